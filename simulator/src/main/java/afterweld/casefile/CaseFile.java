@@ -1,0 +1,23 @@
+package afterweld.casefile;
+
+import afterweld.choice.Requirement;
+import afterweld.choice.RouteSettings;
+import afterweld.joint.JointSettings;
+import afterweld.section.WeldCase;
+import afterweld.study.SpreadSettings;
+
+/**
+ * A case as read: the joint to simulate and what is asked about it.
+ *
+ * @param weld the joint, its procedure and its heat treatment
+ * @param requirement what the drawing asks
+ * @param routes what the shop can do
+ * @param joint gauge, bend, fillet and tube
+ * @param spread half-widths of the inputs
+ */
+public record CaseFile(
+    WeldCase weld,
+    Requirement requirement,
+    RouteSettings routes,
+    JointSettings joint,
+    SpreadSettings spread) {}

@@ -1,0 +1,59 @@
+package afterweld.choice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the shop can do, for the choice of a route. SI units.
+ *
+ * @param furnace inside of the furnace, if the user gives it
+ * @param part outside of the part
+ * @param tank inside of the quench tank
+ * @param distortionAllowance movement that machining can still take off, m
+ * @param expectedMovement movement the user expects from a quench, m
+ * @param tempersAvailable tempers that can be bought; empty list means not said
+ * @param target chance of meeting the requirement that is asked for, 0.5 to 0.999
+ * @param order what matters most, first first; empty list means the defaults
+ */
+public record RouteSettings(
+    Optional<Box> furnace,
+    Optional<Box> part,
+    Optional<Box> tank,
+    OptionalDouble distortionAllowance,
+    OptionalDouble expectedMovement,
+    List<String> tempersAvailable,
+    double target,
+    List<String> order) {
+  /** Nothing said. */
+  public static final RouteSettings DEFAULT =
+      new RouteSettings(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          List.of(),
+          0.95,
+          List.of());
+
+  /**
+   * Length, width, height in m.
+   *
+   * @param length m
+   * @param width m
+   * @param height m
+   */
+  public record Box(double length, double width, double height) {
+    /**
+     * Whether a box of that size fits inside when each is laid with its sides in order of length.
+     */
+    public boolean holds(Box other) {
+      double[] mine = {length, width, height};
+      double[] theirs = {other.length, other.width, other.height};
+      java.util.Arrays.sort(mine);
+      java.util.Arrays.sort(theirs);
+      return mine[0] >= theirs[0] && mine[1] >= theirs[1] && mine[2] >= theirs[2];
+    }
+  }
+}

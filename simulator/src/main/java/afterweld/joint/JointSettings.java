@@ -1,0 +1,84 @@
+package afterweld.joint;
+
+import java.util.Optional;
+
+/**
+ * What the joint is judged on beside its profile. SI units.
+ *
+ * @param gauge gauge length of the cross-weld tension test, m
+ * @param bend strip and bend
+ * @param fillet fillet to check, if any
+ * @param tube tube under pressure, if any
+ */
+public record JointSettings(
+    double gauge, BendSettings bend, Optional<Fillet> fillet, Optional<Tube> tube) {
+  /** A 50 mm gauge, a strip of 150 by 25 mm bent by 90 degrees, no fillet and no tube. */
+  public static final JointSettings DEFAULT =
+      new JointSettings(0.050, BendSettings.DEFAULT, Optional.empty(), Optional.empty());
+
+  /**
+   * A strip across the weld in a bend.
+   *
+   * @param angle total angle under load, rad
+   * @param length of the strip, m
+   * @param width of the strip, m
+   * @param load how it is bent
+   */
+  public record BendSettings(double angle, double length, double width, BendLoad load) {
+    /** 90 degrees, 150 by 25 mm, end couples. */
+    public static final BendSettings DEFAULT =
+        new BendSettings(Math.PI / 2, 0.150, 0.025, BendLoad.COUPLES);
+  }
+
+  /** How a strip is bent. */
+  public enum BendLoad {
+    COUPLES("couples"),
+    EDGE("edge");
+
+    private final String label;
+
+    BendLoad(String label) {
+      this.label = label;
+    }
+
+    /** The name used in case files. */
+    public String label() {
+      return label;
+    }
+  }
+
+  /**
+   * A fillet weld to check.
+   *
+   * @param leg m
+   * @param secondLeg m, equal to {@code leg} unless given
+   * @param length m
+   * @param load along or across the weld
+   */
+  public record Fillet(double leg, double secondLeg, double length, FilletLoad load) {}
+
+  /** Direction of the load on a fillet. */
+  public enum FilletLoad {
+    ALONG("along"),
+    ACROSS("across");
+
+    private final String label;
+
+    FilletLoad(String label) {
+      this.label = label;
+    }
+
+    /** The name used in case files. */
+    public String label() {
+      return label;
+    }
+  }
+
+  /**
+   * A tube under pressure, for information only.
+   *
+   * @param diameter m
+   * @param pressure Pa
+   */
+  public record Tube(double diameter, double pressure) {}
+}

@@ -1,0 +1,110 @@
+package afterweld.material;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * An alloy of the library, base or filler: immutable, SI units and kelvin.
+ *
+ * @param name designation, such as {@code 6061}
+ * @param family which model computes it
+ * @param uses whether it is sold as a base, as a filler or both
+ * @param composition composition that the model uses
+ * @param limits composition limits, for the elements that have them
+ * @param solidus K
+ * @param liquidus K
+ * @param density kg/m³
+ * @param latentHeat heat of fusion, J/kg
+ * @param conductivityByTemper thermal conductivity at 20 °C, W/(m K), per temper name ({@code all}
+ *     when the source does not tell tempers apart)
+ * @param conductivitySlope relative rise of the conductivity per kelvin above 20 °C, 1/K
+ * @param tempers the tempers it is supplied in; empty for a filler
+ * @param schedule standard treatment after welding, where the trade has one
+ * @param facts every line of the data files about it, with its source
+ */
+public record Alloy(
+    String name,
+    Family family,
+    List<Use> uses,
+    Composition composition,
+    Map<Element, Limit> limits,
+    double solidus,
+    double liquidus,
+    double density,
+    double latentHeat,
+    Map<String, Double> conductivityByTemper,
+    double conductivitySlope,
+    List<Temper> tempers,
+    Optional<StandardSchedule> schedule,
+    List<Fact> facts) {
+
+  /** Copies what could change. */
+  public Alloy {
+    uses = List.copyOf(uses);
+    limits = Map.copyOf(limits);
+    conductivityByTemper = Map.copyOf(conductivityByTemper);
+    tempers = List.copyOf(tempers);
+    facts = List.copyOf(facts);
+  }
+
+  /** Which model computes the metal. */
+  public enum Family {
+    /** 6xxx: hardened by precipitates of magnesium and silicon. */
+    WROUGHT_HEAT_TREATABLE,
+    /** 3xx castings: the same, with eutectic silicon. */
+    CAST_HEAT_TREATABLE,
+    /** 1xxx, 3xxx, 5xxx: hardened by cold work only. */
+    WORK_HARDENED,
+    /** Sold as filler only; weld metal is computed from its composition. */
+    FILLER_ONLY
+  }
+
+  /** What the alloy is sold as. */
+  public enum Use {
+    BASE,
+    FILLER
+  }
+
+  /**
+   * Composition limits of one element, wt%.
+   *
+   * @param min 0 where the standard gives only a maximum
+   * @param max largest share
+   */
+  public record Limit(double min, double max) {}
+
+  /**
+   * The schedule that makes the alloy's T6 from any condition.
+   *
+   * @param solutionTemperature K
+   * @param soak s
+   * @param ageTemperature K
+   * @param ageTime s
+   * @param source where it comes from
+   */
+  public record StandardSchedule(
+      double solutionTemperature,
+      double soak,
+      double ageTemperature,
+      double ageTime,
+      Source source) {}
+
+  /** The temper of that name or alias ({@code T651} means {@code T6}), if the alloy has it. */
+  public Optional<Temper> temper(String temperName) {
+    String resolved = TemperNames.resolve(temperName);
+    return tempers.stream().filter(temper -> temper.name().equals(resolved)).findFirst();
+  }
+
+  /**
+   * Whether precipitates harden it, so that a heat treatment after welding can bring strength back.
+   */
+  public boolean heatTreatable() {
+    return family == Family.WROUGHT_HEAT_TREATABLE || family == Family.CAST_HEAT_TREATABLE;
+  }
+
+  /** Whether it is a casting alloy. */
+  public boolean casting() {
+    return family == Family.CAST_HEAT_TREATABLE;
+  }
+}

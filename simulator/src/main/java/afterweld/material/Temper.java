@@ -1,0 +1,25 @@
+package afterweld.material;
+
+import java.util.Optional;
+
+/**
+ * A temper of an alloy as the trade names it.
+ *
+ * @param name such as {@code T6} or {@code H14}
+ * @param recipe how it is made, for heat-treatable alloys; empty for work-hardened tempers, whose
+ *     handbook strength is an input
+ * @param handbook typical strength from a handbook, if the library has one
+ * @param source where the recipe (or, without one, the handbook strength) comes from
+ */
+public record Temper(
+    String name, Optional<TemperRecipe> recipe, Optional<Handbook> handbook, Source source) {
+
+  /**
+   * Typical handbook strength.
+   *
+   * @param yield 0.2 % proof stress, Pa
+   * @param tensile tensile strength, Pa
+   * @param source the handbook
+   */
+  public record Handbook(double yield, double tensile, Source source) {}
+}

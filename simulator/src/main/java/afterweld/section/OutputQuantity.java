@@ -1,0 +1,55 @@
+package afterweld.section;
+
+/**
+ * The quantities that results show: one list for table heads, CSV headers, JSON keys and chart
+ * axes, so that a number always carries the same name and unit. Values inside are SI and kelvin.
+ */
+public enum OutputQuantity {
+  DISTANCE("distance", "distance from weld centre", "mm", "in"),
+  PEAK_TEMPERATURE("peak_temperature", "peak temperature", "°C", "°F"),
+  HARDNESS("hardness", "hardness", "HV", "HV"),
+  YIELD("yield", "yield strength", "MPa", "ksi"),
+  TENSILE("tensile", "tensile strength", "MPa", "ksi");
+
+  private final String key;
+  private final String title;
+  private final String metricUnit;
+  private final String usUnit;
+
+  OutputQuantity(String key, String title, String metricUnit, String usUnit) {
+    this.key = key;
+    this.title = title;
+    this.metricUnit = metricUnit;
+    this.usUnit = usUnit;
+  }
+
+  /** Name in words. */
+  public String title() {
+    return title;
+  }
+
+  /** Unit as printed. */
+  public String unit(UnitSystem units) {
+    return units == UnitSystem.METRIC ? metricUnit : usUnit;
+  }
+
+  /** Key with its unit, such as {@code yield_MPa} or {@code peak_temperature_C}. */
+  public String key(UnitSystem units) {
+    return key + "_" + unit(units).replace("°", "");
+  }
+
+  /** Name with unit for an axis or a column head. */
+  public String label(UnitSystem units) {
+    return title + " (" + unit(units) + ")";
+  }
+
+  /** A value from SI and kelvin into the unit of the system. */
+  public double in(UnitSystem units, double si) {
+    return switch (this) {
+      case DISTANCE -> units.length(si);
+      case PEAK_TEMPERATURE -> units.temperature(si);
+      case HARDNESS -> si;
+      case YIELD, TENSILE -> units.stress(si);
+    };
+  }
+}

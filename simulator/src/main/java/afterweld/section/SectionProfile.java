@@ -1,0 +1,54 @@
+package afterweld.section;
+
+import afterweld.thermal.PassHeat;
+import afterweld.thermal.TemperatureHistory;
+import java.util.List;
+
+/**
+ * The main result: what is left across the weld in every state, with all that a reader needs to
+ * judge it. SI units and kelvin.
+ *
+ * @param weldCase what was computed
+ * @param states names of the states, always {@code before welding} and {@code as welded} first; the
+ *     last is {@code after heat treatment} when the case has one
+ * @param stations from left to right
+ * @param zones from left to right
+ * @param weldMetal what the pool froze to
+ * @param passes heat of each pass
+ * @param tellingCycles thermal cycles at a few stations that show what the weld did
+ * @param softeningFrom peak temperature from which the base loses over 2 % of its yield, K, left
+ *     and right
+ * @param warnings limits of validity and assumptions
+ * @param cautions what every output shows
+ */
+public record SectionProfile(
+    WeldCase weldCase,
+    List<String> states,
+    List<Station> stations,
+    List<ZoneSpan> zones,
+    WeldMetal weldMetal,
+    List<PassHeat> passes,
+    List<TellingCycle> tellingCycles,
+    double softeningFrom,
+    List<Warning> warnings,
+    List<String> cautions) {
+  /** Copies the lists. */
+  public SectionProfile {
+    states = List.copyOf(states);
+    stations = List.copyOf(stations);
+    zones = List.copyOf(zones);
+    passes = List.copyOf(passes);
+    tellingCycles = List.copyOf(tellingCycles);
+    warnings = List.copyOf(warnings);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The weld's thermal cycle at one station.
+   *
+   * @param distance m from the weld centre
+   * @param zone zone it lies in
+   * @param history time from the start of the first pass's heating there
+   */
+  public record TellingCycle(double distance, Zone zone, TemperatureHistory history) {}
+}

@@ -1,0 +1,52 @@
+package afterweld.section;
+
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.Pass;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One joint with its procedure and its heat treatment: everything the simulation needs and nothing
+ * else. SI units and kelvin.
+ *
+ * @param title what the joint is called
+ * @param left through or thicker part; negative distances
+ * @param right other part; positive distances
+ * @param joint how they meet
+ * @param preparation how the edges are prepared
+ * @param ring the tube, if the weld goes round one
+ * @param filler filler and dilution
+ * @param passes in the order they are welded, at least one
+ * @param reinforcement height of the bead above flush, m
+ * @param ambient K
+ * @param depth of the traverse below the arc side, m
+ * @param naturalAge time between welding and the next step or the test, s
+ * @param afterWeld heat treatment, in order; empty if none
+ * @param notes what the reader of the case filled in by rule, in sentences for the result
+ */
+public record WeldCase(
+    String title,
+    Side left,
+    Side right,
+    Joint joint,
+    Preparation preparation,
+    Optional<Ring> ring,
+    FillerChoice filler,
+    List<Pass> passes,
+    double reinforcement,
+    double ambient,
+    double depth,
+    double naturalAge,
+    List<FurnaceStep> afterWeld,
+    List<Warning> notes) {
+
+  /** Copies the lists. */
+  public WeldCase {
+    if (passes.isEmpty()) {
+      throw new IllegalArgumentException("a weld needs a pass");
+    }
+    passes = List.copyOf(passes);
+    afterWeld = List.copyOf(afterWeld);
+    notes = List.copyOf(notes);
+  }
+}

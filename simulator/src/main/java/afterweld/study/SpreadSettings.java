@@ -1,0 +1,42 @@
+package afterweld.study;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * Half-widths of the inputs for the spread, where the case sets them; empty means the defaults.
+ *
+ * @param runs number of simulated joints
+ * @param seed of the random draws
+ * @param dilution points of dilution as a fraction (0.10 is ten points)
+ * @param beadWidth m
+ * @param travelSpeed relative
+ * @param furnaceTemperature K
+ * @param quenchDelay s
+ * @param ageingTime relative
+ * @param composition relative
+ */
+public record SpreadSettings(
+    OptionalInt runs,
+    OptionalLong seed,
+    OptionalDouble dilution,
+    OptionalDouble beadWidth,
+    OptionalDouble travelSpeed,
+    OptionalDouble furnaceTemperature,
+    OptionalDouble quenchDelay,
+    OptionalDouble ageingTime,
+    OptionalDouble composition) {
+  /** Nothing set. */
+  public static final SpreadSettings DEFAULT =
+      new SpreadSettings(
+          OptionalInt.empty(),
+          OptionalLong.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty());
+}

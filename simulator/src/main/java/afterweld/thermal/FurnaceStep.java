@@ -1,0 +1,75 @@
+package afterweld.thermal;
+
+import java.util.OptionalDouble;
+
+/** One step of the heat treatment after welding. SI units and kelvin. */
+public sealed interface FurnaceStep {
+
+  /** What the air or the salt around the part is. */
+  enum Furnace {
+    AIR,
+    SALT
+  }
+
+  /**
+   * Solution treatment.
+   *
+   * @param temperature set temperature, K
+   * @param soak time from when the part is within 6 K of it, s
+   * @param furnace air or salt
+   */
+  record SolutionTreat(double temperature, double soak, Furnace furnace) implements FurnaceStep {}
+
+  /**
+   * Quench into a medium after a delay in still air.
+   *
+   * @param medium what it is quenched in
+   * @param temperature temperature of the medium, K
+   * @param delay time between furnace and medium, s
+   */
+  record Quench(QuenchMedium medium, double temperature, double delay) implements FurnaceStep {}
+
+  /**
+   * Cooling at a measured rate.
+   *
+   * @param rate K/s
+   */
+  record QuenchAtRate(double rate) implements FurnaceStep {}
+
+  /**
+   * Time at room temperature.
+   *
+   * @param time s
+   */
+  record NaturalAge(double time) implements FurnaceStep {}
+
+  /**
+   * Artificial ageing.
+   *
+   * @param temperature set temperature, K
+   * @param time time at temperature, s
+   * @param ramp how it is heated
+   * @param overage true if a temperature of 260 °C or more is meant
+   */
+  record Age(double temperature, double time, Ramp ramp, boolean overage) implements FurnaceStep {}
+
+  /**
+   * Annealing.
+   *
+   * @param temperature set temperature, K
+   * @param time time at temperature, s
+   * @param coolingRate rate down to 260 °C, K/s; then still air
+   */
+  record Anneal(double temperature, double time, double coolingRate) implements FurnaceStep {}
+
+  /**
+   * Heating to the set temperature: in a given time, at a given rate, or as the furnace does it.
+   *
+   * @param time s, if given
+   * @param rate K/s, if given
+   */
+  record Ramp(OptionalDouble time, OptionalDouble rate) {
+    /** The furnace's own heating. */
+    public static final Ramp BY_FURNACE = new Ramp(OptionalDouble.empty(), OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,52 @@
+package afterweld.thermal;
+
+import java.util.OptionalDouble;
+
+/**
+ * One run of the arc along the joint, as a welding procedure states it. SI units and kelvin.
+ *
+ * @param process welding process
+ * @param current A
+ * @param voltage V
+ * @param travelSpeed m/s
+ * @param startTemperature preheat of the first pass or interpass temperature of a later one, K
+ * @param beadWidth surface width from fusion line to fusion line, m; calibrates the efficiency
+ * @param penetration depth to which the heat enters, m
+ * @param efficiency arc efficiency given by the user
+ * @param offset distance of the bead's centre from the weld centre, m
+ * @param pause time before the pass, s; empty means the part cools to the interpass temperature
+ */
+public record Pass(
+    WeldingProcess process,
+    double current,
+    double voltage,
+    double travelSpeed,
+    double startTemperature,
+    OptionalDouble beadWidth,
+    OptionalDouble penetration,
+    OptionalDouble efficiency,
+    double offset,
+    OptionalDouble pause) {
+
+  /** Checks that the numbers can be a weld. */
+  public Pass {
+    requirePositive("current", current);
+    requirePositive("voltage", voltage);
+    requirePositive("travel speed", travelSpeed);
+    requirePositive("start temperature", startTemperature);
+    if (beadWidth.isPresent() && efficiency.isPresent()) {
+      throw new IllegalArgumentException("a bead width and an efficiency in one pass");
+    }
+  }
+
+  private static void requirePositive(String name, double value) {
+    if (!(value > 0) || Double.isInfinite(value)) {
+      throw new IllegalArgumentException(name + " " + value);
+    }
+  }
+
+  /** Electrical power of the arc, W. */
+  public double arcPower() {
+    return current * voltage;
+  }
+}

@@ -1,0 +1,26 @@
+package afterweld.thermal;
+
+import java.util.OptionalDouble;
+
+/**
+ * The heat of one pass as computed: which share of the arc's power enters the metal and how wide it
+ * melts.
+ *
+ * @param pass the pass
+ * @param efficiency arc efficiency used
+ * @param efficiencyLow low end of its band; equal to {@code efficiency} when calibrated or given
+ * @param efficiencyHigh high end of its band
+ * @param calibrated true if the efficiency comes from a bead width
+ * @param netPower heat that enters the metal, W
+ * @param fusionHalfWidth distance of the fusion line from the bead's centre on the arc side, m
+ * @param calibratedBy bead width the efficiency was taken from, m
+ */
+public record PassHeat(
+    Pass pass,
+    double efficiency,
+    double efficiencyLow,
+    double efficiencyHigh,
+    boolean calibrated,
+    double netPower,
+    double fusionHalfWidth,
+    OptionalDouble calibratedBy) {}
