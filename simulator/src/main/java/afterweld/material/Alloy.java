@@ -1,8 +1,10 @@
 package afterweld.material;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * An alloy of the library, base or filler: immutable, SI units and kelvin.
@@ -39,11 +41,11 @@ public record Alloy(
     Optional<StandardSchedule> schedule,
     List<Fact> facts) {
 
-  /** Copies what could change. */
+  /** Copies what could change; maps are kept sorted, so that whoever lists them does it alike. */
   public Alloy {
     uses = List.copyOf(uses);
-    limits = Map.copyOf(limits);
-    conductivityByTemper = Map.copyOf(conductivityByTemper);
+    limits = Collections.unmodifiableMap(new TreeMap<>(limits));
+    conductivityByTemper = Collections.unmodifiableMap(new TreeMap<>(conductivityByTemper));
     tempers = List.copyOf(tempers);
     facts = List.copyOf(facts);
   }
@@ -57,7 +59,12 @@ public record Alloy(
     /** 1xxx, 3xxx, 5xxx: hardened by cold work only. */
     WORK_HARDENED,
     /** Sold as filler only; weld metal is computed from its composition. */
-    FILLER_ONLY
+    FILLER_ONLY;
+
+    /** Whether precipitates harden it. */
+    public boolean heatTreatable() {
+      return this == WROUGHT_HEAT_TREATABLE || this == CAST_HEAT_TREATABLE;
+    }
   }
 
   /** What the alloy is sold as. */
@@ -100,7 +107,7 @@ public record Alloy(
    * Whether precipitates harden it, so that a heat treatment after welding can bring strength back.
    */
   public boolean heatTreatable() {
-    return family == Family.WROUGHT_HEAT_TREATABLE || family == Family.CAST_HEAT_TREATABLE;
+    return family.heatTreatable();
   }
 
   /** Whether it is a casting alloy. */

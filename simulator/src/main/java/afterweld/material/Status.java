@@ -1,6 +1,6 @@
 package afterweld.material;
 
-/** How well a value of the library is supported. */
+/** How well a value of the library is supported, best first. */
 public enum Status {
   READ("read"),
   SECOND_HAND("second-hand"),

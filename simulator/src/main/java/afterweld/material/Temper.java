@@ -8,18 +8,19 @@ import java.util.Optional;
  * @param name such as {@code T6} or {@code H14}
  * @param recipe how it is made, for heat-treatable alloys; empty for work-hardened tempers, whose
  *     handbook strength is an input
- * @param handbook typical strength from a handbook, if the library has one
+ * @param handbook strength from a handbook, if the library has one
  * @param source where the recipe (or, without one, the handbook strength) comes from
  */
 public record Temper(
     String name, Optional<TemperRecipe> recipe, Optional<Handbook> handbook, Source source) {
 
   /**
-   * Typical handbook strength.
+   * Handbook strength.
    *
    * @param yield 0.2 % proof stress, Pa
    * @param tensile tensile strength, Pa
+   * @param minimum true for the minimum of a standard, false for a typical value
    * @param source the handbook
    */
-  public record Handbook(double yield, double tensile, Source source) {}
+  public record Handbook(double yield, double tensile, boolean minimum, Source source) {}
 }
