@@ -20,7 +20,7 @@ import static afterweld.metallurgy.PrecipitationParameters.NUCLEUS_SPREAD;
  * the excess solute of the matrix.
  *
  * <p>Validity: heterogeneous nucleation with a constant site density. Source: Myhr, Grong and
- * Andersen, Acta Mater. 49 (2001) 65 (rate); effect of clusters fitted.
+ * Andersen, Acta Mater. 49 (2001) 65 (rate, from memory); effect of clusters fitted.
  *
  * @param number nuclei, 1/m³
  * @param cap most that the excess solute allows, 1/m³

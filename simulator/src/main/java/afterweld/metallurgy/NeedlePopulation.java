@@ -20,8 +20,8 @@ import static afterweld.metallurgy.SoluteBudget.PURE_PRECIPITATE;
  *
  * That scheme spreads a distribution in time; {@link #sharpen} takes the excess back once a step.
  * Validity: spheres of the needles' volume, 0.5 to 60 nm. Source: numerical Kampmann-Wagner model
- * in the form of Myhr and Grong, Acta Mater. 48 (2000) 1605 (growth law), transport scheme of this
- * model.
+ * in the form of Myhr and Grong, Acta Mater. 48 (2000) 1605 (growth law, from memory), transport
+ * scheme of this model.
  *
  * <p>Mutable and for one thread: lives only inside one call that follows a history.
  */

@@ -44,8 +44,8 @@ import afterweld.metallurgy.PrecipitateState;
  * </pre>
  *
  * Validity: as the precipitation model; not for cold-worked metal. Source: solid solution and
- * particle strength in the form of Myhr, Grong and Andersen, Acta Mater. 49 (2001) 65; clusters,
- * cast term and hardening capacity fitted.
+ * particle strength in the form of Myhr, Grong and Andersen, Acta Mater. 49 (2001) 65 (from
+ * memory); clusters, cast term and hardening capacity fitted.
  */
 public final class PrecipitateStrength {
   private static final double MEGA = 1e6;
