@@ -4,6 +4,7 @@ import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.Pass;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One joint with its procedure and its heat treatment: everything the simulation needs and nothing
@@ -17,7 +18,8 @@ import java.util.Optional;
  * @param ring the tube, if the weld goes round one
  * @param filler filler and dilution
  * @param passes in the order they are welded, at least one
- * @param reinforcement height of the bead above flush, m
+ * @param reinforcement height of the bead above flush, m; empty where it follows the bead width
+ *     that the thermal model finds
  * @param ambient K
  * @param depth of the traverse below the arc side, m
  * @param naturalAge time between welding and the next step or the test, s
@@ -33,7 +35,7 @@ public record WeldCase(
     Optional<Ring> ring,
     FillerChoice filler,
     List<Pass> passes,
-    double reinforcement,
+    OptionalDouble reinforcement,
     double ambient,
     double depth,
     double naturalAge,
@@ -48,5 +50,16 @@ public record WeldCase(
     passes = List.copyOf(passes);
     afterWeld = List.copyOf(afterWeld);
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * Height of the bead above flush where nobody measured it: 0.15 of its width, at most 3 mm
+   * (common practice).
+   *
+   * @param beadWidth surface width, m
+   * @return m
+   */
+  public static double usualReinforcement(double beadWidth) {
+    return Math.min(0.15 * beadWidth, 0.003);
   }
 }

@@ -1,0 +1,22 @@
+package afterweld.casefile;
+
+import afterweld.material.Alloy;
+import java.util.List;
+import java.util.Locale;
+
+/** How alloys are written: A356.0 is A356, and AA6061, EN AW-6061 and ER4043 are known as well. */
+final class AlloyNames {
+  private AlloyNames() {}
+
+  /** Alloys by name. */
+  static Choices<Alloy> of(List<Alloy> alloys) {
+    return Choices.of(alloys, Alloy::name, AlloyNames::plain);
+  }
+
+  private static String plain(String name) {
+    return name.toUpperCase(Locale.ROOT)
+        .replaceAll("[\\s_-]+", "")
+        .replaceFirst("^(?:ENAW|AA|ER|R)(?=\\d)", "")
+        .replaceFirst("\\.0$", "");
+  }
+}

@@ -1,0 +1,180 @@
+package afterweld.casefile;
+
+import static afterweld.casefile.Dimension.LENGTH;
+import static afterweld.casefile.Dimension.TEMPERATURE;
+import static afterweld.casefile.Dimension.TIME;
+
+import afterweld.choice.Requirement;
+import afterweld.choice.RouteSettings;
+import afterweld.joint.JointSettings;
+import afterweld.material.Alloy;
+import afterweld.section.FillerChoice;
+import afterweld.section.Joint;
+import afterweld.section.Preparation;
+import afterweld.section.Ring;
+import afterweld.section.WeldCase;
+import afterweld.study.SpreadSettings;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.Pass;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Walks through the sections of one case in the order in which they depend on each other. */
+final class CaseAssembler {
+  private static final Measure REINFORCEMENT = Measure.within("reinforcement", LENGTH, 0, 20, "mm");
+  private static final Measure AMBIENT = Measure.within("ambient", TEMPERATURE, -20, 60, "°C");
+  private static final Measure DEPTH = Measure.within("depth", LENGTH, 0, 40, "mm");
+  private static final Measure NATURAL_AGE = Measure.within("natural_age", TIME, 0, 3650, "days");
+  private static final int LONGEST_TITLE = 200;
+  private static final double USUAL_AMBIENT = 293.15;
+  private static final double DAY = 86_400;
+
+  private final Choices<Alloy> bases;
+  private final Choices<Alloy> fillers;
+  private final String file;
+  private final Section top;
+  private final Notes notes = new Notes();
+
+  CaseAssembler(Choices<Alloy> bases, Choices<Alloy> fillers, String file, Section top) {
+    this.bases = bases;
+    this.fillers = fillers;
+    this.file = file;
+    this.top = top;
+  }
+
+  /** How the joint is welded, as far as it could be read. */
+  private record Procedure(
+      Joint joint,
+      Preparation preparation,
+      Optional<Ring> ring,
+      List<Pass> passes,
+      Optional<FillerChoice> filler) {}
+
+  /** What happens to the joint after welding. */
+  private record Treatment(double naturalAge, List<FurnaceStep> steps) {}
+
+  /** The case, or empty when the file has a fault. */
+  Optional<CaseFile> read() {
+    String title = title();
+    Plates plates = plates();
+    Procedure procedure = procedure(plates);
+    OptionalDouble reinforcement = reinforcement(procedure.passes());
+    double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
+    double depth = depth(plates);
+    Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler()));
+    Requirement requirement = new RequirementReader(notes).read(top);
+    RouteSettings routes = new RouteSettingsReader(plates).read(top);
+    JointSettings settings = new JointSettingsReader(plates).read(top);
+    SpreadSettings spread = new SpreadReader().read(top);
+    top.finish();
+    if (top.faults().count() > 0) {
+      return Optional.empty();
+    }
+    WeldCase weld = weld(title, plates, procedure, reinforcement, ambient, depth, treatment);
+    return Optional.of(new CaseFile(weld, requirement, routes, settings, spread));
+  }
+
+  private WeldCase weld(
+      String title,
+      Plates plates,
+      Procedure procedure,
+      OptionalDouble reinforcement,
+      double ambient,
+      double depth,
+      Treatment treatment) {
+    return new WeldCase(
+        title,
+        plates.left().complete(),
+        plates.right().complete(),
+        procedure.joint(),
+        procedure.preparation(),
+        procedure.ring(),
+        procedure.filler().orElseThrow(),
+        procedure.passes(),
+        reinforcement,
+        ambient,
+        depth,
+        treatment.naturalAge(),
+        treatment.steps(),
+        notes.toList());
+  }
+
+  private String title() {
+    Optional<String> title = top.text("title", "a text");
+    if (title.orElse("").length() > LONGEST_TITLE) {
+      top.fault("title", "expected at most " + LONGEST_TITLE + " characters");
+    }
+    return title
+        .orElseGet(
+            () -> file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1))
+        .replaceAll("\\s+", " ");
+  }
+
+  private Plates plates() {
+    SideReader sides = new SideReader(bases, fillers, notes);
+    if (!top.has("left")) {
+      top.missing("left", SideReader.EXPECTED);
+    }
+    SideReader.Draft left =
+        top.inner("left", SideReader.EXPECTED).map(sides::left).orElse(SideReader.Draft.UNKNOWN);
+    SideReader.Draft right =
+        top.inner("right", SideReader.EXPECTED)
+            .map(section -> sides.right(section, left))
+            .orElse(left);
+    return new Plates(left, right);
+  }
+
+  private Procedure procedure(Plates plates) {
+    JointReader joints = new JointReader(top, plates, notes);
+    Joint joint = joints.joint();
+    Preparation preparation = joints.preparation(joint);
+    Optional<Ring> ring = joints.ring();
+    List<Pass> passes = new PassReader(plates, notes).read(top);
+    Optional<FillerChoice> filler =
+        new FillerReader(fillers, plates, notes).read(top, preparation, passes);
+    return new Procedure(joint, preparation, ring, passes, filler);
+  }
+
+  private OptionalDouble reinforcement(List<Pass> passes) {
+    if (top.has(REINFORCEMENT.key())) {
+      return top.quantity(REINFORCEMENT);
+    }
+    top.node(REINFORCEMENT.key());
+    OptionalDouble widest = widestBead(passes);
+    return widest.isPresent()
+        ? OptionalDouble.of(WeldCase.usualReinforcement(widest.getAsDouble()))
+        : widest;
+  }
+
+  private static OptionalDouble widestBead(List<Pass> passes) {
+    return passes.stream().flatMapToDouble(pass -> pass.beadWidth().stream()).max();
+  }
+
+  private double depth(Plates plates) {
+    double depth = top.quantityOr(DEPTH, plates.thinnest() / 2);
+    if (Measure.exceeds(depth, plates.thinnest())) {
+      top.fault(
+          DEPTH.key(),
+          "found "
+              + DEPTH.show(depth)
+              + "; expected at most the thickness of the thinner side, "
+              + DEPTH.show(plates.thinnest()));
+    }
+    return depth;
+  }
+
+  private Treatment treatment(MeltingLimit limit) {
+    List<FurnaceStep> steps = new HeatTreatmentReader(limit, notes, top.faults()).read(top);
+    double usual = steps.isEmpty() ? 30 * DAY : DAY;
+    double naturalAge = top.quantityOr(NATURAL_AGE, usual);
+    if (!top.has(NATURAL_AGE.key())) {
+      notes.add(
+          "natural-age-by-default",
+          steps.isEmpty()
+              ? "Tested after 30 days at room temperature."
+              : "One day at room temperature between welding and the next step.");
+    }
+    return new Treatment(naturalAge, steps);
+  }
+}

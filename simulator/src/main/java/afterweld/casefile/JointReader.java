@@ -1,0 +1,91 @@
+package afterweld.casefile;
+
+import static afterweld.casefile.Dimension.LENGTH;
+
+import afterweld.section.Joint;
+import afterweld.section.Preparation;
+import afterweld.section.Ring;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code joint}, {@code preparation} and {@code ring}. */
+final class JointReader {
+  private static final Choices<Joint> JOINTS = Choices.of(List.of(Joint.values()), Joint::label);
+  private static final Choices<Preparation> PREPARATIONS =
+      Choices.of(List.of(Preparation.values()), Preparation::label);
+  private static final Choices<Ring.Position> RING_POSITIONS =
+      Choices.of(List.of(Ring.Position.values()), Ring.Position::label);
+  private static final Measure DIAMETER = Measure.within("diameter", LENGTH, 10, 5000, "mm");
+  private static final String PREPARATION = "preparation";
+
+  /** Plates are welded without a groove up to this thickness, m (common practice). */
+  private static final double THICKEST_SQUARE = 5e-3;
+
+  private final Section top;
+  private final Plates plates;
+  private final Notes notes;
+
+  JointReader(Section top, Plates plates, Notes notes) {
+    this.top = top;
+    this.plates = plates;
+    this.notes = notes;
+  }
+
+  /** How the parts meet; a butt joint if the case does not say. */
+  Joint joint() {
+    return top.choice("joint", JOINTS).orElse(Joint.BUTT);
+  }
+
+  /** How the edges are prepared, given or by rule. */
+  Preparation preparation(Joint joint) {
+    Optional<Preparation> given = top.choice(PREPARATION, PREPARATIONS);
+    boolean flat = joint == Joint.BUTT || joint == Joint.BEAD;
+    if (flat && given.equals(Optional.of(Preparation.FILLET))) {
+      top.fault(
+          PREPARATION,
+          "found 'fillet' with the joint '"
+              + joint.label()
+              + "'; expected square, single-v or double-v, or a lap, tee, corner or socket joint");
+    }
+    return given.orElseGet(() -> byRule(joint));
+  }
+
+  private Preparation byRule(Joint joint) {
+    Preparation preparation = usual(joint);
+    if (!top.has(PREPARATION)) {
+      notes.add(
+          "preparation-by-rule",
+          "No preparation given: computed as "
+              + preparation.label()
+              + " (fillet for lap, tee and socket; else square up to 5 mm, single-v above).");
+    }
+    return preparation;
+  }
+
+  private Preparation usual(Joint joint) {
+    return switch (joint) {
+      case LAP, TEE, SOCKET -> Preparation.FILLET;
+      case BUTT, CORNER, BEAD ->
+          plates.thickest() > THICKEST_SQUARE ? Preparation.SINGLE_V : Preparation.SQUARE;
+    };
+  }
+
+  /** The tube the weld goes round, if there is one. */
+  Optional<Ring> ring() {
+    return top.inner("ring", "keys diameter and position").map(this::ring);
+  }
+
+  private Ring ring(Section section) {
+    double diameter = section.required(DIAMETER);
+    if (diameter <= 2 * plates.right().thickness()) {
+      section.fault(
+          DIAMETER.key(),
+          "found "
+              + DIAMETER.show(diameter)
+              + "; expected more than twice the thickness of the right side");
+    }
+    Ring.Position position = section.choice("position", RING_POSITIONS).orElse(Ring.Position.WORST);
+    section.finish();
+    return new Ring(diameter, position);
+  }
+}

@@ -1,0 +1,112 @@
+package afterweld.casefile;
+
+import static afterweld.casefile.Dimension.ANGLE;
+import static afterweld.casefile.Dimension.LENGTH;
+import static afterweld.casefile.Dimension.PRESSURE;
+
+import afterweld.joint.JointSettings;
+import afterweld.joint.JointSettings.BendLoad;
+import afterweld.joint.JointSettings.BendSettings;
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.Tube;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code gauge}, {@code bend}, {@code fillet} and {@code tube}. */
+final class JointSettingsReader {
+  private static final Measure GAUGE = Measure.within("gauge", LENGTH, 5, 1000, "mm");
+  private static final Measure BEND_ANGLE = Measure.above("angle", ANGLE, 0, 180, "deg");
+  private static final Measure LENGTH_KEY = Measure.above("length", LENGTH, 0, 10_000, "mm");
+  private static final Measure WIDTH_KEY = Measure.above("width", LENGTH, 0, 1000, "mm");
+  private static final Measure LEG = Measure.within("leg", LENGTH, 2, 100, "mm");
+  private static final Measure SECOND_LEG = Measure.within("second_leg", LENGTH, 2, 100, "mm");
+  private static final Measure DIAMETER = Measure.above("diameter", LENGTH, 0, 5000, "mm");
+  private static final Measure PRESSURE_KEY = Measure.above("pressure", PRESSURE, 0, 1000, "bar");
+  private static final Choices<BendLoad> BEND_LOADS =
+      Choices.of(List.of(BendLoad.values()), BendLoad::label);
+  private static final Choices<FilletLoad> FILLET_LOADS =
+      Choices.of(List.of(FilletLoad.values()), FilletLoad::label);
+
+  /** A bend of a shorter strip is not bending (practice). */
+  private static final double STRIP_IN_THICKNESSES = 4;
+
+  /** Shortest fillet that counts: six throats or 30 mm (practice, EN 1999-1-1 as remembered). */
+  private static final double FILLET_IN_THROATS = 6;
+
+  private static final double SHORTEST_FILLET = 0.030;
+
+  /** The thin-wall formula holds from this ratio of radius to wall on. */
+  private static final double THIN_WALL = 10;
+
+  private final Plates plates;
+
+  JointSettingsReader(Plates plates) {
+    this.plates = plates;
+  }
+
+  JointSettings read(Section top) {
+    return new JointSettings(
+        top.quantityOr(GAUGE, JointSettings.DEFAULT.gauge()),
+        top.inner("bend", "keys angle, length, width and load")
+            .map(this::bend)
+            .orElse(BendSettings.DEFAULT),
+        top.inner("fillet", "keys leg, second_leg, length and load").flatMap(this::fillet),
+        top.inner("tube", "keys diameter and pressure").map(this::tube));
+  }
+
+  private BendSettings bend(Section section) {
+    BendSettings usual = BendSettings.DEFAULT;
+    BendSettings bend =
+        new BendSettings(
+            section.quantityOr(BEND_ANGLE, usual.angle()),
+            section.quantityOr(LENGTH_KEY, usual.length()),
+            section.quantityOr(WIDTH_KEY, usual.width()),
+            section.choice("load", BEND_LOADS).orElse(usual.load()));
+    double shortest = STRIP_IN_THICKNESSES * plates.thickest();
+    if (Measure.exceeds(shortest, bend.length())) {
+      section.fault(
+          LENGTH_KEY.key(),
+          "found "
+              + LENGTH_KEY.show(bend.length())
+              + "; expected at least four thicknesses, "
+              + LENGTH_KEY.show(shortest));
+    }
+    section.finish();
+    return bend;
+  }
+
+  private Optional<Fillet> fillet(Section section) {
+    double leg = section.required(LEG);
+    double second = section.quantityOr(SECOND_LEG, leg);
+    double length = section.required(LENGTH_KEY);
+    Optional<FilletLoad> load = section.requiredChoice("load", FILLET_LOADS);
+    double throat = leg * second / Math.hypot(leg, second);
+    double shortest = Math.max(FILLET_IN_THROATS * throat, SHORTEST_FILLET);
+    if (Measure.exceeds(shortest, length)) {
+      section.fault(
+          LENGTH_KEY.key(),
+          "found "
+              + LENGTH_KEY.show(length)
+              + "; expected at least six throats and 30 mm, "
+              + LENGTH_KEY.show(shortest));
+    }
+    section.finish();
+    return load.map(direction -> new Fillet(leg, second, length, direction));
+  }
+
+  private Tube tube(Section section) {
+    Tube tube = new Tube(section.required(DIAMETER), section.required(PRESSURE_KEY));
+    double smallest = 2 * THIN_WALL * plates.right().thickness();
+    if (Measure.exceeds(smallest, tube.diameter())) {
+      section.fault(
+          DIAMETER.key(),
+          "found "
+              + DIAMETER.show(tube.diameter())
+              + "; expected a thin wall, a diameter of at least 20 thicknesses of the right side, "
+              + DIAMETER.show(smallest));
+    }
+    section.finish();
+    return tube;
+  }
+}

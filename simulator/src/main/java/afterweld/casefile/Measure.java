@@ -1,0 +1,130 @@
+package afterweld.casefile;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+
+/**
+ * A key of the case file that holds a quantity: what it measures and from where to where it may go.
+ *
+ * @param key name of the key
+ * @param dimension what it measures
+ * @param low lowest value, in the unit
+ * @param high highest value, in the unit
+ * @param unit unit of the two limits, and of messages
+ * @param aboveLow true if the lowest value itself is not allowed
+ */
+record Measure(
+    String key, Dimension dimension, double low, double high, Unit unit, boolean aboveLow) {
+  /** Limits count as met this far beyond them, so that a converted 500 °F is still 260 °C. */
+  private static final double ROUNDING = 1e-9;
+
+  /** From {@code low} to {@code high}, both allowed. */
+  static Measure within(String key, Dimension dimension, double low, double high, String unit) {
+    return new Measure(key, dimension, low, high, dimension.unit(unit).orElseThrow(), false);
+  }
+
+  /** Above {@code low}, up to {@code high}. */
+  static Measure above(String key, Dimension dimension, double low, double high, String unit) {
+    return new Measure(key, dimension, low, high, dimension.unit(unit).orElseThrow(), true);
+  }
+
+  /** Whether a value is above another by more than conversion of units can explain. */
+  static boolean exceeds(double value, double limit) {
+    return value > limit + ROUNDING * Math.abs(limit);
+  }
+
+  /**
+   * What a text came to.
+   *
+   * @param value SI, or NaN with a problem
+   * @param problem what was found and expected; empty if all is well
+   */
+  record Reading(double value, String problem) {
+    /** Whether the text is a value in range. */
+    boolean good() {
+      return problem.isEmpty();
+    }
+  }
+
+  /** Reads a text such as {@code 1/4 in}. */
+  Reading read(String text) {
+    Optional<Quantity> quantity = Quantity.parse(text);
+    if (quantity.isEmpty()) {
+      return bad("found " + Quoted.of(text), "");
+    }
+    String unitText = quantity.get().unit();
+    Optional<Unit> written = dimension.unit(unitText);
+    return written.isPresent()
+        ? checked(text, quantity.get().number(), written.get())
+        : bad(unitProblem(text, unitText), unitHint(unitText));
+  }
+
+  /** Whether the text has a unit of this measure. */
+  boolean understands(String text) {
+    return Quantity.parse(text).flatMap(found -> dimension.unit(found.unit())).isPresent();
+  }
+
+  private Reading checked(String text, double number, Unit written) {
+    if (Double.isNaN(number)) {
+      return bad("found " + Quoted.of(text) + ", which is not a number", "");
+    }
+    double value = written.toInside().applyAsDouble(number);
+    if (Double.isInfinite(value)) {
+      return bad("found " + Quoted.of(text) + ", which is infinite", "");
+    }
+    return inRange(value) ? new Reading(value, "") : outside(text, value, written);
+  }
+
+  private boolean inRange(double value) {
+    double shown = unit.fromInside().applyAsDouble(value);
+    double slack = ROUNDING * Math.max(Math.abs(low), Math.abs(high));
+    boolean tooLow = aboveLow ? shown <= low : shown < low - slack;
+    return !tooLow && shown <= high + slack;
+  }
+
+  private Reading outside(String text, double value, Unit written) {
+    String same = written.equals(unit) ? "" : " (" + show(value) + ")";
+    return new Reading(Double.NaN, "found " + Quoted.of(text) + same + "; expected " + limits());
+  }
+
+  private String unitProblem(String text, String written) {
+    String found = "found " + Quoted.of(text);
+    if (written.isEmpty()) {
+      return found + ", a number without a unit";
+    }
+    if (written.startsWith(",")) {
+      return found + " with a comma (write 2.5, not 2,5)";
+    }
+    return dimension.unitless() ? found : found + "; unknown unit " + Quoted.of(written);
+  }
+
+  private String unitHint(String unitText) {
+    return dimension.unitless() ? "" : Names.hint(unitText, dimension.unitNames());
+  }
+
+  private Reading bad(String found, String hint) {
+    return new Reading(Double.NaN, found + "; expected " + expected() + hint);
+  }
+
+  /** What is expected: kind, range, units. */
+  String expected() {
+    return dimension.unitless()
+        ? limits()
+        : limits() + " (units: " + String.join(", ", dimension.unitNames()) + ")";
+  }
+
+  private String limits() {
+    String range = dimension.words() + (aboveLow ? " above " : " from ") + number(low);
+    return (range + (aboveLow ? ", up to " : " to ") + number(high) + " " + unit.name()).strip();
+  }
+
+  /** A value in the unit of the limits. */
+  String show(double value) {
+    return (number(unit.fromInside().applyAsDouble(value)) + " " + unit.name()).strip();
+  }
+
+  private static String number(double value) {
+    return new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,64 @@
+package afterweld.casefile;
+
+import static afterweld.casefile.Dimension.HARDNESS;
+import static afterweld.casefile.Dimension.STRESS;
+import static afterweld.casefile.Dimension.TEMPERATURE;
+
+import afterweld.choice.Requirement;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads {@code require}: what the drawing asks. */
+final class RequirementReader {
+  private static final Measure YIELD = Measure.above("yield", STRESS, 0, 1000, "MPa");
+  private static final Measure TENSILE = Measure.above("tensile", STRESS, 0, 1000, "MPa");
+  private static final Measure HARDNESS_ASKED = Measure.within("hardness", HARDNESS, 20, 250, "HV");
+  private static final Measure SERVICE =
+      Measure.within("service_temperature", TEMPERATURE, -270, 300, "°C");
+  private static final String EXPECTED =
+      "keys yield, tensile, hardness, anodized_match, service_temperature";
+
+  private final Notes notes;
+
+  RequirementReader(Notes notes) {
+    this.notes = notes;
+  }
+
+  Requirement read(Section top) {
+    return top.inner("require", EXPECTED).map(this::asked).orElse(Requirement.NONE);
+  }
+
+  private Requirement asked(Section section) {
+    OptionalDouble yield = section.quantity(YIELD);
+    OptionalDouble tensile = section.quantity(TENSILE);
+    OptionalDouble hardness = section.quantity(HARDNESS_ASKED);
+    Optional<Boolean> match = section.truth("anodized_match");
+    OptionalDouble service = section.quantity(SERVICE);
+    if (tensile.isPresent() && Measure.exceeds(yield.orElse(0), tensile.getAsDouble())) {
+      section.fault(
+          YIELD.key(),
+          "found "
+              + YIELD.show(yield.getAsDouble())
+              + "; expected at most the tensile strength asked for, "
+              + TENSILE.show(tensile.getAsDouble()));
+    }
+    hardness.ifPresent(value -> noteBrinell(section, value));
+    section.finish();
+    return new Requirement(yield, tensile, hardness, match, service);
+  }
+
+  private void noteBrinell(Section section, double vickers) {
+    String written = section.text(HARDNESS_ASKED.key(), HARDNESS_ASKED.expected()).orElseThrow();
+    if (written.toUpperCase(Locale.ROOT).endsWith("HB")) {
+      notes.add(
+          "hardness-converted",
+          String.format(
+              Locale.ROOT,
+              "The hardness asked for, %s, is compared as %.0f HV (Brinell taken as 500 kgf, 10 mm"
+                  + " ball).",
+              written,
+              vickers));
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package afterweld.casefile;
+
+import static afterweld.casefile.Dimension.TEMPERATURE;
+import static afterweld.casefile.Dimension.TEMPERATURE_RATE;
+import static afterweld.casefile.Dimension.TIME;
+
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.QuenchMedium;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Reads the keys of one step of the heat treatment. A step with a fault still comes back, with NaN
+ * in it; it is never used, because a faulty case is never built.
+ */
+final class StepReader {
+  private static final double ZERO_CELSIUS = 273.15;
+  private static final Measure SET = Measure.within("temperature", TEMPERATURE, 50, 650, "°C");
+  private static final Measure SOAK = Measure.above("soak", TIME, 0, 1000, "h");
+  private static final Measure HOLD = Measure.above("time", TIME, 0, 1000, "h");
+  private static final Measure BATH = Measure.within("temperature", TEMPERATURE, -50, 250, "°C");
+  private static final Measure WATER = Measure.within("temperature", TEMPERATURE, 0, 100, "°C");
+  private static final Measure DELAY = Measure.within("delay", TIME, 0, 3600, "s");
+  private static final Measure RATE = rate("rate", 5000, "K/s");
+  private static final Measure RAMP_RATE = rate("ramp", 100, "K/s");
+  private static final Measure RAMP_TIME = Measure.above("ramp", TIME, 0, 1000, "h");
+  private static final Measure COOLING = rate("cooling", 360_000, "K/h");
+  private static final Choices<QuenchMedium> MEDIA =
+      Choices.of(List.of(QuenchMedium.values()), QuenchMedium::label);
+  private static final Choices<FurnaceStep.Furnace> FURNACES =
+      Choices.of(
+          List.of(FurnaceStep.Furnace.values()), kind -> kind.name().toLowerCase(Locale.ROOT));
+
+  private static final double COLD_SOLUTION = ZERO_CELSIUS + 480;
+  private static final double OVERAGEING = ZERO_CELSIUS + 260;
+  private static final double USUAL_BATH = ZERO_CELSIUS + 25;
+  private static final double BOILING = ZERO_CELSIUS + 100;
+  private static final double USUAL_DELAY = 7;
+  private static final double USUAL_COOLING = 28 / 3600.0;
+
+  private final MeltingLimit limit;
+  private final Notes notes;
+
+  StepReader(MeltingLimit limit, Notes notes) {
+    this.limit = limit;
+    this.notes = notes;
+  }
+
+  /** What a step holds, for one that holds nothing. */
+  static String expected(String step) {
+    return switch (step) {
+      case "quench" -> "medium, temperature and delay, or rate; {} means water of 25 °C";
+      case "solution_treat" -> "temperature and soak, and furnace if it is salt";
+      case "anneal" -> "temperature, time and cooling";
+      default -> "temperature and time, and ramp or overage where they matter";
+    };
+  }
+
+  private static Measure rate(String key, double high, String unit) {
+    return Measure.above(key, TEMPERATURE_RATE, 0, high, unit);
+  }
+
+  FurnaceStep solutionTreat(Section section) {
+    double temperature = setTemperature(section);
+    double soak = section.required(SOAK);
+    FurnaceStep.Furnace furnace =
+        section.choice("furnace", FURNACES).orElse(FurnaceStep.Furnace.AIR);
+    if (temperature < COLD_SOLUTION) {
+      notes.add(
+          "cold-solution-treatment",
+          "A solution treatment at "
+              + Plates.show(temperature)
+              + " is under 480 °C: little dissolves.");
+    }
+    if (limit.weldMayMelt()) {
+      notes.add(
+          "weld-metal-may-melt",
+          "Weld metal with this much magnesium may begin to melt from 450 °C on in a solution"
+              + " treatment.");
+    }
+    return new FurnaceStep.SolutionTreat(temperature, soak, furnace);
+  }
+
+  private double setTemperature(Section section) {
+    double temperature = section.required(SET);
+    if (Measure.exceeds(temperature, limit.highestSetting())) {
+      section.fault(
+          SET.key(), "found " + Plates.show(temperature) + "; expected " + limit.expected());
+    }
+    return temperature;
+  }
+
+  FurnaceStep quench(Section section) {
+    OptionalDouble rate = section.quantity(RATE);
+    QuenchMedium medium = section.choice("medium", MEDIA).orElse(QuenchMedium.WATER);
+    double temperature = section.quantityOr(isWater(medium) ? WATER : BATH, usualBath(medium));
+    double delay = section.quantityOr(DELAY, USUAL_DELAY);
+    if (section.has(RATE.key())) {
+      refuseBesideRate(section);
+      return new FurnaceStep.QuenchAtRate(rate.orElse(Double.NaN));
+    }
+    if (!(section.has(BATH.key()) && section.has(DELAY.key()))) {
+      notes.add(
+          "quench-by-default",
+          String.format(
+              Locale.ROOT,
+              "Quench: %s at %s after a delay of %.0f s.",
+              medium.label(),
+              Plates.show(temperature),
+              delay));
+    }
+    return new FurnaceStep.Quench(medium, temperature, delay);
+  }
+
+  private static boolean isWater(QuenchMedium medium) {
+    return medium == QuenchMedium.WATER || medium == QuenchMedium.BOILING_WATER;
+  }
+
+  private static double usualBath(QuenchMedium medium) {
+    return medium == QuenchMedium.BOILING_WATER ? BOILING : USUAL_BATH;
+  }
+
+  private static void refuseBesideRate(Section section) {
+    for (String key : List.of("medium", BATH.key(), DELAY.key())) {
+      if (section.has(key)) {
+        section.unwanted(key, "found together with rate, which says it all; expected one of them");
+      }
+    }
+  }
+
+  FurnaceStep age(Section section) {
+    double temperature = setTemperature(section);
+    double time = section.required(HOLD);
+    FurnaceStep.Ramp ramp = ramp(section);
+    boolean overage = section.truth("overage").orElse(false);
+    if (!overage && !Measure.exceeds(OVERAGEING, temperature) && !Double.isNaN(temperature)) {
+      section.fault(
+          SET.key(),
+          "found "
+              + Plates.show(temperature)
+              + "; expected an ageing temperature under "
+              + Plates.show(OVERAGEING)
+              + ", or overage: true beside it if softening is meant");
+    }
+    return new FurnaceStep.Age(temperature, time, ramp, overage);
+  }
+
+  private static FurnaceStep.Ramp ramp(Section section) {
+    String expected = RAMP_TIME.expected() + ", or " + RAMP_RATE.expected();
+    Optional<String> text = section.text(RAMP_TIME.key(), expected);
+    if (text.filter(RAMP_TIME::understands).isPresent()) {
+      return new FurnaceStep.Ramp(section.quantity(RAMP_TIME), OptionalDouble.empty());
+    }
+    if (text.filter(RAMP_RATE::understands).isPresent()) {
+      return new FurnaceStep.Ramp(OptionalDouble.empty(), section.quantity(RAMP_RATE));
+    }
+    text.ifPresent(
+        other ->
+            section.fault(RAMP_TIME.key(), "found " + Quoted.of(other) + "; expected " + expected));
+    return FurnaceStep.Ramp.BY_FURNACE;
+  }
+
+  FurnaceStep anneal(Section section) {
+    double temperature = setTemperature(section);
+    double time = section.required(HOLD);
+    double cooling = section.quantityOr(COOLING, USUAL_COOLING);
+    if (!section.has(COOLING.key())) {
+      notes.add("cooling-by-default", "Anneal: cooled at 28 K/h (50 °F/h) down to 260 °C.");
+    }
+    return new FurnaceStep.Anneal(temperature, time, cooling);
+  }
+}
