@@ -25,6 +25,9 @@ final class CyclePanel {
    */
   private static final double COOLED_TO = 0.2;
 
+  /** Share of the drawn time before the heating. */
+  private static final double LEAD = 0.04;
+
   private final SectionView view;
   private final List<TellingCycle> cycles;
 
@@ -65,34 +68,67 @@ final class CyclePanel {
     return letter(index) + " at " + place + ", " + cycle.zone().label() + ", peak " + peak;
   }
 
-  /** The horizontal axis: until nothing more happens. */
+  /**
+   * The horizontal axis: the pass that made the hottest place hottest, from before the heating
+   * until all places have cooled. With the waits between passes each cycle would be a needle.
+   */
   Axis timeAxis() {
-    double ambient = view.profile().weldCase().ambient();
-    double highest =
-        cycles.stream().mapToDouble(c -> c.history().peakTemperature()).max().orElse(ambient + 1);
-    double cooled = ambient + COOLED_TO * (highest - ambient);
-    double end = cycles.stream().mapToDouble(c -> lastAbove(c.history(), cooled)).max().orElse(1);
-    return new Axis("time from the first heating at that place (s)", 0, Math.max(1, end));
+    TemperatureHistory hottest = hottest();
+    int top = topIndex(hottest);
+    int first = top;
+    while (first > 0 && anyHot(hottest.time(first))) {
+      first--;
+    }
+    int last = top;
+    while (last < hottest.size() - 1 && (last == top || anyHot(hottest.time(last)))) {
+      last++;
+    }
+    double length = Math.max(1, hottest.time(last) - hottest.time(first));
+    double from = Math.max(0, hottest.time(first) - LEAD * length);
+    return new Axis(timeLabel(), from, hottest.time(first) + length);
   }
 
-  private static double lastAbove(TemperatureHistory history, double temperature) {
-    for (int i = history.size() - 1; i > 0; i--) {
-      if (history.temperature(i - 1) > temperature) {
-        return history.time(i);
-      }
+  private String timeLabel() {
+    boolean several = view.profile().weldCase().passes().size() > 1;
+    return "time from the first heating at that place (s)" + (several ? ", hottest pass" : "");
+  }
+
+  private TemperatureHistory hottest() {
+    return cycles.stream()
+        .map(TellingCycle::history)
+        .reduce((a, b) -> b.peakTemperature() > a.peakTemperature() ? b : a)
+        .orElseThrow();
+  }
+
+  private static int topIndex(TemperatureHistory history) {
+    int top = 0;
+    while (history.temperature(top) < history.peakTemperature()) {
+      top++;
     }
-    return 0;
+    return top;
+  }
+
+  private boolean anyHot(double time) {
+    double ambient = view.profile().weldCase().ambient();
+    double cooled = ambient + COOLED_TO * (hottest().peakTemperature() - ambient);
+    return cycles.stream().anyMatch(cycle -> cycle.history().at(time) > cooled);
   }
 
   /** Draws it. */
   void draw(Graphics2D g, Rectangle2D frame) {
     String label = "temperature (" + view.units().temperatureUnit() + ")";
-    Plot plot = new Plot(g, frame, timeAxis(), PeakPanel.axis(view, label));
+    Axis across = timeAxis();
+    Plot plot = new Plot(g, frame, across, PeakPanel.axis(view, label));
     List<Curve> curves = curves();
     curves.forEach(plot::curve);
     for (int i = 0; i < curves.size(); i++) {
-      Curve.Spot top = curves.get(i).highest().orElseThrow();
-      plot.badge(letter(i), top.x(), top.y(), look(i).color());
+      markTop(plot, i, curves.get(i).between(across.from(), across.to()));
     }
+  }
+
+  private static void markTop(Plot plot, int cycle, Curve shown) {
+    shown
+        .highest()
+        .ifPresent(top -> plot.badge(letter(cycle), top.x(), top.y(), look(cycle).color()));
   }
 }

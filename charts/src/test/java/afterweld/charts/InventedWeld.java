@@ -54,6 +54,7 @@ final class InventedWeld {
   private final Metal right;
   private final List<String> states;
   private double leg = 0.060;
+  private int passes = 1;
   private boolean weldMetalPredicted = true;
   private String title = "Fork arm to base plate, observatory mount";
   private Optional<Ring> ring = Optional.empty();
@@ -98,6 +99,12 @@ final class InventedWeld {
 
   InventedWeld withUnknownWeldMetal() {
     weldMetalPredicted = false;
+    return this;
+  }
+
+  /** The same pass again and again, with a wait between. */
+  InventedWeld inPasses(int count) {
+    passes = count;
     return this;
   }
 
@@ -209,7 +216,7 @@ final class InventedWeld {
         Preparation.SQUARE,
         ring,
         new FillerChoice(Optional.of(filler), 0.3, 0.15, 0.45, false, 0.5),
-        List.of(pass()),
+        Collections.nCopies(passes, pass()),
         0.0015,
         AMBIENT,
         0.003,
@@ -334,6 +341,11 @@ final class InventedWeld {
       double rise = Math.min(900, peak(x) - AMBIENT) * Math.sqrt(ratio);
       temperature[i] = AMBIENT + rise * Math.exp(0.5 * (1 - ratio));
     }
-    return new TellingCycle(x, zone(x), TemperatureHistory.of(time, temperature));
+    TemperatureHistory once = TemperatureHistory.of(time, temperature);
+    TemperatureHistory all = once;
+    for (int i = 1; i < passes; i++) {
+      all = all.thenTo(AMBIENT, 60).then(once);
+    }
+    return new TellingCycle(x, zone(x), all);
   }
 }

@@ -27,7 +27,7 @@ class PictureTest {
     PLAIN(InventedWeld.symmetric(), UnitSystem.METRIC),
     TWO_SIDED(InventedWeld.twoSided(), UnitSystem.METRIC),
     TWO_STATES(InventedWeld.twoStates(), UnitSystem.US),
-    STAGES(InventedWeld.manyStages(), UnitSystem.METRIC),
+    STAGES(InventedWeld.manyStages().inPasses(3), UnitSystem.METRIC),
     UNKNOWN_WELD_METAL(
         InventedWeld.symmetric()
             .withUnknownWeldMetal()

@@ -37,6 +37,18 @@ class WindowTest {
   }
 
   @Test
+  void ofSeveralPassesTheHottestIsShown() {
+    SectionView view =
+        new SectionView(
+            InventedWeld.symmetric().inPasses(3).profile(), Requirement.NONE, UnitSystem.METRIC);
+    Axis axis = new CyclePanel(view).timeAxis();
+    assertTrue(axis.span() < 60, axis.toString());
+    assertTrue(axis.label().endsWith("hottest pass"));
+    Curve hottest = new CyclePanel(view).curves().get(0);
+    assertEquals(hottest.highest(), hottest.between(axis.from(), axis.to()).highest());
+  }
+
+  @Test
   void theTimeAxisEndsWhenAllHaveCooled() {
     SectionView view =
         new SectionView(InventedWeld.symmetric().profile(), Requirement.NONE, UnitSystem.METRIC);
