@@ -1,0 +1,59 @@
+package afterweld.charts;
+
+import java.awt.Color;
+
+/**
+ * The colours of every chart. They are opaque where they carry meaning, differ in lightness so that
+ * a grey print tells them apart, and avoid pairs of red and green.
+ */
+final class Ink {
+  static final Color PAPER = Color.WHITE;
+  static final Color NOTHING = new Color(255, 255, 255, 0);
+  static final Color TEXT = new Color(0x1F2529);
+  static final Color SOFT_TEXT = new Color(0x4D565C);
+  static final Color AXIS = new Color(0x6B747A);
+  static final Color GRID = new Color(0xE3E6E8);
+  static final Color LIMIT = new Color(0x111111);
+
+  static final Color STONE = new Color(0x9AA4AB);
+  static final Color EMBER = new Color(0xC24E0A);
+  static final Color DEEP_BLUE = new Color(0x0B3A66);
+  static final Color LAGOON = new Color(0x2C8C99);
+  static final Color PLUM = new Color(0x7A3E73);
+  static final Color OCHRE = new Color(0xA77B00);
+  static final Color ROSE = new Color(0xC0607F);
+  static final Color PINE = new Color(0x35594A);
+
+  private static final double WORDS_LIGHTNESS = 75;
+  private static final Color ZONE = new Color(0x6E5526);
+
+  private Ink() {}
+
+  /**
+   * How light a colour looks in a grey print, 0 (black) to 255 (white): the weights of the luma of
+   * television, ITU-R BT.601.
+   */
+  static double lightness(Color color) {
+    return 0.299 * color.getRed() + 0.587 * color.getGreen() + 0.114 * color.getBlue();
+  }
+
+  /** The colour for words that belong to a line of that colour: dark enough to read. */
+  static Color forWords(Color line) {
+    double share = Math.min(1, WORDS_LIGHTNESS / lightness(line));
+    return new Color(
+        (int) (share * line.getRed()),
+        (int) (share * line.getGreen()),
+        (int) (share * line.getBlue()));
+  }
+
+  /** A colour thinned to a see-through tint; {@code share} from 0 (nothing) to 1 (solid). */
+  static Color tint(Color color, double share) {
+    return new Color(
+        color.getRed(), color.getGreen(), color.getBlue(), (int) Math.round(255 * share));
+  }
+
+  /** The shade behind a zone. */
+  static Color zone(double share) {
+    return tint(ZONE, share);
+  }
+}
