@@ -1,0 +1,155 @@
+package afterweld.joint;
+
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.section.Warning;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * What one fillet weld carries, characteristic and for design (over 1.25).
+ *
+ * <pre>
+ * throat           a = z1 z2 / sqrt(z1^2 + z2^2), no credit for a convex face or for penetration
+ * throat stress    sqrt( normal^2 + 3 (shear^2 + shear along^2) ) at most fw
+ * along the weld   F = fw a L / sqrt 3
+ * across the weld  F = fw a L / sqrt 2          plate pulled, throat at 45 degrees
+ * simple rule      F = 0.6 fw a L
+ * leg planes       shear F = haz tensile z L / sqrt 3,  normal F = haz tensile z L
+ * </pre>
+ *
+ * The lower of throat and leg planes counts; of the planes, shear on the shorter leg is the lowest.
+ * The ratio of across to along, 1.22, agrees with the 1.2 that Marsh, Welding J. 67 (1988) 171s,
+ * cites from tee joints. Validity: legs of at least 2 mm, length at least 6 throats and 30 mm,
+ * sound root. Source: throat, Dwight, Aluminium Design and Construction (1999) 11.7; stress, EN
+ * 1999-1-1 8.6.3 (from memory).
+ *
+ * @param throat a, m
+ * @param length length that counts, m
+ * @param throatForce at which the throat fails, N
+ * @param simpleForce by the simple rule, N
+ * @param legForce at which the weaker leg plane fails, N
+ * @param warnings what the formula doesn't see
+ */
+public record FilletWeld(
+    double throat,
+    double length,
+    double throatForce,
+    double simpleForce,
+    double legForce,
+    List<Warning> warnings) {
+  /** Partial factor on the strength. */
+  public static final double DESIGN_FACTOR = 1.25;
+
+  /** Share of a predicted weld-metal tensile strength that may stand for fw (assumed). */
+  public static final double PREDICTED_SHARE = 0.8;
+
+  private static final double SHEAR_RULE = 0.6;
+  private static final double SMALLEST_LEG = 2e-3;
+  private static final double SHORTEST = 30e-3;
+  private static final double SHORTEST_IN_THROATS = 6;
+  private static final double SOCKET_LEG_RATIO = 1.09;
+  private static final List<Warning> NOT_SEEN =
+      List.of(
+          new Warning(
+              "fillet-not-seen",
+              "a root gap, lack of fusion at the root, and a 4xxx filler on a base with more than 2 %"
+                  + " magnesium weaken a fillet and are not seen by the formula"),
+          new Warning(
+              "fillet-one-sided",
+              "a fillet on one side only, pulled across, also bends about its root: not covered"));
+
+  /** Copies the list. */
+  public FilletWeld {
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * One fillet weld.
+   *
+   * @param fillet legs, length and direction of the load
+   * @param weldMetal fw, strength of the weld metal as the code gives it as welded, Pa
+   * @param hazTensile tensile strength of the heat-affected zone along the legs, Pa
+   * @param soundEnds whether the ends are returned or otherwise full; else one throat is lost at
+   *     each
+   * @throws IllegalArgumentException for legs under 2 mm or a length under 6 throats or 30 mm
+   */
+  public static FilletWeld of(
+      Fillet fillet, double weldMetal, double hazTensile, boolean soundEnds) {
+    Check.positive("weld-metal strength", weldMetal, "Pa");
+    Check.positive("tensile strength of the heat-affected zone", hazTensile, "Pa");
+    double throat = throat(fillet.leg(), fillet.secondLeg());
+    checkLength(fillet.length(), throat);
+    double length = soundEnds ? fillet.length() : fillet.length() - 2 * throat;
+    double area = throat * length;
+    double shorterLeg = Math.min(fillet.leg(), fillet.secondLeg());
+    return new FilletWeld(
+        throat,
+        length,
+        weldMetal * area / Math.sqrt(fillet.load() == FilletLoad.ALONG ? 3 : 2),
+        SHEAR_RULE * weldMetal * area,
+        hazTensile / Math.sqrt(3) * shorterLeg * length,
+        NOT_SEEN);
+  }
+
+  /** Throat of a fillet with two legs of at least 2 mm, m. */
+  public static double throat(double leg, double secondLeg) {
+    Check.within("leg", leg, SMALLEST_LEG, Double.MAX_VALUE, "m");
+    Check.within("second leg", secondLeg, SMALLEST_LEG, Double.MAX_VALUE, "m");
+    return leg * secondLeg / Math.hypot(leg, secondLeg);
+  }
+
+  private static void checkLength(double length, double throat) {
+    double shortest = Math.max(SHORTEST_IN_THROATS * throat, SHORTEST);
+    if (!(length >= shortest)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "fillet length %.1f mm: must be at least %.1f mm (6 throats, 30 mm)",
+              length * 1e3,
+              shortest * 1e3));
+    }
+  }
+
+  /** Force that the fillet carries, characteristic, N: the lower of throat and leg plane. */
+  public double force() {
+    return Math.min(throatForce, legForce);
+  }
+
+  /** Force for design, N. */
+  public double designForce() {
+    return force() / DESIGN_FACTOR;
+  }
+
+  /** Whether the leg plane rather than the throat decides. */
+  public boolean legDecides() {
+    return legForce < throatForce;
+  }
+
+  /**
+   * fw of weld metal after heat treatment, Pa: only if the whole joint was solution treated and the
+   * weld metal responds; always to be shown beside the value as welded.
+   *
+   * @param tensile predicted tensile strength of the weld metal, Pa
+   * @param solutionTreated whether the whole joint was solution treated and the weld metal responds
+   */
+  public static OptionalDouble heatTreatedStrength(double tensile, boolean solutionTreated) {
+    Check.positive("weld-metal strength", tensile, "Pa");
+    return solutionTreated ? OptionalDouble.of(PREDICTED_SHARE * tensile) : OptionalDouble.empty();
+  }
+
+  /** Smallest leg of a socket weld on a pipe wall, m (ASME B31.3 fig. 328.5.2C, from memory). */
+  public static double socketLeg(double wall) {
+    return SOCKET_LEG_RATIO * Check.positive("pipe wall", wall, "m");
+  }
+
+  /** Force of a socket weld all round a pipe with equal legs, by the simple rule, N. */
+  public static double socketForce(double outsideDiameter, double leg, double weldMetal) {
+    double circumference = Math.PI * Check.positive("pipe diameter", outsideDiameter, "m");
+    return SHEAR_RULE
+        * Check.positive("weld-metal strength", weldMetal, "Pa")
+        * circumference
+        * throat(leg, leg);
+  }
+}

@@ -1,0 +1,143 @@
+package afterweld.joint;
+
+import afterweld.section.Warning;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A thin tube under internal pressure with a weld around it, for information only. All values carry
+ * two significant figures and never go without {@link #PRESSURE_TEXT}.
+ *
+ * <p>With R the mean radius: hoop stress {@code pR/t}, axial {@code pR/2t}, von Mises {@code
+ * sqrt(3)/2 pR/t}. The axial pull crosses the weld, so the band breaks at {@code p = 2 t tensile /
+ * R}; the hoop stress runs along it, so its metal first yields at {@code p = 2/sqrt(3) proof t/R},
+ * usually long before. A band shorter than {@code 0.78 sqrt(R t)} is partly propped by its
+ * neighbours, which is ignored (lower estimate). A weld along the tube crosses the full hoop
+ * stress: use the cross-weld tension with {@code pR/t}.
+ *
+ * <p>Validity: R/t at least 10, closed ends, far from heads and fittings. Source: membrane theory.
+ *
+ * @param hoop hoop stress at the pressure, Pa
+ * @param axial axial stress at the pressure, Pa
+ * @param equivalent von Mises stress at the pressure, Pa
+ * @param bandYieldPressure at which the weakest metal first yields, Pa
+ * @param baseYieldPressure at which the base first yields, Pa
+ * @param axialRupturePressure at which the axial pull reaches the lowest tensile strength, Pa
+ * @param decayLength 0.78 sqrt(R t), m
+ * @param warnings the pressure text first
+ */
+public record ThinCylinder(
+    double hoop,
+    double axial,
+    double equivalent,
+    double bandYieldPressure,
+    double baseYieldPressure,
+    double axialRupturePressure,
+    double decayLength,
+    List<Warning> warnings) {
+
+  /** Stands on every output that shows a number of this kind. */
+  public static final String PRESSURE_TEXT =
+      "For information only, not a design pressure. Pressure parts follow the pressure code (ASME"
+          + " VIII-1, B31.3, EN 13445-8, PD 5500) and licensed practice, which normally allow only"
+          + " annealed or as-welded strengths, with joint factors, a proof test and qualified"
+          + " procedures. No bursting pressure is promised; fatigue, low temperature, creep and"
+          + " corrosion are not covered.";
+
+  private static final double THINNEST_RATIO = 10;
+  private static final MathContext TWO_FIGURES = new MathContext(2);
+
+  /** Rounds every value to two significant figures and copies the list. */
+  public ThinCylinder {
+    hoop = twoFigures(hoop);
+    axial = twoFigures(axial);
+    equivalent = twoFigures(equivalent);
+    bandYieldPressure = twoFigures(bandYieldPressure);
+    baseYieldPressure = twoFigures(baseYieldPressure);
+    axialRupturePressure = twoFigures(axialRupturePressure);
+    decayLength = twoFigures(decayLength);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * The information values of a tube.
+   *
+   * @param tube outside diameter and pressure
+   * @param line profile across the weld around it; its thinner end is the wall
+   * @throws IllegalArgumentException if the wall is thicker than a tenth of the mean radius
+   */
+  public static ThinCylinder of(JointSettings.Tube tube, SliceLine line) {
+    double wall = line.referenceSection();
+    double radius = (Check.positive("tube diameter", tube.diameter(), "m") - wall) / 2;
+    checkThin(radius, wall);
+    Check.within("pressure", tube.pressure(), 0, Double.MAX_VALUE, "Pa");
+    double base = Math.min(line.left().metal().proof(), line.right().metal().proof());
+    return new ThinCylinder(
+        tube.pressure() * radius / wall,
+        tube.pressure() * radius / (2 * wall),
+        equivalentStress(tube.pressure(), radius, wall),
+        yieldPressure(lowest(line, true), radius),
+        yieldPressure(base * wall, radius),
+        2 * lowest(line, false) / radius,
+        decayLength(radius, wall),
+        warnings(line, decayLength(radius, wall)));
+  }
+
+  /** Von Mises stress, Pa: pressure in Pa, mean radius and wall in m. */
+  static double equivalentStress(double pressure, double radius, double wall) {
+    return Math.sqrt(3) / 2 * pressure * radius / wall;
+  }
+
+  /** Pressure of first yield, Pa, for a proof stress times a wall (N/m) and a mean radius (m). */
+  static double yieldPressure(double proofTimesWall, double radius) {
+    return 2 / Math.sqrt(3) * proofTimesWall / radius;
+  }
+
+  private static double decayLength(double radius, double wall) {
+    return 0.78 * Math.sqrt(radius * wall);
+  }
+
+  private static void checkThin(double radius, double wall) {
+    if (!(radius >= THINNEST_RATIO * wall)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "mean radius %.2f mm over wall %.2f mm: must be at least 10, thick tubes aren't covered",
+              radius * 1e3,
+              wall * 1e3));
+    }
+  }
+
+  /** Lowest strength times section along the line, N/m. */
+  private static double lowest(SliceLine line, boolean proof) {
+    return line.slices().stream()
+        .mapToDouble(s -> s.section() * (proof ? s.metal().proof() : s.metal().tensile()))
+        .min()
+        .orElseThrow();
+  }
+
+  private static List<Warning> warnings(SliceLine line, double decay) {
+    List<Warning> warnings = new ArrayList<>();
+    warnings.add(new Warning("pressure-code", PRESSURE_TEXT));
+    double soft = line.softBand().width();
+    if (soft > 0 && soft < decay) {
+      warnings.add(
+          new Warning(
+              "propped-band",
+              String.format(
+                  Locale.ROOT,
+                  "the softened band of %.1f mm is shorter than %.1f mm: its neighbours prop it, the"
+                      + " yield pressure is a lower estimate",
+                  soft * 1e3,
+                  decay * 1e3)));
+    }
+    return warnings;
+  }
+
+  private static double twoFigures(double value) {
+    return new BigDecimal(value).round(TWO_FIGURES).doubleValue();
+  }
+}

@@ -1,0 +1,88 @@
+package afterweld.joint;
+
+import static afterweld.joint.Profiles.MM;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import org.junit.jupiter.api.Test;
+
+/** Worked examples of the model's definition: leg 6 mm, length 100 mm, weld metal 190 MPa. */
+class FilletWeldTest {
+
+  @Test
+  void workedFillet() {
+    FilletWeld along = weld(6, 6, 100, FilletLoad.ALONG, true);
+    FilletWeld across = weld(6, 6, 100, FilletLoad.ACROSS, true);
+    assertEquals(4.243, along.throat() / MM, 0.0006);
+    assertEquals(46.5, along.throatForce() / 1e3, 0.06);
+    assertEquals(37.2, along.designForce() / 1e3, 0.06);
+    assertEquals(57.0, across.throatForce() / 1e3, 0.06);
+    assertEquals(48.4, along.simpleForce() / 1e3, 0.06);
+    assertEquals(48.5, along.legForce() / FilletWeld.DESIGN_FACTOR / 1e3, 0.06);
+    assertFalse(along.legDecides());
+  }
+
+  /** Across over along: the square root of 1.5; Marsh (1988) cites 1.2 from tee joints. */
+  @Test
+  void acrossAgainstAlong() {
+    double ratio =
+        weld(6, 6, 100, FilletLoad.ACROSS, true).throatForce()
+            / weld(6, 6, 100, FilletLoad.ALONG, true).throatForce();
+    assertEquals(Math.sqrt(1.5), ratio, 1e-12);
+    assertEquals(1.2, ratio, 0.03);
+  }
+
+  @Test
+  void aWeakZoneDecidesAtTheLeg() {
+    FilletWeld weld =
+        FilletWeld.of(new Fillet(6 * MM, 9 * MM, 0.1, FilletLoad.ACROSS), 210e6, 100e6, true);
+    assertTrue(weld.legDecides());
+    assertEquals(100e6 / Math.sqrt(3) * 6 * MM * 0.1, weld.force(), 1e-6);
+  }
+
+  @Test
+  void unsoundEndsCostAThroatEach() {
+    FilletWeld weld = weld(6, 6, 100, FilletLoad.ALONG, false);
+    assertEquals(100 - 2 * weld.throat() / MM, weld.length() / MM, 1e-9);
+  }
+
+  /** Pipe 60.3 x 3.91 mm: leg 4.26, throat 3.01, 65.1 kN by the simple rule at 190 MPa. */
+  @Test
+  void socket() {
+    double leg = FilletWeld.socketLeg(3.91 * MM);
+    assertEquals(4.26, leg / MM, 0.006);
+    assertEquals(3.01, FilletWeld.throat(leg, leg) / MM, 0.006);
+    assertEquals(65.1, FilletWeld.socketForce(60.3 * MM, leg, 190e6) / 1e3, 0.06);
+  }
+
+  @Test
+  void heatTreatedWeldMetalCountsOnlyAfterSolutionTreatment() {
+    assertEquals(200e6, FilletWeld.heatTreatedStrength(250e6, true).orElseThrow(), 1e-6);
+    assertTrue(FilletWeld.heatTreatedStrength(250e6, false).isEmpty());
+  }
+
+  @Test
+  void refusesSmallLegsAndShortWelds() {
+    refused(1.9, 6, 100);
+    refused(6, 1.9, 100);
+    refused(6, 6, 29);
+    refused(10, 10, 42);
+    refused(Double.NaN, 6, 100);
+    assertEquals(2, weld(6, 6, 30, FilletLoad.ALONG, true).warnings().size());
+  }
+
+  private static void refused(double leg, double secondLeg, double length) {
+    assertThrows(
+        IllegalArgumentException.class, () -> weld(leg, secondLeg, length, FilletLoad.ALONG, true));
+  }
+
+  private static FilletWeld weld(
+      double leg, double secondLeg, double length, FilletLoad load, boolean soundEnds) {
+    return FilletWeld.of(
+        new Fillet(leg * MM, secondLeg * MM, length * MM, load), 190e6, 175e6, soundEnds);
+  }
+}

@@ -1,0 +1,79 @@
+package afterweld.joint;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** The same quantities by other means than the library's: bracketed roots, grids, sums by hand. */
+final class SecondWay {
+  static final double E = 69e9;
+
+  private SecondWay() {}
+
+  static double root(DoubleUnaryOperator f, double low, double high) {
+    return new BrentSolver(1e-14, 1e-16).solve(1000, f::applyAsDouble, low, high);
+  }
+
+  /** Hardening exponent, strengths in MPa. */
+  static double exponent(double proof, double tensile) {
+    double nominal = 0.002 + proof * 1e6 / E;
+    double strain = Math.log(1 + nominal);
+    double stress = proof * (1 + nominal);
+    return root(n -> n * Math.log(n / (Math.E * strain)) - Math.log(tensile / stress), strain, 1);
+  }
+
+  static double greatestOnGrid(DoubleUnaryOperator f, double low, double high, int points) {
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= points; i++) {
+      greatest = Math.max(greatest, f.applyAsDouble(low + (high - low) * i / points));
+    }
+    return greatest;
+  }
+
+  /** Nominal stress where the curve meets the elastic line moved by 0.2 %, Pa. */
+  static double offsetStress(PowerLaw law) {
+    double strain =
+        root(
+            e -> law.nominalStress(e) - E * (Math.expm1(e) - 0.002),
+            law.elasticLimit(),
+            law.exponent());
+    return law.nominalStress(strain);
+  }
+
+  /** b of the saturating law from the condition that the force peaks at the uniform strain. */
+  static double voceRate(double proof, double tensile, double uniform) {
+    double peak = tensile * Math.exp(uniform);
+    return root(
+        b -> (peak - proof) * b * Math.exp(-b * uniform) / (1 - Math.exp(-b * uniform)) - peak,
+        1,
+        200);
+  }
+
+  /** Tensile strength with the sides held over that without, for a hardening exponent. */
+  static double heldSides(double n) {
+    double c = 2 / Math.sqrt(3);
+    double held = greatestOnGrid(e -> c * Math.pow(c * e, n) * Math.exp(-e), 1e-4, 3 * n, 200_000);
+    double free = greatestOnGrid(e -> Math.pow(e, n) * Math.exp(-e), 1e-4, 3 * n, 200_000);
+    return held / free;
+  }
+
+  /** Outer strain of half a turn round a former: outer arc over middle arc. */
+  static double arcs(double thickness, double former) {
+    double outer = Math.PI * (former / 2 + thickness);
+    double middle = Math.PI * (former / 2 + thickness / 2);
+    return outer / middle - 1;
+  }
+
+  /** Force at which the von Mises stress of a throat reaches fw: stresses per unit of force. */
+  static double vonMisesForce(double weldMetal, double normal, double shear) {
+    return root(f -> f * Math.sqrt(normal * normal + 3 * shear * shear) - weldMetal, 0, 10e6);
+  }
+
+  /** Shortest way from the root to the face of a fillet, over all directions. */
+  static double shortestLigament(double leg, double secondLeg) {
+    return -greatestOnGrid(
+        angle -> -1 / (Math.cos(angle) / leg + Math.sin(angle) / secondLeg),
+        0,
+        Math.PI / 2,
+        200_000);
+  }
+}
