@@ -9,6 +9,10 @@ import java.util.List;
  * @param reasons sentences for people, never empty
  */
 public record Judgement(Verdict verdict, List<String> reasons) {
+  /** The answer where the drawing asks nothing. */
+  public static final Judgement NOTHING_ASKED =
+      new Judgement(Verdict.MET, List.of("The case requires nothing."));
+
   /** Copies the list. */
   public Judgement {
     reasons = List.copyOf(reasons);

@@ -67,7 +67,7 @@ public final class RequirementCheck {
     requirement.serviceTemperature().ifPresent(asked -> findings.add(service(asked)));
     requirement.anodizedMatch().filter(asked -> asked).ifPresent(asked -> findings.add(colour()));
     if (findings.isEmpty()) {
-      findings.add(new Finding(Verdict.MET, "The case requires nothing."));
+      return Judgement.NOTHING_ASKED;
     }
     Verdict verdict = findings.stream().map(Finding::verdict).reduce(Verdict.MET, Verdict::and);
     return new Judgement(verdict, findings.stream().map(Finding::reason).toList());
