@@ -13,6 +13,8 @@ import java.util.Locale;
 
 /** One alloy or filler in full: what the model uses, then every value with status and source. */
 final class AlloySheet {
+  private static final int VALUE_WIDTH = 26;
+
   private final Alloy alloy;
   private final UnitSystem units;
   private final List<String> sources;
@@ -85,19 +87,29 @@ final class AlloySheet {
   }
 
   private String composition() {
-    TextTable table = new TextTable("element", " model", " min", " max");
+    TextTable table = new TextTable("element", " min", " max", " nominal", " model");
     for (Element element : Element.values()) {
       Alloy.Limit limit = alloy.limits().get(element);
       double share = alloy.composition().of(element);
       if (limit != null || share > 0) {
         table.row(
             element.symbol(),
-            percent(share),
             limit == null || limit.min() == 0 ? "" : percent(limit.min()),
-            limit == null ? "" : percent(limit.max()));
+            limit == null ? "" : percent(limit.max()),
+            nominal(element),
+            percent(share));
       }
     }
     return table.text();
+  }
+
+  private String nominal(Element element) {
+    return alloy.facts().stream()
+        .filter(fact -> fact.property().equals("nominal"))
+        .filter(fact -> fact.qualifier().equals(element.symbol()))
+        .map(Fact::value)
+        .findFirst()
+        .orElse("");
   }
 
   private static String percent(double share) {
@@ -107,12 +119,11 @@ final class AlloySheet {
   private String facts() {
     TextTable table = new TextTable("property", "of", "value", "status", " source");
     for (Fact fact : alloy.facts()) {
-      table.row(
-          fact.property(),
-          fact.qualifier(),
-          fact.value() + " " + fact.unit(),
-          fact.source().status().label(),
-          "[" + (sources.indexOf(fact.source().text()) + 1) + "]");
+      List<String> value = Paragraph.lines(fact.value() + " " + fact.unit(), VALUE_WIDTH);
+      String source = "[" + (sources.indexOf(fact.source().text()) + 1) + "]";
+      String status = fact.source().status().label();
+      table.row(fact.property(), fact.qualifier(), value.get(0), status, source);
+      value.stream().skip(1).forEach(more -> table.row("", "", "  " + more, "", ""));
     }
     return table.text();
   }

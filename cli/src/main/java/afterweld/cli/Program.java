@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -35,12 +36,9 @@ final class Program {
   /** Runs one command line and returns its {@link ExitStatus}. */
   int run(String... arguments) {
     int status = execute(arguments);
-    streams.err().flush();
-    if (streams.out().checkError() && status < ExitStatus.INPUT_FAULT) {
-      say("standard output could not be written to the end");
-      return ExitStatus.INPUT_FAULT;
-    }
-    return status;
+    Optional<String> fault = streams.flush();
+    fault.ifPresent(reason -> say("cannot write the output: " + reason));
+    return fault.isPresent() ? Math.max(status, ExitStatus.INPUT_FAULT) : status;
   }
 
   private int execute(String... arguments) {

@@ -28,7 +28,7 @@ final class TextTable {
 
   /** The table, a line each row. */
   String text() {
-    StringBuilder text = new StringBuilder(line(head));
+    StringBuilder text = new StringBuilder(line(head.stream().map(String::strip).toList()));
     rows.forEach(row -> text.append(line(row)));
     return text.toString();
   }
@@ -36,7 +36,7 @@ final class TextTable {
   private String line(List<String> cells) {
     StringBuilder line = new StringBuilder();
     for (int column = 0; column < cells.size(); column++) {
-      line.append(column == 0 ? "" : GAP).append(cell(cells.get(column).strip(), column));
+      line.append(column == 0 ? "" : GAP).append(cell(cells.get(column).stripTrailing(), column));
     }
     return line.toString().stripTrailing() + "\n";
   }
@@ -49,7 +49,7 @@ final class TextTable {
   private int width(int column) {
     int width = length(head.get(column).strip());
     for (List<String> row : rows) {
-      width = Math.max(width, length(row.get(column).strip()));
+      width = Math.max(width, length(row.get(column).stripTrailing()));
     }
     return width;
   }

@@ -29,8 +29,8 @@ import afterweld.study.SpreadSettings;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.WeldingProcess;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,11 +57,19 @@ final class Fixtures {
 
   /** Streams into memory, and what was written to them. */
   static final class Memory {
-    final StringWriter out = new StringWriter();
-    final StringWriter err = new StringWriter();
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     Streams streams(boolean terminal) {
-      return new Streams(new PrintWriter(out, true), new PrintWriter(err, true), terminal);
+      return new Streams(out, err, StandardCharsets.UTF_8, terminal);
+    }
+
+    String out() {
+      return out.toString(StandardCharsets.UTF_8);
+    }
+
+    String err() {
+      return err.toString(StandardCharsets.UTF_8);
     }
   }
 
@@ -69,6 +77,8 @@ final class Fixtures {
     Temper t6 = new Temper("T6", Optional.empty(), Optional.empty(), SOURCE);
     List<Fact> facts =
         List.of(
+            new Fact("nominal", "Mg", "1", "wt%", SOURCE),
+            new Fact("recipe", "T6", "530 °C; hold 1 h; 300 K/s to 25 °C; hold 1 d", "", SOURCE),
             new Fact("solidus", "", "582", "°C", SOURCE),
             new Fact("conductivity", "T6", "167", "W/(m K)", SOURCE),
             new Fact("yield", "T6", "276", "MPa", new Source("Another table", Status.READ)));

@@ -21,7 +21,7 @@ class MaterialsCommandTest {
   }
 
   private String out() {
-    return memory.out.toString();
+    return memory.out();
   }
 
   @Test
@@ -39,11 +39,14 @@ class MaterialsCommandTest {
     assertEquals(0, run("materials", "6061"));
     assertTrue(out().contains("melting range 582 to 652 °C"), out());
     assertTrue(out().contains("solution 530 °C 1 h, quench, age 177 °C 8 h"), out());
-    assertTrue(out().contains("Mg        1.00  0.80  1.20"), out());
-    assertTrue(out().contains("Fe        0.00        0.70"), out());
-    assertTrue(out().contains("conductivity  T6  167 W/(m K)  memory     [1]"), out());
-    assertTrue(out().contains("yield         T6  276 MPa      read       [2]"), out());
+    assertTrue(out().contains("Mg       0.80  1.20        1   1.00"), out());
+    assertTrue(out().contains("Fe             0.70            0.00"), out());
+    assertTrue(
+        out().contains("conductivity  T6  167 W/(m K)                memory     [1]"), out());
+    assertTrue(
+        out().contains("yield         T6  276 MPa                    read       [2]"), out());
     assertTrue(out().contains("[2] Another table"), out());
+    out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
   }
 
   @Test
@@ -56,7 +59,7 @@ class MaterialsCommandTest {
   @CsvSource({"6601, 6061", "4634, 4643", "'', 6061"})
   void anUnknownNameIsMetWithTheNearest(String wanted, String nearest) {
     assertEquals(2, run("materials", wanted));
-    String err = memory.err.toString();
+    String err = memory.err();
     assertTrue(err.contains("the nearest is " + nearest), err);
     assertEquals(1, err.lines().count(), err);
   }

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.Fault;
 import afterweld.choice.Requirement;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Writer;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,11 +65,11 @@ class ProgramTest {
   }
 
   private String stdout() {
-    return memory.out.toString();
+    return memory.out();
   }
 
   private String stderr() {
-    return memory.err.toString();
+    return memory.err();
   }
 
   @Test
@@ -256,26 +256,22 @@ class ProgramTest {
     assertTrue(stdout().contains("\"metric\" \"us\""), "no units");
   }
 
-  @Test
-  void aFullStandardOutputIsNotPassedOver() {
-    PrintWriter broken =
-        new PrintWriter(
-            new Writer() {
-              @Override
-              public void write(char[] text, int from, int length) throws IOException {
-                throw new IOException("No space left on device");
-              }
-
-              @Override
-              public void flush() {}
-
-              @Override
-              public void close() {}
-            });
-    Streams streams = new Streams(broken, new PrintWriter(memory.err, true), false);
+  @ParameterizedTest
+  @CsvSource({"No space left on device, 2", "Broken pipe, 0"})
+  void aFullDiskIsToldButNotAReaderThatHadEnough(String reason, int status) {
+    OutputStream broken =
+        new OutputStream() {
+          @Override
+          public void write(int octet) throws IOException {
+            throw new IOException(reason);
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Streams streams = new Streams(broken, err, StandardCharsets.UTF_8, false);
     MaterialsCommand materials = new MaterialsCommand(streams, () -> List.of(Fixtures.alloy6061()));
-    assertEquals(2, new Program(streams, List.of(materials)).run("materials"));
-    assertTrue(stderr().contains("standard output"), stderr());
+    assertEquals(status, new Program(streams, List.of(materials)).run("materials"));
+    String expected = status == 0 ? "" : "afterweld: cannot write the output: the disk is full";
+    assertEquals(expected, err.toString(StandardCharsets.UTF_8).strip());
   }
 
   @Test

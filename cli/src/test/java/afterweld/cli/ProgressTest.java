@@ -18,15 +18,14 @@ class ProgressTest {
     Supplier<String> work = () -> untilSaid(terminal && !quiet && patience.equals(SHORT));
     assertEquals(
         "done", Progress.during(memory.streams(terminal), "computing", quiet, patience, work));
-    return memory.err.toString();
+    return memory.err();
   }
 
   /** Work that lasts until something was said, or for a moment where nothing should be. */
   private String untilSaid(boolean expected) {
     long end = System.nanoTime() + Duration.ofSeconds(expected ? 30 : 0).toNanos();
     long least = System.nanoTime() + SHORT.multipliedBy(4).toNanos();
-    while (System.nanoTime() < least
-        || (System.nanoTime() < end && memory.err.getBuffer().length() == 0)) {
+    while (System.nanoTime() < least || (System.nanoTime() < end && memory.err().isEmpty())) {
       Thread.onSpinWait();
     }
     return "done";
