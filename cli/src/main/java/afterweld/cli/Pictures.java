@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.Requirement;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.util.Map;
@@ -8,5 +9,5 @@ import java.util.Map;
 @FunctionalInterface
 interface Pictures {
   /** Files by name, such as {@code hardness.png} or {@code report.html}. */
-  Map<String, byte[]> of(SectionProfile profile, UnitSystem units);
+  Map<String, byte[]> of(SectionProfile profile, Requirement requirement, UnitSystem units);
 }

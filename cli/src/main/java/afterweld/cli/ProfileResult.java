@@ -34,7 +34,7 @@ record ProfileResult(SectionProfile profile, Requirement requirement, UnitSystem
     files.put("result.json", json().getBytes(StandardCharsets.UTF_8));
     files.put(
         "profile.csv", new ProfileCsv(profile, units).text().getBytes(StandardCharsets.UTF_8));
-    files.putAll(pictures.of(profile, units));
+    files.putAll(pictures.of(profile, requirement, units));
     return files;
   }
 

@@ -61,7 +61,6 @@ class StartScriptTest {
 
   private static final List<String> TOOLS =
       List.of(
-          "sh",
           "cat",
           "dirname",
           "find",
@@ -94,7 +93,7 @@ class StartScriptTest {
     bin = Files.createDirectories(root.resolve("bin"));
     log = root.resolve("log");
     for (String tool : TOOLS) {
-      Files.createSymbolicLink(bin.resolve(tool), find(tool));
+      program(bin.resolve(tool), "#!/bin/sh\nexec " + find(tool) + " \"$@\"\n");
     }
     program(bin.resolve("java"), FAKE_JAVA.formatted("17.0.1"));
     program(bin.resolve("mvn"), FAKE_MAVEN);
