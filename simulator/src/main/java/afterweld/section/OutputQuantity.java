@@ -1,5 +1,8 @@
 package afterweld.section;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
  * The quantities that results show: one list for table heads, CSV headers, JSON keys and chart
  * axes, so that a number always carries the same name and unit. Values inside are SI and kelvin.
@@ -50,6 +53,28 @@ public enum OutputQuantity {
       case PEAK_TEMPERATURE -> units.temperature(si);
       case HARDNESS -> si;
       case YIELD, TENSILE -> units.stress(si);
+    };
+  }
+
+  /**
+   * A value from SI and kelvin as people read it, without its unit: as many decimals as the model
+   * is worth, a dash where it is not predicted.
+   */
+  public String text(UnitSystem units, double si) {
+    if (!Double.isFinite(si)) {
+      return "–";
+    }
+    return BigDecimal.valueOf(in(units, si))
+        .setScale(decimals(units), RoundingMode.HALF_UP)
+        .toPlainString();
+  }
+
+  private int decimals(UnitSystem units) {
+    boolean metric = units == UnitSystem.METRIC;
+    return switch (this) {
+      case DISTANCE -> metric ? 1 : 2;
+      case PEAK_TEMPERATURE, HARDNESS -> 0;
+      case YIELD, TENSILE -> metric ? 0 : 1;
     };
   }
 }

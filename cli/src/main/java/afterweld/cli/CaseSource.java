@@ -1,0 +1,15 @@
+package afterweld.cli;
+
+import afterweld.casefile.CaseFile;
+
+/** Reads the text of a case. */
+@FunctionalInterface
+interface CaseSource {
+  /**
+   * The case as read.
+   *
+   * @param fileName name of the file as the user gave it, for messages
+   * @throws InputFault with a line per fault
+   */
+  CaseFile read(String fileName, byte[] content);
+}

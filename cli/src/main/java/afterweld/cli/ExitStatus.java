@@ -1,0 +1,18 @@
+package afterweld.cli;
+
+/** What the process tells its caller when it ends. */
+final class ExitStatus {
+  /** All done, and what the case requires is met or nothing is required. */
+  static final int DONE = 0;
+
+  /** All done, but a requirement is not met or unclear. */
+  static final int REQUIREMENT_OPEN = 1;
+
+  /** Nothing done: the command line, the case or the output folder is at fault. */
+  static final int INPUT_FAULT = 2;
+
+  /** Nothing done: the program is at fault. */
+  static final int INTERNAL_ERROR = 3;
+
+  private ExitStatus() {}
+}

@@ -1,0 +1,92 @@
+package afterweld.cli;
+
+import afterweld.section.Estimate;
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.Station;
+import afterweld.section.UnitSystem;
+import afterweld.section.Zone;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * The place where a state of a section is lowest in one quantity, and its name in words.
+ *
+ * @param profile the section
+ * @param state index of the state
+ * @param quantity hardness, yield or tensile
+ * @param station the lowest
+ */
+record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, Station station) {
+  private static final double SAME_DISTANCE = 0.1e-3;
+  private static final double SAME_VALUE = 1e-3;
+
+  /** The lowest place; empty if the quantity is predicted nowhere. Of equals the farthest out. */
+  static Optional<LowestPlace> of(SectionProfile profile, int state, OutputQuantity quantity) {
+    return profile.stations().stream()
+        .filter(station -> station.estimates().get(state).middle().predicted())
+        .min(
+            Comparator.<Station>comparingDouble(station -> value(station, state, quantity))
+                .thenComparingDouble(station -> -Math.abs(station.distance())))
+        .map(station -> new LowestPlace(profile, state, quantity, station));
+  }
+
+  private static double value(Station station, int state, OutputQuantity quantity) {
+    return Quantities.of(station.estimates().get(state).middle(), quantity);
+  }
+
+  /** The prediction there. */
+  Estimate estimate() {
+    return station.estimates().get(state);
+  }
+
+  /** Share of the value before welding at the same place. */
+  double shareOfBefore() {
+    return value(station, state, quantity) / value(station, 0, quantity);
+  }
+
+  /** Such as {@code in the annealed zone on both sides, 9.8 mm from the weld centre}. */
+  String words(UnitSystem units) {
+    if (state == 0) {
+      return "in the base metal" + side();
+    }
+    return zone() + side() + ", " + distance(units) + " from the weld centre";
+  }
+
+  private String zone() {
+    return switch (station.zone()) {
+      case FUSION -> "in the weld metal";
+      case BASE -> "in the base metal";
+      default -> "in the " + station.zone().label() + " zone";
+    };
+  }
+
+  private String side() {
+    if (station.zone() == Zone.FUSION && state > 0) {
+      return "";
+    }
+    if (mirrored()) {
+      return " on both sides";
+    }
+    return station.distance() < 0 ? " on the left" : " on the right";
+  }
+
+  /** Whether the other side is as low; before welding anywhere, else at the same distance. */
+  private boolean mirrored() {
+    return profile.stations().stream()
+        .filter(other -> other.distance() * station.distance() <= 0)
+        .filter(other -> state == 0 || sameDistance(other))
+        .mapToDouble(other -> value(other, state, quantity) / value(station, state, quantity))
+        .anyMatch(ratio -> Math.abs(ratio - 1) < SAME_VALUE);
+  }
+
+  private boolean sameDistance(Station other) {
+    return Math.abs(other.distance() + station.distance()) < SAME_DISTANCE;
+  }
+
+  private String distance(UnitSystem units) {
+    return OutputQuantity.DISTANCE.text(units, Math.abs(station.distance()))
+        + " "
+        + units.lengthUnit();
+  }
+}

@@ -1,0 +1,93 @@
+package afterweld.cli;
+
+import static afterweld.section.OutputQuantity.HARDNESS;
+import static afterweld.section.OutputQuantity.TENSILE;
+import static afterweld.section.OutputQuantity.YIELD;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The answer of the main command in sentences: where each state is lowest, and how low. */
+final class LowestPlaces {
+  private final SectionProfile profile;
+  private final UnitSystem units;
+
+  LowestPlaces(SectionProfile profile, UnitSystem units) {
+    this.profile = profile;
+    this.units = units;
+  }
+
+  /** One paragraph per state. */
+  String text() {
+    return IntStream.range(0, profile.states().size())
+        .mapToObj(state -> Paragraph.of(sentence(state)))
+        .collect(Collectors.joining());
+  }
+
+  private String sentence(int state) {
+    String head = profile.states().get(state) + ": ";
+    return LowestPlace.of(profile, state, YIELD)
+        .map(lowest -> head + described(lowest))
+        .orElse(head + "not predicted");
+  }
+
+  private String described(LowestPlace lowest) {
+    String elsewhere =
+        Stream.of(TENSILE, HARDNESS)
+            .map(quantity -> elsewhere(lowest, quantity))
+            .flatMap(Optional::stream)
+            .map(sentence -> "; " + sentence)
+            .collect(Collectors.joining());
+    return "lowest yield "
+        + band(lowest, YIELD)
+        + " "
+        + lowest.words(units)
+        + share(lowest)
+        + "; there tensile strength "
+        + band(lowest, TENSILE)
+        + ", hardness "
+        + band(lowest, HARDNESS)
+        + elsewhere
+        + unpredicted(lowest.state());
+  }
+
+  private String band(LowestPlace place, OutputQuantity quantity) {
+    return Quantities.withBand(quantity, units, place.estimate());
+  }
+
+  private static String share(LowestPlace lowest) {
+    return lowest.state() == 0
+        ? ""
+        : ", " + Math.round(100 * lowest.shareOfBefore()) + " % of before welding";
+  }
+
+  /** A quantity whose lowest place is another one, by more than the last digit shown. */
+  private Optional<String> elsewhere(LowestPlace lowest, OutputQuantity quantity) {
+    return LowestPlace.of(profile, lowest.state(), quantity)
+        .filter(other -> !shown(other, quantity).equals(shown(lowest, quantity)))
+        .map(
+            other ->
+                "lowest "
+                    + quantity.title()
+                    + " "
+                    + band(other, quantity)
+                    + " "
+                    + other.words(units));
+  }
+
+  private String shown(LowestPlace place, OutputQuantity quantity) {
+    return quantity.text(units, Quantities.of(place.estimate().middle(), quantity));
+  }
+
+  private String unpredicted(int state) {
+    boolean missing =
+        profile.stations().stream()
+            .anyMatch(station -> !station.estimates().get(state).middle().predicted());
+    return missing ? "; some stations are not predicted and not counted" : "";
+  }
+}

@@ -1,0 +1,63 @@
+package afterweld.cli;
+
+import afterweld.material.Alloy;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** The library of alloys and fillers, for people. */
+@Command(
+    name = "materials",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Alloys, tempers and fillers known, with the source of each value.",
+    footerHeading = "%nExamples:%n",
+    footer = {"  afterweld materials", "  afterweld materials 6061"})
+final class MaterialsCommand implements Callable<Integer> {
+  private final Streams streams;
+  private final Supplier<List<Alloy>> library;
+
+  @Mixin private UnitsOption unitsOption;
+
+  @Parameters(
+      paramLabel = "ALLOY",
+      arity = "0..1",
+      description = "One alloy or filler to show in full.")
+  private Optional<String> name = Optional.empty();
+
+  MaterialsCommand(Streams streams, Supplier<List<Alloy>> library) {
+    this.streams = streams;
+    this.library = library;
+  }
+
+  @Override
+  public Integer call() {
+    List<Alloy> alloys = library.get();
+    String text =
+        name.map(wanted -> new AlloySheet(find(alloys, wanted), unitsOption.units()).text())
+            .orElseGet(() -> new AlloyList(alloys, unitsOption.units()).text());
+    streams.out().print(text);
+    return ExitStatus.DONE;
+  }
+
+  private static Alloy find(List<Alloy> alloys, String wanted) {
+    return alloys.stream()
+        .filter(alloy -> NearestName.same(alloy.name(), wanted))
+        .findFirst()
+        .orElseThrow(() -> unknown(alloys, wanted));
+  }
+
+  private static InputFault unknown(List<Alloy> alloys, String wanted) {
+    List<String> names = alloys.stream().map(Alloy::name).toList();
+    return new InputFault(
+        "no alloy or filler '"
+            + Paragraph.printable(wanted)
+            + "' in the library; the nearest is "
+            + NearestName.to(wanted, names)
+            + " ('afterweld materials' lists them all)");
+  }
+}

@@ -1,0 +1,38 @@
+package afterweld.cli;
+
+import afterweld.section.SectionProfile;
+import afterweld.section.Warning;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What a reader must know beside the numbers of a profile. */
+final class Notices {
+  private static final Warning NOT_PREDICTED =
+      new Warning(
+          "not-predicted",
+          "The model gives no strength for the metal at some stations; their values are left out.");
+
+  private Notices() {}
+
+  /**
+   * The warnings of the result and the notes of its case, each once. Where a strength is missing
+   * and no warning says why, one says at least that.
+   */
+  static List<Warning> of(SectionProfile profile) {
+    Set<Warning> all = new LinkedHashSet<>(profile.warnings());
+    all.addAll(profile.weldCase().notes());
+    boolean said = all.stream().anyMatch(warning -> warning.code().equals(NOT_PREDICTED.code()));
+    if (!said && anyMissing(profile)) {
+      all.add(NOT_PREDICTED);
+    }
+    return new ArrayList<>(all);
+  }
+
+  private static boolean anyMissing(SectionProfile profile) {
+    return profile.stations().stream()
+        .flatMap(station -> station.estimates().stream())
+        .anyMatch(estimate -> !estimate.middle().predicted());
+  }
+}

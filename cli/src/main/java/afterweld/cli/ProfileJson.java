@@ -1,0 +1,125 @@
+package afterweld.cli;
+
+import static afterweld.section.OutputQuantity.DISTANCE;
+import static afterweld.section.OutputQuantity.HARDNESS;
+import static afterweld.section.OutputQuantity.PEAK_TEMPERATURE;
+import static afterweld.section.OutputQuantity.TENSILE;
+import static afterweld.section.OutputQuantity.YIELD;
+import static afterweld.section.UnitSystem.METRIC;
+
+import afterweld.choice.Judgement;
+import afterweld.choice.Verdict;
+import afterweld.section.Estimate;
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.Station;
+import afterweld.section.Warning;
+import afterweld.section.WeldMetal;
+import afterweld.section.ZoneSpan;
+import afterweld.strength.Strength;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The result of {@code profile} for programs: keys that stay, metric units in every key, a fixed
+ * number of decimals, null where the model gives no value.
+ */
+final class ProfileJson {
+  private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
+
+  private final SectionProfile profile;
+  private final Judgement judgement;
+
+  ProfileJson(SectionProfile profile, Judgement judgement) {
+    this.profile = profile;
+    this.judgement = judgement;
+  }
+
+  /** The JSON text, ending in a line break. */
+  String text() {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", profile.weldCase().title());
+    root.put("states", profile.states());
+    root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
+    root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
+    root.put("weld_metal", weldMetal(profile.weldMetal()));
+    root.put("joint", List.of());
+    root.put("design_codes", List.of());
+    root.put("requirement", requirement());
+    root.put("warnings", Notices.of(profile).stream().map(ProfileJson::warning).toList());
+    root.put("cautions", profile.cautions());
+    return JsonText.of(root);
+  }
+
+  private static Map<String, Object> station(Station station) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put(DISTANCE.key(METRIC), number(DISTANCE, station.distance()));
+    json.put("side", station.place().label());
+    json.put("zone", station.zone().label());
+    json.put(PEAK_TEMPERATURE.key(METRIC), number(PEAK_TEMPERATURE, station.peakTemperature()));
+    STRENGTHS.forEach(
+        quantity -> json.put(quantity.key(METRIC), values(station, quantity, Estimate::middle)));
+    for (OutputQuantity quantity : STRENGTHS) {
+      json.put(quantity.key(METRIC) + "_low", values(station, quantity, Estimate::low));
+      json.put(quantity.key(METRIC) + "_high", values(station, quantity, Estimate::high));
+    }
+    return json;
+  }
+
+  private static List<JsonNumber> values(
+      Station station, OutputQuantity quantity, Function<Estimate, Strength> end) {
+    return station.estimates().stream()
+        .map(estimate -> number(quantity, Quantities.of(end.apply(estimate), quantity)))
+        .toList();
+  }
+
+  private static Map<String, Object> zone(ZoneSpan span) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("zone", span.zone().label());
+    json.put("side", span.place().label());
+    json.put("from_mm", number(DISTANCE, span.from()));
+    json.put("to_mm", number(DISTANCE, span.to()));
+    json.put(
+        "lowest_hardness_HV",
+        span.lowestHardness().stream().map(value -> number(HARDNESS, value)).toList());
+    return json;
+  }
+
+  private static Map<String, Object> weldMetal(WeldMetal metal) {
+    Map<String, Object> composition = new LinkedHashMap<>();
+    metal
+        .composition()
+        .toMap()
+        .forEach((element, share) -> composition.put(element.symbol(), new JsonNumber(share, 3)));
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("filler", metal.filler());
+    json.put("dilution", new JsonNumber(metal.dilution(), 3));
+    json.put("dilution_low", new JsonNumber(metal.dilutionLow(), 3));
+    json.put("dilution_high", new JsonNumber(metal.dilutionHigh(), 3));
+    json.put("composition_wt", composition);
+    json.put("solidus_C", number(PEAK_TEMPERATURE, metal.solidus()));
+    return json;
+  }
+
+  private Map<String, Object> requirement() {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put(
+        "met", judgement.verdict() == Verdict.UNCLEAR ? null : judgement.verdict() == Verdict.MET);
+    json.put("reasons", new ArrayList<>(judgement.reasons()));
+    return json;
+  }
+
+  private static Map<String, Object> warning(Warning warning) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("code", warning.code());
+    json.put("text", warning.text());
+    return json;
+  }
+
+  private static JsonNumber number(OutputQuantity quantity, double si) {
+    return new JsonNumber(quantity.in(METRIC, si), quantity == DISTANCE ? 3 : 1);
+  }
+}

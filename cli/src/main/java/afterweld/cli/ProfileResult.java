@@ -1,0 +1,50 @@
+package afterweld.cli;
+
+import afterweld.choice.Judgement;
+import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
+import afterweld.choice.Verdict;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * A computed section with everything that is shown of it.
+ *
+ * @param profile the section
+ * @param requirement what the case asks
+ * @param units for people; programs always get metric JSON
+ */
+record ProfileResult(SectionProfile profile, Requirement requirement, UnitSystem units) {
+  /** The JSON text. */
+  String json() {
+    return new ProfileJson(profile, judgement(UnitSystem.METRIC)).text();
+  }
+
+  /** The table for a person. */
+  ProfileTable table() {
+    return new ProfileTable(profile, judgement(units), units);
+  }
+
+  /** The files for the output folder by name, the JSON first. */
+  Map<String, byte[]> files(Pictures pictures) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json().getBytes(StandardCharsets.UTF_8));
+    files.put(
+        "profile.csv", new ProfileCsv(profile, units).text().getBytes(StandardCharsets.UTF_8));
+    files.putAll(pictures.of(profile, requirement, units));
+    return files;
+  }
+
+  /** The {@link ExitStatus} that says how the requirement stands. */
+  int exitStatus() {
+    boolean met = judgement(units).verdict() == Verdict.MET;
+    return met ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
+  }
+
+  private Judgement judgement(UnitSystem system) {
+    return RequirementCheck.judge(profile, requirement, system);
+  }
+}

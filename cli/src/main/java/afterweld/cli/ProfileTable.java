@@ -1,0 +1,73 @@
+package afterweld.cli;
+
+import afterweld.choice.Judgement;
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import afterweld.section.Warning;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What a person reads on the terminal after {@code profile}. */
+final class ProfileTable {
+  private final SectionProfile profile;
+  private final Judgement judgement;
+  private final UnitSystem units;
+
+  ProfileTable(SectionProfile profile, Judgement judgement, UnitSystem units) {
+    this.profile = profile;
+    this.judgement = judgement;
+    this.units = units;
+  }
+
+  /**
+   * The whole of it, in lines of at most 80 columns unless there are very many states. The answer
+   * comes last, where the eye is when the prompt is back.
+   */
+  String text() {
+    ZoneTables zones = new ZoneTables(profile, units);
+    Procedure procedure = new Procedure(profile, units);
+    return procedure.head()
+        + block("Weld metal and heat", procedure.weldMetal() + procedure.passes())
+        + block("Zones as welded", zones.places() + softening())
+        + block("Lowest in each zone: " + zones.states(), zones.lowest())
+        + block("Warnings", list(warnings()))
+        + block("Cautions", list(profile.cautions()))
+        + block("Lowest place, with its error band", new LowestPlaces(profile, units).text())
+        + block("Requirement: " + verdict(), list(judgement.reasons()));
+  }
+
+  /** The answer only: the lowest places and the requirement. */
+  String answer() {
+    String places = new LowestPlaces(profile, units).text();
+    return places + "requirement: " + verdict() + "\n";
+  }
+
+  private String verdict() {
+    boolean asked = !judgement.equals(Judgement.NOTHING_ASKED);
+    return asked ? judgement.verdict().label() : "none";
+  }
+
+  private static String block(String head, String body) {
+    return body.isEmpty() ? "" : "\n" + Paragraph.of(head) + body;
+  }
+
+  private static String list(List<String> sentences) {
+    return sentences.stream()
+        .map(sentence -> Paragraph.hanging("- ", sentence))
+        .collect(Collectors.joining());
+  }
+
+  private List<String> warnings() {
+    return Notices.of(profile).stream().map(Warning::text).toList();
+  }
+
+  private String softening() {
+    double from = profile.softeningFrom();
+    if (!Double.isFinite(from)) {
+      return "";
+    }
+    String peak = OutputQuantity.PEAK_TEMPERATURE.text(units, from) + " " + units.temperatureUnit();
+    return Paragraph.of("The base loses over 2 % of its yield where the peak passes " + peak + ".");
+  }
+}

@@ -1,0 +1,72 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.material.Alloy;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The library as people read it. */
+class MaterialsCommandTest {
+  private final Fixtures.Memory memory = new Fixtures.Memory();
+
+  private int run(String... arguments) {
+    List<Alloy> alloys = List.of(Fixtures.alloy6061(), Fixtures.alloy4643());
+    Streams streams = memory.streams(false);
+    Object command = new MaterialsCommand(streams, () -> alloys);
+    return new Program(streams, List.of(command)).run(arguments);
+  }
+
+  private String out() {
+    return memory.out();
+  }
+
+  @Test
+  void allAlloysAndFillersAreListed() {
+    assertEquals(0, run("materials"));
+    assertEquals(
+        "alloy  sold as  Si wt%  Mg wt%  melts (°C)  tempers",
+        out().lines().findFirst().orElseThrow());
+    assertTrue(out().contains("6061   base       0.60    1.00  582 to 652  T6\n"), out());
+    assertTrue(out().contains("4643   filler     4.10    0.20  573 to 635\n"), out());
+  }
+
+  @Test
+  void oneAlloyIsShownWithEveryValueItsStatusAndSource() {
+    assertEquals(0, run("materials", "6061"));
+    assertTrue(out().contains("melting range 582 to 652 °C"), out());
+    assertTrue(out().contains("solution 530 °C 1 h, quench, age 177 °C 8 h"), out());
+    assertTrue(out().contains("Mg       0.80  1.20        1   1.00"), out());
+    assertTrue(out().contains("Fe             0.70            0.00"), out());
+    assertTrue(
+        out().contains("conductivity  T6  167 W/(m K)                memory     [1]"), out());
+    assertTrue(
+        out().contains("yield         T6  276 MPa                    read       [2]"), out());
+    assertTrue(out().contains("[2] Another table"), out());
+    out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
+  @Test
+  void usUnitsAreFahrenheit() {
+    assertEquals(0, run("materials", "6061", "--units", "us"));
+    assertTrue(out().contains("melting range 1080 to 1206 °F"), out());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"6601, 6061", "4634, 4643", "'', 6061"})
+  void anUnknownNameIsMetWithTheNearest(String wanted, String nearest) {
+    assertEquals(2, run("materials", wanted));
+    String err = memory.err();
+    assertTrue(err.contains("the nearest is " + nearest), err);
+    assertEquals(1, err.lines().count(), err);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"A356.0, a356, true", "A356, A356.0, true", "6061, 6063, false"})
+  void spellingsOfOneAlloyAreTheSame(String known, String wanted, boolean same) {
+    assertEquals(same, NearestName.same(known, wanted));
+  }
+}

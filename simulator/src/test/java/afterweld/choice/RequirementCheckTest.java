@@ -1,0 +1,167 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.material.Element;
+import afterweld.section.Estimate;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import afterweld.strength.Strength;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rule of met, not met and unclear, on sections whose answer is known by hand. */
+class RequirementCheckTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private static Requirement yieldOf(double mpa) {
+    OptionalDouble yield = OptionalDouble.of(mpa * Sections.MPA);
+    return new Requirement(yield, NONE, NONE, Optional.empty(), NONE);
+  }
+
+  private static Judgement judge(SectionProfile profile, Requirement requirement) {
+    return RequirementCheck.judge(profile, requirement, UnitSystem.METRIC);
+  }
+
+  private static SectionProfile flat(double yield) {
+    return Sections.of(mm -> Sections.band(yield));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"179.9, MET", "180.1, UNCLEAR", "199.9, UNCLEAR", "200.1, NOT_MET"})
+  void aFlatSectionIsJudgedByItsBand(double asked, Verdict expected) {
+    assertEquals(expected, judge(flat(200), yieldOf(asked)).verdict());
+  }
+
+  @Test
+  void tensileAndHardnessAreJudgedTheSameWay() {
+    Requirement tensile =
+        new Requirement(NONE, OptionalDouble.of(241e6), NONE, Optional.empty(), NONE);
+    Requirement hardness =
+        new Requirement(NONE, NONE, OptionalDouble.of(79), Optional.empty(), NONE);
+    assertEquals(Verdict.NOT_MET, judge(flat(200), tensile).verdict());
+    assertEquals(Verdict.UNCLEAR, judge(flat(200), hardness).verdict());
+  }
+
+  @Test
+  void aDipIsAveragedOverOneThickness() {
+    // A triangle of 100 MPa depth and 2 mm half width in 4 mm plate: the mean over 4 mm is 250.
+    SectionProfile dip =
+        Sections.of(mm -> Sections.band(300 - 100 * Math.max(0, 1 - Math.abs(mm) / 2)));
+    assertEquals(Verdict.UNCLEAR, judge(dip, yieldOf(249.9)).verdict());
+    assertEquals(Verdict.NOT_MET, judge(dip, yieldOf(250.1)).verdict());
+  }
+
+  @Test
+  void aWideSoftBandIsNotAveragedAway() {
+    SectionProfile soft = Sections.of(mm -> Sections.band(Math.abs(mm) < 6 ? 120 : 276));
+    assertEquals(Verdict.NOT_MET, judge(soft, yieldOf(120.1)).verdict());
+    assertEquals(Verdict.MET, judge(soft, yieldOf(107.9)).verdict());
+  }
+
+  @Test
+  void theLowEndMayLieElsewhereThanTheLowestMiddle() {
+    SectionProfile profile =
+        Sections.of(mm -> mm < 0 ? Sections.band(200) : wide(Sections.band(210), 0.7));
+    assertEquals(Verdict.UNCLEAR, judge(profile, yieldOf(170)).verdict());
+  }
+
+  private static Estimate wide(Estimate estimate, double low) {
+    return new Estimate(estimate.middle(), estimate.middle().times(low), estimate.high());
+  }
+
+  @Test
+  void whereNothingIsPredictedACouponDecides() {
+    Estimate unknown =
+        new Estimate(Strength.NOT_PREDICTED, Strength.NOT_PREDICTED, Strength.NOT_PREDICTED);
+    SectionProfile profile = Sections.of(mm -> Math.abs(mm) < 3 ? unknown : Sections.band(276));
+    Judgement judgement = judge(profile, yieldOf(100));
+    assertEquals(Verdict.UNCLEAR, judgement.verdict());
+    assertEquals(
+        "Yield strength: 100 MPa asked, not predicted at every station: unclear, needs a test"
+            + " coupon.",
+        judgement.reasons().get(0));
+  }
+
+  @Test
+  void theReasonsSayWhatWasComparedAndThatTheJointModelWasNot() {
+    Judgement judgement = judge(flat(200), yieldOf(190));
+    assertEquals(
+        "Yield strength: 190 MPa asked, 200 MPa predicted, low end 180 MPa: unclear, needs a test"
+            + " coupon.",
+        judgement.reasons().get(0));
+    assertTrue(judgement.reasons().get(1).contains("lowest station"));
+    assertTrue(judgement.reasons().get(1).contains("joint model is not applied"));
+  }
+
+  @Test
+  void reasonsFollowTheUnits() {
+    String reason = RequirementCheck.judge(flat(200), yieldOf(190), UnitSystem.US).reasons().get(0);
+    assertTrue(reason.startsWith("Yield strength: 27.6 ksi asked, 29.0 ksi predicted"), reason);
+  }
+
+  @Test
+  void nothingAskedIsMet() {
+    assertEquals(Verdict.MET, judge(flat(200), Requirement.NONE).verdict());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "60, 4.0, MET",
+    "80, 4.0, NOT_MET",
+    "80, 1.0, MET",
+    "120, 1.0, UNCLEAR",
+    "120, 4.0, NOT_MET"
+  })
+  void magnesiumLimitsTheServiceTemperature(double celsius, double mg, Verdict expected) {
+    SectionProfile profile = Sections.of(mm -> Sections.band(200), Map.of(Element.MG, mg));
+    OptionalDouble kelvin = OptionalDouble.of(celsius + 273.15);
+    Requirement asked = new Requirement(NONE, NONE, NONE, Optional.empty(), kelvin);
+    assertEquals(expected, judge(profile, asked).verdict());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"true, 4.0, NOT_MET", "true, 0.6, UNCLEAR", "false, 4.0, MET"})
+  void siliconTurnsTheWeldGrey(boolean match, double si, Verdict expected) {
+    SectionProfile profile = Sections.of(mm -> Sections.band(200), Map.of(Element.SI, si));
+    Requirement asked = new Requirement(NONE, NONE, NONE, Optional.of(match), NONE);
+    assertEquals(expected, judge(profile, asked).verdict());
+  }
+
+  @Property(tries = 100)
+  void askingMoreNeverHelps(
+      @ForAll @DoubleRange(min = 50, max = 300) double depth,
+      @ForAll @DoubleRange(min = 1, max = 400) double asked,
+      @ForAll @DoubleRange(min = 0, max = 100) double more) {
+    SectionProfile profile = Sections.of(mm -> Sections.band(Math.abs(mm) < 5 ? depth : 276));
+    int lower = badness(judge(profile, yieldOf(asked)).verdict());
+    int higher = badness(judge(profile, yieldOf(asked + more)).verdict());
+    assertTrue(higher >= lower);
+  }
+
+  private static int badness(Verdict verdict) {
+    return switch (verdict) {
+      case MET -> 0;
+      case UNCLEAR -> 1;
+      case NOT_MET -> 2;
+    };
+  }
+
+  @Property(tries = 100)
+  void theAverageLiesBetweenTheEndsOfTheProfile(
+      @ForAll @DoubleRange(min = 50, max = 300) double left,
+      @ForAll @DoubleRange(min = 50, max = 300) double right) {
+    SectionProfile profile = Sections.of(mm -> Sections.band(mm < 0 ? left : right));
+    double lowest =
+        new LowestAverage(profile, 1).of(Estimate::middle, Strength::yield) / Sections.MPA;
+    assertEquals(Math.min(left, right), lowest, 1e-6);
+  }
+}
