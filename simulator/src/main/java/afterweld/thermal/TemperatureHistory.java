@@ -88,6 +88,25 @@ public final class TemperatureHistory {
     return temperature[next - 1] + part * (temperature[next] - temperature[next - 1]);
   }
 
+  /**
+   * The part of this history up to a moment; the whole of it if the moment is later than its end.
+   */
+  public TemperatureHistory until(double moment) {
+    if (moment >= duration()) {
+      return this;
+    }
+    int kept = 0;
+    while (time[kept] < moment) {
+      kept++;
+    }
+    kept = Math.max(1, kept);
+    double[] times = Arrays.copyOf(time, kept + 1);
+    double[] temperatures = Arrays.copyOf(temperature, kept + 1);
+    times[kept] = Math.max(0, moment);
+    temperatures[kept] = at(moment);
+    return new TemperatureHistory(times, temperatures);
+  }
+
   /** This history and then {@code next}; a difference of temperature between them is a jump. */
   public TemperatureHistory then(TemperatureHistory next) {
     boolean joins = endTemperature() == next.temperature[0];
