@@ -99,7 +99,7 @@ final class Sections {
         Optional.empty(),
         new FillerChoice(Optional.empty(), 1, 1, 1, true, 0.5),
         List.of(pass),
-        0,
+        OptionalDouble.of(0),
         293,
         2 * MM,
         0,

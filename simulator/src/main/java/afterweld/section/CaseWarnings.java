@@ -1,0 +1,146 @@
+package afterweld.section;
+
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import afterweld.material.Status;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What a reader must know about a case before believing its numbers: where the models are
+ * extrapolated, where they are known to be wrong, what was assumed.
+ */
+final class CaseWarnings {
+  private static final double HOT_START = 393.15;
+  private static final double MOST_DILUTION = 0.60;
+  private static final double MUCH_MAGNESIUM = 3.0;
+
+  private final WeldCase weldCase;
+  private final WeldMetal weldMetal;
+  private final List<Warning> warnings = new ArrayList<>();
+
+  private CaseWarnings(WeldCase weldCase, WeldMetal weldMetal) {
+    this.weldCase = weldCase;
+    this.weldMetal = weldMetal;
+  }
+
+  /** All that can be said before anything is computed, after what the reader of the case noted. */
+  static List<Warning> of(WeldCase weldCase, WeldMetal weldMetal) {
+    CaseWarnings all = new CaseWarnings(weldCase, weldMetal);
+    all.warnings.addAll(weldCase.notes());
+    all.aboutBase(weldCase.left(), "left");
+    if (!weldCase.right().equals(weldCase.left())) {
+      all.aboutBase(weldCase.right(), "right");
+    }
+    all.aboutWeldMetal();
+    all.aboutProcedure();
+    all.aboutTreatment();
+    return all.warnings;
+  }
+
+  private void add(String code, String text) {
+    warnings.add(new Warning(code, text));
+  }
+
+  private void aboutBase(Side side, String name) {
+    String what = side.alloy().name() + "-" + side.temper().name() + " (" + name + ")";
+    if (side.temper().source().status() == Status.ASSUMED) {
+      add("temper-assumed", what + ": how this temper is made is assumed, not published.");
+    }
+    if (side.temper().name().equals("T4")) {
+      add(
+          "t4-optimistic",
+          what
+              + ": the predicted heat-affected zone of a T4 start is optimistic; codes give 95 of"
+              + " 110 MPa proof for 6061-T4.");
+    }
+    if (side.alloy().family() == Alloy.Family.WROUGHT_HEAT_TREATABLE
+        && outsideCalibration(side.composition())) {
+      add(
+          "composition-extrapolated",
+          what
+              + ": magnesium outside 0.4 to 1.2 wt% or silicon outside 0.4 to 1.3 wt%: outside"
+              + " the range the model was calibrated on.");
+    }
+  }
+
+  private static boolean outsideCalibration(Composition composition) {
+    double magnesium = composition.of(Element.MG);
+    double silicon = composition.of(Element.SI);
+    return magnesium < 0.4 || magnesium > 1.2 || silicon < 0.4 || silicon > 1.3;
+  }
+
+  private void aboutWeldMetal() {
+    if (!SectionMetal.predicted(weldMetal.composition())) {
+      add(
+          "weld-metal-not-predicted",
+          "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
+    } else if (weldMetal.dilution() > MOST_DILUTION) {
+      add(
+          "weld-metal-extrapolated",
+          String.format(
+              Locale.ROOT,
+              "Dilution %.0f %%: above 60 %% the weld-metal model is extrapolated.",
+              100 * weldMetal.dilution()));
+    }
+    if (weldMetal.filler().equals("none")) {
+      add(
+          "no-filler",
+          "Welding 6xxx without filler is prone to solidification cracking; the strength shown is"
+              + " that of sound metal.");
+    }
+  }
+
+  private void aboutProcedure() {
+    boolean hot = weldCase.passes().stream().anyMatch(pass -> pass.startTemperature() > HOT_START);
+    if (hot) {
+      add(
+          "hot-start",
+          "Preheat or interpass above 120 °C: a heat-treatable base softens while it is kept"
+              + " hot.");
+    }
+    if (weldCase.ring().isPresent()) {
+      add(
+          "ring-as-plate",
+          "The weld goes round a tube, but the heat that builds up on the way round is not"
+              + " computed: the soft zone is wider than shown, most of all at the end of the lap.");
+    }
+  }
+
+  private void aboutTreatment() {
+    List<FurnaceStep> steps = weldCase.afterWeld();
+    boolean solution = steps.stream().anyMatch(SolutionTreat.class::isInstance);
+    boolean age = steps.stream().anyMatch(Age.class::isInstance);
+    if (age && !solution) {
+      add(
+          "age-only-uncertain",
+          "Ageing without solution treatment: the depth of the soft dip is the least certain"
+              + " number of the model, and the response of as-deposited weld metal is probably"
+              + " shown too high.");
+    }
+    boolean muchMagnesium =
+        weldCase
+            .filler()
+            .alloy()
+            .filter(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM)
+            .isPresent();
+    if (muchMagnesium && (solution || age)) {
+      add(
+          "filler-not-for-heat-treatment",
+          weldMetal.filler()
+              + " has more than 3 % Mg and is not meant for heat treatment after welding: do not"
+              + " rely on the weld-metal strength shown after it.");
+    }
+    if (solution && WeldPool.meltingPossibleFrom450(weldMetal.composition())) {
+      add(
+          "weld-metal-may-melt",
+          "The weld metal has 2.5 % Mg or more: it may begin to melt from 450 °C on in the"
+              + " solution furnace.");
+    }
+  }
+}

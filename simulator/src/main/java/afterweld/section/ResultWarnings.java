@@ -1,0 +1,91 @@
+package afterweld.section;
+
+import afterweld.thermal.FurnaceHistory;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.thermal.TemperatureHistory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** What the computed stations themselves give reason to say. */
+final class ResultWarnings {
+  /** A load that stays above this until it is in the bath may exceed the quench delay, K. */
+  private static final double WARM_ENOUGH_TO_QUENCH = 413 + 273.15;
+
+  private ResultWarnings() {}
+
+  static List<Warning> of(WeldCase weldCase, List<StationRun> runs) {
+    List<Warning> warnings = new ArrayList<>();
+    aboutZones(runs, warnings);
+    aboutQuench(weldCase.left(), "left", weldCase, warnings);
+    if (!weldCase.right().equals(weldCase.left())) {
+      aboutQuench(weldCase.right(), "right", weldCase, warnings);
+    }
+    return warnings;
+  }
+
+  private static void aboutZones(List<StationRun> runs, List<Warning> warnings) {
+    if (has(runs, Zone.PARTIALLY_MELTED)) {
+      warnings.add(
+          new Warning(
+              "liquation-not-modelled",
+              "Partially melted metal is computed as base metal: liquation along its grain"
+                  + " boundaries is not modelled, so its band reaches 20 % down."));
+    }
+    if (has(runs, Zone.ANNEALED) || has(runs, Zone.OVERAGED)) {
+      warnings.add(
+          new Warning(
+              "softest-place-uncertain",
+              "The peak temperature of the softest place is uncertain by 25 °C either way, so its"
+                  + " distance from the weld is too."));
+      if (!has(runs, Zone.SOLUTIONIZED)) {
+        warnings.add(
+            new Warning("cooled-too-slowly", "No station cooled fast enough to stay in solution."));
+      }
+    }
+  }
+
+  private static boolean has(List<StationRun> runs, Zone zone) {
+    return runs.stream().anyMatch(run -> run.zone() == zone);
+  }
+
+  private static void aboutQuench(
+      Side side, String name, WeldCase weldCase, List<Warning> warnings) {
+    List<FurnaceStep> steps = weldCase.afterWeld();
+    List<TemperatureHistory> histories =
+        new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness()).of(steps);
+    for (int i = 0; i < steps.size(); i++) {
+      OptionalDouble rate = FurnaceHistory.coolingRate(histories.get(i));
+      if (steps.get(i) instanceof Quench quench && rate.isPresent()) {
+        warnings.add(rateNote(side, name, rate.getAsDouble()));
+        if (histories.get(i).at(quench.delay()) < WARM_ENOUGH_TO_QUENCH) {
+          warnings.add(lateNote(side, name));
+        }
+      }
+    }
+  }
+
+  private static Warning rateNote(Side side, String name, double rate) {
+    return new Warning(
+        "quench-rate",
+        String.format(
+            Locale.ROOT,
+            "The quench cools the %s side (%.3g mm) at %.2g K/s between 450 and 250 °C; real baths"
+                + " differ by a factor of two.",
+            name,
+            side.thickness() * 1e3,
+            rate));
+  }
+
+  private static Warning lateNote(Side side, String name) {
+    return new Warning(
+        "quench-late",
+        String.format(
+            Locale.ROOT,
+            "The %s side (%.3g mm) falls below 413 °C before it reaches the bath.",
+            name,
+            side.thickness() * 1e3));
+  }
+}

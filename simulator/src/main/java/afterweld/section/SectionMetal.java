@@ -1,0 +1,108 @@
+package afterweld.section;
+
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import afterweld.material.TemperRecipe;
+import afterweld.metallurgy.Metallurgy;
+import afterweld.metallurgy.PrecipitateState;
+import afterweld.metallurgy.PrecipitationModel;
+import afterweld.metallurgy.State;
+import afterweld.strength.PrecipitateStrength;
+import afterweld.strength.Strength;
+import afterweld.thermal.TemperatureHistory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * One metal of the section: how its state follows temperature, what strength each state has, and
+ * how a heat-affected zone of it is named.
+ *
+ * @param <S> kind of state of its family of alloys
+ * @param metallurgy moves the state
+ * @param before state in which the metal enters the weld: the base temper, or weld metal as
+ *     solidified
+ * @param strength strength of a state
+ * @param zone zone by the states before welding and right after cooling
+ */
+record SectionMetal<S extends State>(
+    Metallurgy<S> metallurgy,
+    S before,
+    Function<S, Strength> strength,
+    BiFunction<S, S, Zone> zone) {
+
+  /** Weld metal with more copper than this (wt%) is outside every model here. */
+  private static final double MOST_COPPER = 0.5;
+
+  /** Temperature at which cast metal starts its own history, K. */
+  static final double CAST_START = 813.15;
+
+  /** The metal of one side, made by its temper's own history. */
+  static SectionMetal<?> base(Side side) {
+    TemperRecipe recipe = side.temper().recipe().orElseThrow();
+    PrecipitationModel model =
+        recipe.asCast()
+            ? PrecipitationModel.asCast(side.composition())
+            : PrecipitationModel.wrought(side.composition());
+    return precipitating(model, model.follow(history(recipe)));
+  }
+
+  /** Weld metal of one composition, as it solidifies. */
+  static SectionMetal<?> weld(Composition composition) {
+    PrecipitationModel model = PrecipitationModel.asCast(composition);
+    PrecipitateState start = model.start(CAST_START);
+    return predicted(composition)
+        ? precipitating(model, start)
+        : new SectionMetal<>(
+            model, start, state -> Strength.NOT_PREDICTED, ZoneRule::precipitation);
+  }
+
+  /** Whether the strength of weld metal of that composition can be predicted. */
+  static boolean predicted(Composition composition) {
+    return composition.of(Element.CU) <= MOST_COPPER;
+  }
+
+  private static SectionMetal<PrecipitateState> precipitating(
+      PrecipitationModel model, PrecipitateState before) {
+    return new SectionMetal<>(model, before, PrecipitateStrength::of, ZoneRule::precipitation);
+  }
+
+  private static TemperatureHistory history(TemperRecipe recipe) {
+    TemperatureHistory history = TemperatureHistory.hold(recipe.startTemperature(), 0);
+    for (TemperRecipe.Leg leg : recipe.legs()) {
+      history = history.thenTo(leg.endTemperature(), leg.duration());
+    }
+    return history;
+  }
+
+  /** Strength in the state before welding. */
+  Strength strengthBefore() {
+    return strength.apply(before);
+  }
+
+  /**
+   * Follows the metal through its thermal history.
+   *
+   * @param histories one after the other; a state is kept after each
+   */
+  Track follow(List<TemperatureHistory> histories) {
+    List<Strength> strengths = new ArrayList<>();
+    S state = before;
+    S cooled = null;
+    for (TemperatureHistory history : histories) {
+      state = metallurgy.advance(state, history);
+      cooled = cooled == null ? state : cooled;
+      strengths.add(strength.apply(state));
+    }
+    return new Track(strengths, zone.apply(before, cooled));
+  }
+
+  /**
+   * What became of one station.
+   *
+   * @param strengths after each history, in order; the first is right after the weld has cooled
+   * @param zone by the state right after the weld has cooled
+   */
+  record Track(List<Strength> strengths, Zone zone) {}
+}

@@ -1,0 +1,177 @@
+package afterweld.section;
+
+import afterweld.thermal.FurnaceHistory;
+import afterweld.thermal.HeatInput;
+import afterweld.thermal.HeatInputException;
+import afterweld.thermal.PassHeat;
+import afterweld.thermal.SurfaceLoss;
+import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.WeldLegs;
+import afterweld.thermal.WeldTimeline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Makes a section profile from a case: heat of the passes, thermal cycle and state at every
+ * station, strength in every state, zones, bands and warnings. Pure: the same case gives the same
+ * profile on any number of cores.
+ *
+ * <p>The band of a station spans the runs at both ends of a default efficiency and of a default
+ * dilution, widened by the model's own error.
+ */
+public final class SectionSimulation {
+  private final WeldCase weldCase;
+  private final boolean allStages;
+  private final WeldLegs legs;
+  private final SurfaceLoss loss;
+  private final HeatInput heatInput;
+  private final List<PassHeat> heats;
+  private final WeldMetal weldMetal;
+  private final boolean symmetric;
+
+  private SectionSimulation(WeldCase weldCase, boolean allStages) {
+    this.weldCase = weldCase;
+    this.allStages = allStages;
+    this.legs = JointLegs.of(weldCase);
+    this.loss = SurfaceLoss.stillAir(weldCase.ambient());
+    this.heatInput = HeatInput.into(legs, loss);
+    this.heats = heatInput.of(weldCase.passes());
+    this.weldMetal = WeldPool.of(weldCase);
+    this.symmetric =
+        weldCase.left().equals(weldCase.right())
+            && weldCase.passes().stream().allMatch(pass -> pass.offset() == 0);
+  }
+
+  /**
+   * The profile before welding, as welded and after heat treatment.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static SectionProfile run(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false).profile();
+  }
+
+  /**
+   * The same with a state after every step of the heat treatment.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static SectionProfile runAllStages(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, true).profile();
+  }
+
+  private SectionProfile profile() {
+    SideRun left = side(weldCase.left(), 0);
+    SideRun right = symmetric ? left : side(weldCase.right(), legs.legs().size() - 1);
+    StationLine line = new StationLine(left, right, symmetric);
+    List<StationRun> runs =
+        line.compute(start(weldCase.left(), left, -1), start(weldCase.right(), right, 1));
+    List<Station> stations =
+        new StationBands(weldCase, shownStates()).stations(runs, otherRuns(left, right, runs));
+    return new SectionProfile(
+        weldCase,
+        shownNames(),
+        stations,
+        ZoneSpans.of(stations),
+        weldMetal,
+        heats,
+        TellingCycles.of(runs),
+        softeningFrom(runs),
+        warnings(runs),
+        Cautions.ALWAYS);
+  }
+
+  private SideRun side(Side side, int leg) {
+    FurnaceHistory furnace =
+        new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness());
+    List<TemperatureHistory> afterwards = new ArrayList<>();
+    afterwards.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
+    afterwards.addAll(furnace.of(weldCase.afterWeld()));
+    return new SideRun(
+        SectionMetal.base(side),
+        SectionMetal.weld(weldMetal.composition()),
+        timeline(leg, heats),
+        afterwards,
+        side.alloy().solidus());
+  }
+
+  private WeldTimeline timeline(int leg, List<PassHeat> passHeats) {
+    return WeldTimeline.of(legs, leg, passHeats, loss, weldCase.depth());
+  }
+
+  private List<Double> start(Side side, SideRun run, int sign) {
+    List<Double> offsets = weldCase.passes().stream().map(pass -> sign * pass.offset()).toList();
+    return new StationPlacement(side, run.timeline(), offsets).distances();
+  }
+
+  /** The same stations at both ends of what the case leaves to defaults. */
+  private List<List<StationRun>> otherRuns(SideRun left, SideRun right, List<StationRun> runs) {
+    List<List<StationRun>> others = new ArrayList<>();
+    if (heats.stream().anyMatch(heat -> heat.efficiencyLow() < heat.efficiencyHigh())) {
+      others.add(withEfficiency(left, right, runs, PassHeat::efficiencyLow));
+      others.add(withEfficiency(left, right, runs, PassHeat::efficiencyHigh));
+    }
+    if (weldMetal.dilutionLow() < weldMetal.dilutionHigh()) {
+      others.add(withDilution(left, right, runs, weldMetal.dilutionLow()));
+      others.add(withDilution(left, right, runs, weldMetal.dilutionHigh()));
+    }
+    return others;
+  }
+
+  private List<StationRun> withEfficiency(
+      SideRun left, SideRun right, List<StationRun> runs, ToDoubleFunction<PassHeat> efficiency) {
+    List<PassHeat> other =
+        heats.stream()
+            .map(heat -> heatInput.of(heat.pass(), efficiency.applyAsDouble(heat)))
+            .toList();
+    return new StationLine(
+            left.with(timeline(0, other)),
+            right.with(timeline(legs.legs().size() - 1, other)),
+            symmetric)
+        .again(runs, run -> true);
+  }
+
+  private List<StationRun> withDilution(
+      SideRun left, SideRun right, List<StationRun> runs, double dilution) {
+    SectionMetal<?> metal = SectionMetal.weld(WeldPool.composition(weldCase, dilution));
+    return new StationLine(left.with(metal), right.with(metal), symmetric)
+        .again(runs, StationRun::melted);
+  }
+
+  /** Before welding, as welded, and either every step or the last. */
+  private int[] shownStates() {
+    int steps = weldCase.afterWeld().size();
+    if (allStages || steps <= 1) {
+      return IntStream.range(0, 2 + steps).toArray();
+    }
+    return new int[] {0, 1, 1 + steps};
+  }
+
+  private List<String> shownNames() {
+    List<String> all = new ArrayList<>(List.of(StageNames.BEFORE_WELDING, StageNames.AS_WELDED));
+    all.addAll(StageNames.of(weldCase.afterWeld()));
+    return IntStream.of(shownStates()).mapToObj(all::get).toList();
+  }
+
+  /** Lowest peak temperature that softened the base, K; NaN if none did. */
+  private static double softeningFrom(List<StationRun> runs) {
+    return runs.stream()
+        .filter(run -> run.zone() != Zone.BASE)
+        .mapToDouble(run -> run.heat().peakTemperature())
+        .min()
+        .orElse(Double.NaN);
+  }
+
+  private List<Warning> warnings(List<StationRun> runs) {
+    List<Warning> warnings = new ArrayList<>(CaseWarnings.of(weldCase, weldMetal));
+    heats.stream()
+        .flatMap(heat -> heatInput.warnings(heat).stream())
+        .distinct()
+        .map(warning -> new Warning(warning.code(), warning.text()))
+        .forEach(warnings::add);
+    warnings.addAll(ResultWarnings.of(weldCase, runs));
+    return warnings.stream().distinct().toList();
+  }
+}

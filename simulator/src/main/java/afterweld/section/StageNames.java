@@ -1,0 +1,48 @@
+package afterweld.section;
+
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
+import afterweld.thermal.FurnaceStep.NaturalAge;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Names of the states that a profile shows, in their order. */
+final class StageNames {
+  static final String BEFORE_WELDING = "before welding";
+  static final String AS_WELDED = "as welded";
+  static final String AFTER_HEAT_TREATMENT = "after heat treatment";
+
+  private StageNames() {}
+
+  /** Names of the states after each furnace step; the last is after the whole treatment. */
+  static List<String> of(List<FurnaceStep> steps) {
+    List<String> names = new ArrayList<>();
+    Map<String, Integer> seen = new HashMap<>();
+    for (FurnaceStep step : steps) {
+      String name = name(step);
+      int count = seen.merge(name, 1, Integer::sum);
+      names.add(count == 1 ? name : name + " " + count);
+    }
+    if (!names.isEmpty()) {
+      names.set(names.size() - 1, AFTER_HEAT_TREATMENT);
+    }
+    return names;
+  }
+
+  private static String name(FurnaceStep step) {
+    if (step instanceof SolutionTreat) {
+      return "after solution treatment";
+    }
+    if (step instanceof NaturalAge) {
+      return "after natural ageing";
+    }
+    if (step instanceof Age) {
+      return "after ageing";
+    }
+    return step instanceof Anneal ? "after annealing" : "after quench";
+  }
+}

@@ -1,0 +1,29 @@
+package afterweld.section;
+
+import afterweld.strength.Strength;
+import afterweld.thermal.StationHistory;
+import java.util.List;
+
+/**
+ * One station computed once.
+ *
+ * @param distance from the weld centre, m; negative on the left
+ * @param heat its time line through the weld
+ * @param zone what the weld made of it
+ * @param strengths before welding, as welded, and after each furnace step
+ */
+record StationRun(double distance, StationHistory heat, Zone zone, List<Strength> strengths) {
+  /** The same on the other side of a symmetric weld. */
+  StationRun mirrored() {
+    return new StationRun(0.0 - distance, heat, zone, strengths);
+  }
+
+  /** The same under another name. */
+  StationRun inZone(Zone other) {
+    return new StationRun(distance, heat, other, strengths);
+  }
+
+  boolean melted() {
+    return zone == Zone.FUSION;
+  }
+}

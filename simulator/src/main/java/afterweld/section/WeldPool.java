@@ -1,0 +1,79 @@
+package afterweld.section;
+
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import java.util.Optional;
+
+/**
+ * What the pool mixes to and where the metal it freezes to begins to melt again.
+ *
+ * <p>Mixing is linear by weight without loss of magnesium. The solidus of as-deposited weld metal
+ * follows its low-melting eutectics (from memory of handbook values, simplified): Al-Cu 521 °C from
+ * 1 % Cu; Al-Mg2Si-Si 557 °C from 0.1 % Mg with 1 % free Si; Al-Si 574 °C from 1.65 % Si; from 2.5
+ * % Mg melting is possible from 450 °C on; otherwise the solidus of the base.
+ */
+public final class WeldPool {
+  private static final double ZERO_CELSIUS = 273.15;
+  private static final double SILICON_PER_MAGNESIUM = 1 / 1.73;
+
+  private WeldPool() {}
+
+  /** The weld metal of a case at its own dilution. */
+  static WeldMetal of(WeldCase weldCase) {
+    FillerChoice filler = weldCase.filler();
+    Composition composition = composition(weldCase, filler.dilution());
+    return new WeldMetal(
+        filler.alloy().map(Alloy::name).orElse("none"),
+        filler.dilution(),
+        filler.dilutionLow(),
+        filler.dilutionHigh(),
+        composition,
+        solidus(composition, baseSolidus(weldCase.left(), weldCase.right())));
+  }
+
+  /**
+   * Composition of the weld metal at any dilution.
+   *
+   * @param dilution share of melted base, 0 to 1
+   */
+  public static Composition composition(WeldCase weldCase, double dilution) {
+    return composition(
+        weldCase.left(), weldCase.right(), weldCase.filler(), weldCase.filler().alloy(), dilution);
+  }
+
+  private static Composition composition(
+      Side left, Side right, FillerChoice choice, Optional<Alloy> filler, double dilution) {
+    Composition base = left.composition().mixedWith(right.composition(), choice.fromLeft());
+    return filler.map(alloy -> base.mixedWith(alloy.composition(), dilution)).orElse(base);
+  }
+
+  /** The lower solidus of the two sides, K. */
+  public static double baseSolidus(Side left, Side right) {
+    return Math.min(left.alloy().solidus(), right.alloy().solidus());
+  }
+
+  /**
+   * Temperature at which as-deposited weld metal begins to melt, K.
+   *
+   * @param baseSolidus of the parts, K: used where no low-melting eutectic is expected
+   */
+  public static double solidus(Composition metal, double baseSolidus) {
+    double freeSilicon = metal.of(Element.SI) - metal.of(Element.MG) * SILICON_PER_MAGNESIUM;
+    if (metal.of(Element.CU) >= 1) {
+      return 521 + ZERO_CELSIUS;
+    }
+    if (metal.of(Element.MG) >= 0.1 && freeSilicon >= 1) {
+      return 557 + ZERO_CELSIUS;
+    }
+    if (metal.of(Element.SI) >= 1.65) {
+      return 574 + ZERO_CELSIUS;
+    }
+    return meltingPossibleFrom450(metal) ? 450 + ZERO_CELSIUS : baseSolidus;
+  }
+
+  /** Whether Al-Mg eutectic may melt from 450 °C on: more than 2.5 % Mg without much silicon. */
+  public static boolean meltingPossibleFrom450(Composition metal) {
+    return metal.of(Element.MG) >= 2.5;
+  }
+}

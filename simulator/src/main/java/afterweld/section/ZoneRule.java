@@ -1,0 +1,71 @@
+package afterweld.section;
+
+import afterweld.metallurgy.PrecipitateState;
+import afterweld.strength.PrecipitateStrength;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a place beside the weld is named from what the weld did to it: the state right after cooling
+ * against the state before. Thresholds stand here and nowhere else (assumed; chosen so that the
+ * names mean what the trade means by them).
+ *
+ * <p>Far out, where needles dissolve but the visit is too short for coarse phases to grow, little
+ * precipitate is left as well. That is not the metal the trade calls solutionized: going outwards,
+ * once a place is annealed or overaged, no place beyond it is.
+ */
+final class ZoneRule {
+  /** A yield loss under this share is no loss. */
+  private static final double UNCHANGED_YIELD = 0.02;
+
+  /** A loss of precipitate under this share of the hardening solute is no loss. */
+  private static final double UNCHANGED_PRECIPITATE = 0.05;
+
+  /**
+   * With at most this share of the hardening solute in precipitates the metal counts as dissolved.
+   */
+  private static final double DISSOLVED = 0.40;
+
+  /** With less than this share of the needles left the metal counts as annealed. */
+  private static final double NEEDLES_LEFT = 0.20;
+
+  /** Metal with less than this share of the hardening solute in needles has none to lose. */
+  private static final double NO_NEEDLES = 0.01;
+
+  private ZoneRule() {}
+
+  /** Zone of a heat-treatable metal outside the fusion line and the solidus. */
+  static Zone precipitation(PrecipitateState before, PrecipitateState cooled) {
+    double solute = before.hardeningSolute();
+    if (keptStrength(before, cooled)
+        && before.totalUnits() - cooled.totalUnits() <= UNCHANGED_PRECIPITATE * solute) {
+      return Zone.BASE;
+    }
+    boolean needlesGone =
+        before.needleUnits() < NO_NEEDLES * solute
+            || cooled.needleUnits() < NEEDLES_LEFT * before.needleUnits();
+    if (!needlesGone) {
+      return Zone.OVERAGED;
+    }
+    return cooled.totalUnits() <= DISSOLVED * solute ? Zone.SOLUTIONIZED : Zone.ANNEALED;
+  }
+
+  private static boolean keptStrength(PrecipitateState before, PrecipitateState cooled) {
+    double yieldBefore = PrecipitateStrength.of(before).yield();
+    return PrecipitateStrength.of(cooled).yield() >= (1 - UNCHANGED_YIELD) * yieldBefore;
+  }
+
+  /**
+   * The stations of one side, nearest the weld first, with no solutionized metal beyond softened.
+   */
+  static List<StationRun> inOrder(List<StationRun> outwards) {
+    List<StationRun> ordered = new ArrayList<>();
+    boolean softened = false;
+    for (StationRun run : outwards) {
+      softened |= run.zone() == Zone.ANNEALED || run.zone() == Zone.OVERAGED;
+      boolean beyond = softened && run.zone() == Zone.SOLUTIONIZED;
+      ordered.add(beyond ? run.inZone(Zone.ANNEALED) : run);
+    }
+    return ordered;
+  }
+}
