@@ -217,7 +217,7 @@ final class InventedWeld {
         ring,
         new FillerChoice(Optional.of(filler), 0.3, 0.15, 0.45, false, 0.5),
         Collections.nCopies(passes, pass()),
-        0.0015,
+        OptionalDouble.of(0.0015),
         AMBIENT,
         0.003,
         86400,

@@ -1,7 +1,5 @@
 package afterweld.cli;
 
-import afterweld.casefile.CaseFile;
-
 /** Reads the text of a case. */
 @FunctionalInterface
 interface CaseSource {
@@ -11,5 +9,5 @@ interface CaseSource {
    * @param fileName name of the file as the user gave it, for messages
    * @throws InputFault with a line per fault
    */
-  CaseFile read(String fileName, byte[] content);
+  ReadCase read(String fileName, byte[] content);
 }

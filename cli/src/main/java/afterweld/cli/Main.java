@@ -1,13 +1,13 @@
 package afterweld.cli;
 
-import java.util.List;
-
 /** Where the process starts. */
 public final class Main {
   private Main() {}
 
   /** Runs the command line and ends the process with its exit status. */
   public static void main(String[] arguments) {
-    System.exit(new Program(Streams.ofProcess(), List.of()).run(arguments));
+    System.setProperty("java.awt.headless", "true");
+    Streams streams = Streams.ofProcess();
+    System.exit(new Program(streams, Wiring.commands(streams)).run(arguments));
   }
 }

@@ -1,7 +1,7 @@
 package afterweld.cli;
 
-import afterweld.casefile.CaseFile;
 import afterweld.section.SectionProfile;
+import afterweld.thermal.HeatInputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;
@@ -54,7 +54,7 @@ final class ProfileCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     CaseInput input = new CaseInput(caseFile);
-    CaseFile read = cases.read(caseFile.toString(), input.content());
+    ReadCase read = cases.read(caseFile.toString(), input.content());
     Path target = output.folderFor(input);
     OutputFolder folder = OutputFolder.claim(target, caseFile);
     ProfileResult result = compute(read);
@@ -64,10 +64,18 @@ final class ProfileCommand implements Callable<Integer> {
     return result.exitStatus();
   }
 
-  private ProfileResult compute(CaseFile read) {
-    SectionProfile profile =
-        waitFor("computing the section", () -> simulation.of(read.weld(), stages));
-    return new ProfileResult(profile, read.requirement(), unitsOption.units());
+  private ProfileResult compute(ReadCase read) {
+    SectionProfile profile = waitFor("computing the section", () -> section(read));
+    return new ProfileResult(profile, read.caseFile().requirement(), unitsOption.units());
+  }
+
+  private SectionProfile section(ReadCase read) {
+    try {
+      return simulation.of(read.caseFile().weld(), stages);
+    } catch (HeatInputException fault) {
+      String pointer = "/passes/" + fault.pass() + "/" + fault.field();
+      throw new InputFault(read.placed().apply(pointer, fault.getMessage()));
+    }
   }
 
   private <T> T waitFor(String what, Supplier<T> work) {

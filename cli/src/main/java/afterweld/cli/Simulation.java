@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.section.SectionProfile;
 import afterweld.section.WeldCase;
+import afterweld.thermal.HeatInputException;
 
 /** Computes a section from a case. */
 @FunctionalInterface
@@ -10,7 +11,7 @@ interface Simulation {
    * The section across the weld in every state.
    *
    * @param stages whether the states between the steps of the heat treatment are wanted too
-   * @throws InputFault if the numbers of the case cannot be a weld
+   * @throws HeatInputException if the numbers of the case cannot be a weld
    */
   SectionProfile of(WeldCase weld, boolean stages);
 }

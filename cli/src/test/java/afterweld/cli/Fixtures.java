@@ -132,7 +132,7 @@ final class Fixtures {
         Optional.empty(),
         new FillerChoice(Optional.of(alloy4643()), 0.4, 0.25, 0.55, false, 0.5),
         List.of(pass(OptionalDouble.of(11 * MM))),
-        1.65 * MM,
+        OptionalDouble.of(1.65 * MM),
         293.15,
         3 * MM,
         86400,
@@ -250,7 +250,11 @@ final class Fixtures {
         .orElseThrow();
   }
 
-  static CaseFile caseFile(Requirement requirement) {
+  static ReadCase caseFile(Requirement requirement) {
+    return new ReadCase(read(requirement), (pointer, message) -> pointer + ": " + message);
+  }
+
+  private static CaseFile read(Requirement requirement) {
     return new CaseFile(
         weldCase(),
         requirement,

@@ -1,0 +1,64 @@
+package afterweld.cli;
+
+import afterweld.casefile.CaseReader;
+import afterweld.casefile.CaseReading;
+import afterweld.casefile.Fault;
+import afterweld.charts.Picture;
+import afterweld.charts.ProfileCharts;
+import afterweld.choice.Requirement;
+import afterweld.material.Alloy;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Which parts of the simulator and of the charts the commands work with. */
+final class Wiring {
+  private Wiring() {}
+
+  /** All commands, ready to run. */
+  static List<Object> commands(Streams streams) {
+    return List.of(
+        new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
+        new MaterialsCommand(streams, Wiring::alloys));
+  }
+
+  private static ReadCase read(String fileName, byte[] content) {
+    MaterialLibrary library = MaterialLibrary.standard();
+    CaseReading reading =
+        new CaseReader(library.bases(), library.fillers()).read(fileName, content);
+    return reading
+        .caseFile()
+        .map(
+            read ->
+                new ReadCase(
+                    read,
+                    (pointer, message) -> reading.positions().fault(pointer, message).toString()))
+        .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));
+  }
+
+  private static SectionProfile simulate(WeldCase weld, boolean stages) {
+    return stages ? SectionSimulation.runAllStages(weld) : SectionSimulation.run(weld);
+  }
+
+  private static Map<String, byte[]> draw(
+      SectionProfile profile, Requirement requirement, UnitSystem units) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    for (Picture.Files picture : Picture.drawAll(ProfileCharts.of(profile, requirement, units))) {
+      files.put(picture.name() + ".png", picture.png());
+      files.put(picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
+    }
+    return files;
+  }
+
+  private static List<Alloy> alloys() {
+    MaterialLibrary library = MaterialLibrary.standard();
+    return Stream.concat(library.bases().stream(), library.fillers().stream()).distinct().toList();
+  }
+}
