@@ -30,7 +30,7 @@ if errorlevel 1 (
 )
 echo afterweld: building the program; the first time takes a minute or two>&2
 pushd "%aw_here%.."
-call mvn -B -q -Dstyle.color=never -pl cli -am package -DskipTests -Dspotless.check.skip=true 1>&2
+call mvn -B -q -Dstyle.color=never -pl cli -am package -Dmaven.test.skip=true -Dspotless.check.skip=true 1>&2
 set "aw_built=%ERRORLEVEL%"
 popd
 if not "%aw_built%"=="0" (

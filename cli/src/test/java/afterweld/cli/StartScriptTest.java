@@ -45,6 +45,9 @@ class StartScriptTest {
         [ -n "${NO_ARCHIVE:-}" ] || echo classes >"$archive"
         exit 134
       fi
+      case "$*" in
+        *VerifySharedSpaces*) exit "${UNFIT:-0}" ;;
+      esac
       exit "${STATUS:-0}"
       """;
 
@@ -194,6 +197,15 @@ class StartScriptTest {
   @Test
   void withoutAnArchiveItRunsAllTheSameAndDoesNotTryAgain() throws Exception {
     environment.put("NO_ARCHIVE", "yes");
+    assertEquals(0, run("x").status());
+    assertEquals(0, run("x").status());
+    assertEquals(1, trainings());
+    assertFalse(lastStart().contains("SharedArchiveFile"), lastStart());
+  }
+
+  @Test
+  void anArchiveThatDoesNotBearAFirstStartIsNeverUsed() throws Exception {
+    environment.put("UNFIT", "134");
     assertEquals(0, run("x").status());
     assertEquals(0, run("x").status());
     assertEquals(1, trainings());
