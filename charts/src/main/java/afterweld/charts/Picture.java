@@ -64,6 +64,16 @@ public final class Picture {
     }
   }
 
+  /**
+   * Draws an empty plot for nothing: the typeface and the drawing classes take longer to load than
+   * a picture takes to draw, so this is worth starting while something else is computed.
+   */
+  public static void prepare() {
+    Page page = new Page(400, "-", "-", new Legend(List.of()), List.of("-"), List.of());
+    Axis axis = new Axis("-", 0, 1);
+    new Files(new Picture("blank", page, "-", (g, room) -> new Plot(g, room, axis, axis)));
+  }
+
   /** Draws pictures in both forms, on as many threads as there are processors; in given order. */
   public static List<Files> drawAll(List<Picture> pictures) {
     return pictures.parallelStream().map(Files::new).toList();

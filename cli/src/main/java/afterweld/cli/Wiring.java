@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 
 /** Which parts of the simulator and of the charts the commands work with. */
@@ -29,7 +30,9 @@ final class Wiring {
         new MaterialsCommand(streams, Wiring::alloys));
   }
 
+  /** Reads a case, and meanwhile gets ready to draw: every run that reads one goes on to that. */
   private static ReadCase read(String fileName, byte[] content) {
+    CompletableFuture<Void> unused = CompletableFuture.runAsync(Picture::prepare);
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReading reading =
         new CaseReader(library.bases(), library.fillers()).read(fileName, content);
