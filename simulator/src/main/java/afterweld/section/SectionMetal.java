@@ -7,7 +7,10 @@ import afterweld.metallurgy.Metallurgy;
 import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.PrecipitationModel;
 import afterweld.metallurgy.State;
+import afterweld.metallurgy.StoredWorkModel;
+import afterweld.metallurgy.StoredWorkState;
 import afterweld.strength.PrecipitateStrength;
+import afterweld.strength.StoredWorkStrength;
 import afterweld.strength.Strength;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
@@ -40,6 +43,23 @@ record SectionMetal<S extends State>(
 
   /** The metal of one side, made by its temper's own history. */
   static SectionMetal<?> base(Side side) {
+    return side.alloy().heatTreatable() ? hardenedByHeat(side) : hardenedByWork(side);
+  }
+
+  private static SectionMetal<?> hardenedByWork(Side side) {
+    StoredWorkModel model = StoredWorkModel.of(side.alloy(), side.temper());
+    StoredWorkStrength strength = StoredWorkStrength.of(side.alloy());
+    StoredWorkState start = model.start(CAST_START);
+    double yieldBefore = strength.of(start).yield();
+    return new SectionMetal<>(
+        model,
+        start,
+        strength::of,
+        (before, cooled) ->
+            ZoneRule.recrystallization(cooled, yieldBefore, strength.of(cooled).yield()));
+  }
+
+  private static SectionMetal<?> hardenedByHeat(Side side) {
     TemperRecipe recipe = side.temper().recipe().orElseThrow();
     PrecipitationModel model =
         recipe.asCast()

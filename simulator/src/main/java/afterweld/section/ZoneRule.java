@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.metallurgy.PrecipitateState;
+import afterweld.metallurgy.StoredWorkState;
 import afterweld.strength.PrecipitateStrength;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +49,14 @@ final class ZoneRule {
       return Zone.OVERAGED;
     }
     return cooled.totalUnits() <= DISSOLVED * solute ? Zone.SOLUTIONIZED : Zone.ANNEALED;
+  }
+
+  /** Zone of a work-hardened metal outside the fusion line and the solidus. */
+  static Zone recrystallization(StoredWorkState cooled, double yieldBefore, double yieldCooled) {
+    if (yieldCooled >= (1 - UNCHANGED_YIELD) * yieldBefore) {
+      return Zone.BASE;
+    }
+    return cooled.recrystallized() > 0.5 ? Zone.RECRYSTALLIZED : Zone.RECOVERED;
   }
 
   private static boolean keptStrength(PrecipitateState before, PrecipitateState cooled) {
