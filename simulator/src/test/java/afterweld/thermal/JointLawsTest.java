@@ -84,25 +84,25 @@ class JointLawsTest {
     }
   }
 
-  @Property(tries = 400)
+  @Property(tries = 40)
   void morePowerNeverNarrowsTheZone(
       @ForAll("welds") Weld weld, @ForAll @DoubleRange(min = 1.01, max = 1.5) double factor) {
     neverNarrower(weld, weld.with(weld.speed(), weld.start(), weld.current() * factor));
   }
 
-  @Property(tries = 400)
+  @Property(tries = 40)
   void slowerTravelNeverNarrowsTheZone(
       @ForAll("welds") Weld weld, @ForAll @DoubleRange(min = 1.01, max = 1.5) double factor) {
     neverNarrower(weld, weld.with(weld.speed() / factor, weld.start(), weld.current()));
   }
 
-  @Property(tries = 400)
+  @Property(tries = 40)
   void morePreheatNeverNarrowsTheZone(
       @ForAll("welds") Weld weld, @ForAll @DoubleRange(min = 1, max = 40) double more) {
     neverNarrower(weld, weld.with(weld.speed(), weld.start() + more, weld.current()));
   }
 
-  @Property(tries = 600)
+  @Property(tries = 60)
   void peakFallsWithDistance(
       @ForAll("welds") Weld weld,
       @ForAll @DoubleRange(min = 0.5, max = 50) double y,
