@@ -6,8 +6,10 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
+import afterweld.strength.Strength;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The place where a state of a section is lowest in one quantity, and its name in words.
@@ -38,6 +40,22 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
   /** The prediction there. */
   Estimate estimate() {
     return station.estimates().get(state);
+  }
+
+  /**
+   * Band of the lowest value of the whole line, wherever it lies: from the lowest low end to the
+   * lowest high end of all stations.
+   */
+  Estimate lowestBand() {
+    return new Estimate(estimate().middle(), lowest(Estimate::low), lowest(Estimate::high));
+  }
+
+  private Strength lowest(Function<Estimate, Strength> end) {
+    return profile.stations().stream()
+        .map(other -> end.apply(other.estimates().get(state)))
+        .filter(Strength::predicted)
+        .min(Comparator.comparingDouble(strength -> Quantities.of(strength, quantity)))
+        .orElseThrow();
   }
 
   /** Share of the value before welding at the same place. */

@@ -4,6 +4,7 @@ import static afterweld.section.OutputQuantity.HARDNESS;
 import static afterweld.section.OutputQuantity.TENSILE;
 import static afterweld.section.OutputQuantity.YIELD;
 
+import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
@@ -57,7 +58,8 @@ final class LowestPlaces {
   }
 
   private String band(LowestPlace place, OutputQuantity quantity) {
-    return Quantities.withBand(quantity, units, place.estimate());
+    Estimate shown = place.quantity() == quantity ? place.lowestBand() : place.estimate();
+    return Quantities.withBand(quantity, units, shown);
   }
 
   private static String share(LowestPlace lowest) {

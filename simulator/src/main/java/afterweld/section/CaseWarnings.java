@@ -9,7 +9,6 @@ import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What a reader must know about a case before believing its numbers: where the models are
@@ -17,7 +16,6 @@ import java.util.Locale;
  */
 final class CaseWarnings {
   private static final double HOT_START = 393.15;
-  private static final double MOST_DILUTION = 0.60;
   private static final double MUCH_MAGNESIUM = 3.0;
 
   private final WeldCase weldCase;
@@ -59,6 +57,9 @@ final class CaseWarnings {
               + ": the predicted heat-affected zone of a T4 start is optimistic; codes give 95 of"
               + " 110 MPa proof for 6061-T4.");
     }
+    if (!side.alloy().heatTreatable()) {
+      aboutHardenedByWork(what);
+    }
     if (side.alloy().family() == Alloy.Family.WROUGHT_HEAT_TREATABLE
         && outsideCalibration(side.composition())) {
       add(
@@ -66,6 +67,21 @@ final class CaseWarnings {
           what
               + ": magnesium outside 0.4 to 1.2 wt% or silicon outside 0.4 to 1.3 wt%: outside"
               + " the range the model was calibrated on.");
+    }
+  }
+
+  private void aboutHardenedByWork(String what) {
+    add(
+        "hardened-by-work",
+        what
+            + ": the strengths of the temper and of the annealed metal are handbook values; only"
+            + " the softening between them is computed, within 25 °C of peak temperature.");
+    if (!weldCase.afterWeld().isEmpty()) {
+      add(
+          "treatment-anneals",
+          what
+              + ": no heat treatment brings back strength that came from cold work; the one after"
+              + " welding anneals or does nothing.");
     }
   }
 
@@ -78,15 +94,8 @@ final class CaseWarnings {
   private void aboutWeldMetal() {
     if (!SectionMetal.predicted(weldMetal.composition())) {
       add(
-          "weld-metal-not-predicted",
+          "not-predicted",
           "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
-    } else if (weldMetal.dilution() > MOST_DILUTION) {
-      add(
-          "weld-metal-extrapolated",
-          String.format(
-              Locale.ROOT,
-              "Dilution %.0f %%: above 60 %% the weld-metal model is extrapolated.",
-              100 * weldMetal.dilution()));
     }
     if (weldMetal.filler().equals("none")) {
       add(

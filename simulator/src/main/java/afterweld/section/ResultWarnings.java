@@ -8,17 +8,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What the computed stations themselves give reason to say. */
 final class ResultWarnings {
   /** A load that stays above this until it is in the bath may exceed the quench delay, K. */
   private static final double WARM_ENOUGH_TO_QUENCH = 413 + 273.15;
 
+  private static final Set<String> NATURALLY_AGED = Set.of("T1", "T4");
+
   private ResultWarnings() {}
 
   static List<Warning> of(WeldCase weldCase, List<StationRun> runs) {
     List<Warning> warnings = new ArrayList<>();
     aboutZones(runs, warnings);
+    aboutNaturallyAgedStart(weldCase, runs, warnings);
     aboutQuench(weldCase.left(), "left", weldCase, warnings);
     if (!weldCase.right().equals(weldCase.left())) {
       aboutQuench(weldCase.right(), "right", weldCase, warnings);
@@ -44,6 +48,20 @@ final class ResultWarnings {
         warnings.add(
             new Warning("cooled-too-slowly", "No station cooled fast enough to stay in solution."));
       }
+    }
+  }
+
+  private static void aboutNaturallyAgedStart(
+      WeldCase weldCase, List<StationRun> runs, List<Warning> warnings) {
+    boolean naturallyAged =
+        NATURALLY_AGED.contains(weldCase.left().temper().name())
+            || NATURALLY_AGED.contains(weldCase.right().temper().name());
+    if (naturallyAged && has(runs, Zone.SOLUTIONIZED)) {
+      warnings.add(
+          new Warning(
+              "ages-again",
+              "Metal welded in T4 or T1 that lost only its clusters counts as solutionized: it ages"
+                  + " again by itself."));
     }
   }
 
