@@ -65,7 +65,7 @@ record SectionMetal<S extends State>(
         recipe.asCast()
             ? PrecipitationModel.asCast(side.composition())
             : PrecipitationModel.wrought(side.composition());
-    return precipitating(model, model.follow(history(recipe)));
+    return precipitating(model, model.follow(TemperatureHistory.of(recipe)));
   }
 
   /** Weld metal of one composition, as it solidifies. */
@@ -86,14 +86,6 @@ record SectionMetal<S extends State>(
   private static SectionMetal<PrecipitateState> precipitating(
       PrecipitationModel model, PrecipitateState before) {
     return new SectionMetal<>(model, before, PrecipitateStrength::of, ZoneRule::precipitation);
-  }
-
-  private static TemperatureHistory history(TemperRecipe recipe) {
-    TemperatureHistory history = TemperatureHistory.hold(recipe.startTemperature(), 0);
-    for (TemperRecipe.Leg leg : recipe.legs()) {
-      history = history.thenTo(leg.endTemperature(), leg.duration());
-    }
-    return history;
   }
 
   /** Strength in the state before welding. */

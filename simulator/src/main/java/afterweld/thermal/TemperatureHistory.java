@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.material.TemperRecipe;
 import java.util.Arrays;
 
 /**
@@ -39,6 +40,15 @@ public final class TemperatureHistory {
   /** A history of constant temperature. */
   public static TemperatureHistory hold(double temperature, double duration) {
     return of(new double[] {0, duration}, new double[] {temperature, temperature});
+  }
+
+  /** How a temper is made. */
+  public static TemperatureHistory of(TemperRecipe recipe) {
+    TemperatureHistory history = hold(recipe.startTemperature(), 0);
+    for (TemperRecipe.Leg leg : recipe.legs()) {
+      history = history.thenTo(leg.endTemperature(), leg.duration());
+    }
+    return history;
   }
 
   /** How many points it has. */

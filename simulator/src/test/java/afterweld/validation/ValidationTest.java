@@ -1,0 +1,31 @@
+package afterweld.validation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class ValidationTest {
+  private static final Path PAGE = Path.of("VALIDATION.md");
+
+  @Test
+  void thePageSaysWhatTheCodeGives() throws IOException {
+    String text = new ValidationPage().text();
+    if (Boolean.getBoolean("afterweld.validation.write")) {
+      Files.writeString(PAGE, text);
+    }
+    assertEquals(text, Files.readString(PAGE), "write the page anew with mvn -Pvalidation verify");
+  }
+
+  @Test
+  void everyPublishedRowIsComparedUnlessItIsAnInput() {
+    for (PublishedRow row : PublishedRow.all()) {
+      boolean input = row.kind().equals("input") || row.kind().equals("definition");
+      assertEquals(input, Predictions.of(row).isEmpty(), row.id());
+      assertFalse(row.source().isBlank(), row.id());
+    }
+  }
+}
