@@ -1,0 +1,118 @@
+package afterweld.section;
+
+import afterweld.material.Alloy;
+import afterweld.material.MaterialLibrary;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.Pass;
+import afterweld.thermal.QuenchMedium;
+import afterweld.thermal.WeldingProcess;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Cases to compute in tests, built up from one plain butt weld. */
+record Cases(
+    Side left,
+    Side right,
+    FillerChoice filler,
+    List<Pass> passes,
+    double naturalAge,
+    List<FurnaceStep> afterWeld) {
+  static final double DAY = 86400;
+  private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
+
+  /** 3 mm of one alloy on both sides, 4043 at 40 %, one tungsten-arc pass, 30 days. */
+  static Cases butt(String alloy, String temper) {
+    Side side = side(alloy, temper, 0.003);
+    return new Cases(
+        side, side, filler("4043", 0.4), List.of(pass(110, 3e-3, 293.15)), 30 * DAY, List.of());
+  }
+
+  static Side side(String name, String temper, double thickness) {
+    Alloy alloy = LIBRARY.base(name).orElseThrow();
+    return new Side(
+        alloy,
+        alloy.temper(temper).orElseThrow(),
+        thickness,
+        OptionalDouble.empty(),
+        alloy.composition());
+  }
+
+  static FillerChoice filler(String name, double dilution) {
+    return new FillerChoice(LIBRARY.filler(name), dilution, dilution, dilution, true, 0.5);
+  }
+
+  /** A pass of fixed efficiency 0.6, so that the bead follows the heat. */
+  static Pass pass(double current, double speed, double start) {
+    return pass(current, speed, start, OptionalDouble.of(0.6), 0);
+  }
+
+  static Pass pass(
+      double current, double speed, double start, OptionalDouble efficiency, double offset) {
+    return new Pass(
+        WeldingProcess.GTAW_AC,
+        current,
+        14,
+        speed,
+        start,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        efficiency,
+        offset,
+        OptionalDouble.empty());
+  }
+
+  /** The standard schedule of an alloy after a day. */
+  static List<FurnaceStep> fullTreatment(String alloy) {
+    Alloy.StandardSchedule schedule = LIBRARY.base(alloy).orElseThrow().schedule().orElseThrow();
+    return List.of(
+        new FurnaceStep.SolutionTreat(
+            schedule.solutionTemperature(), schedule.soak(), FurnaceStep.Furnace.AIR),
+        new FurnaceStep.Quench(QuenchMedium.WATER, 298.15, 5),
+        new FurnaceStep.NaturalAge(DAY),
+        new FurnaceStep.Age(
+            schedule.ageTemperature(), schedule.ageTime(), FurnaceStep.Ramp.BY_FURNACE, false));
+  }
+
+  Cases withRight(Side other) {
+    return new Cases(left, other, filler, passes, naturalAge, afterWeld);
+  }
+
+  Cases withLeft(Side other) {
+    return new Cases(other, right, filler, passes, naturalAge, afterWeld);
+  }
+
+  Cases withFiller(FillerChoice other) {
+    return new Cases(left, right, other, passes, naturalAge, afterWeld);
+  }
+
+  Cases withPasses(Pass... others) {
+    return new Cases(left, right, filler, List.of(others), naturalAge, afterWeld);
+  }
+
+  Cases then(List<FurnaceStep> steps) {
+    return new Cases(left, right, filler, passes, naturalAge, steps);
+  }
+
+  WeldCase weldCase() {
+    return new WeldCase(
+        "test",
+        left,
+        right,
+        Joint.BUTT,
+        Preparation.SQUARE,
+        Optional.empty(),
+        filler,
+        passes,
+        OptionalDouble.empty(),
+        293.15,
+        left.thickness() / 2,
+        naturalAge,
+        afterWeld,
+        List.of());
+  }
+
+  SectionProfile run() {
+    return SectionSimulation.run(weldCase());
+  }
+}
