@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.casefile.CaseFile;
+import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
 import afterweld.thermal.HeatInputException;
 import java.io.PrintWriter;
@@ -66,7 +68,9 @@ final class ProfileCommand implements Callable<Integer> {
 
   private ProfileResult compute(ReadCase read) {
     SectionProfile profile = waitFor("computing the section", () -> section(read));
-    return new ProfileResult(profile, read.caseFile().requirement(), unitsOption.units());
+    CaseFile asked = read.caseFile();
+    JointReport joint = JointReport.of(profile, asked.joint());
+    return new ProfileResult(profile, joint, asked.requirement(), unitsOption.units());
   }
 
   private SectionProfile section(ReadCase read) {

@@ -9,6 +9,7 @@ import static afterweld.section.UnitSystem.METRIC;
 
 import afterweld.choice.Judgement;
 import afterweld.choice.Verdict;
+import afterweld.joint.JointReport;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The result of {@code profile} for programs: keys that stay, metric units in every key, a fixed
@@ -31,10 +33,12 @@ final class ProfileJson {
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
   private final SectionProfile profile;
+  private final JointReport joint;
   private final Judgement judgement;
 
-  ProfileJson(SectionProfile profile, Judgement judgement) {
+  ProfileJson(SectionProfile profile, JointReport joint, Judgement judgement) {
     this.profile = profile;
+    this.joint = joint;
     this.judgement = judgement;
   }
 
@@ -46,10 +50,17 @@ final class ProfileJson {
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));
-    root.put("joint", List.of());
-    root.put("design_codes", List.of());
+    JointJson jointJson = new JointJson(profile, joint);
+    root.put("joint", jointJson.strengths());
+    root.putAll(jointJson.checks());
+    root.put("design_codes", jointJson.codes());
+    root.put("design_codes_note", JointReport.CODES_NOTE);
     root.put("requirement", requirement());
-    root.put("warnings", Notices.of(profile).stream().map(ProfileJson::warning).toList());
+    root.put(
+        "warnings",
+        Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
+            .map(ProfileJson::warning)
+            .toList());
     root.put("cautions", profile.cautions());
     return JsonText.of(root);
   }

@@ -4,28 +4,32 @@ import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.Verdict;
+import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A computed section with everything that is shown of it.
  *
  * @param profile the section
+ * @param joint what the joint carries
  * @param requirement what the case asks
  * @param units for people; programs always get metric JSON
  */
-record ProfileResult(SectionProfile profile, Requirement requirement, UnitSystem units) {
+record ProfileResult(
+    SectionProfile profile, JointReport joint, Requirement requirement, UnitSystem units) {
   /** The JSON text. */
   String json() {
-    return new ProfileJson(profile, judgement(UnitSystem.METRIC)).text();
+    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC)).text();
   }
 
   /** The table for a person. */
   ProfileTable table() {
-    return new ProfileTable(profile, judgement(units), units);
+    return new ProfileTable(profile, joint, judgement(units), units);
   }
 
   /** The files for the output folder by name, the JSON first. */
@@ -45,6 +49,6 @@ record ProfileResult(SectionProfile profile, Requirement requirement, UnitSystem
   }
 
   private Judgement judgement(UnitSystem system) {
-    return RequirementCheck.judge(profile, requirement, system);
+    return RequirementCheck.judge(profile, Optional.of(joint.finished()), requirement, system);
   }
 }

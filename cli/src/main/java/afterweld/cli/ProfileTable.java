@@ -1,21 +1,25 @@
 package afterweld.cli;
 
 import afterweld.choice.Judgement;
+import afterweld.joint.JointReport;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code profile}. */
 final class ProfileTable {
   private final SectionProfile profile;
+  private final JointReport joint;
   private final Judgement judgement;
   private final UnitSystem units;
 
-  ProfileTable(SectionProfile profile, Judgement judgement, UnitSystem units) {
+  ProfileTable(SectionProfile profile, JointReport joint, Judgement judgement, UnitSystem units) {
     this.profile = profile;
+    this.joint = joint;
     this.judgement = judgement;
     this.units = units;
   }
@@ -31,6 +35,9 @@ final class ProfileTable {
         + block("Weld metal and heat", procedure.weldMetal() + procedure.passes())
         + block("Zones as welded", zones.places() + softening())
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
+        + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
+        + block("Fillet and tube", list(new JointTables(profile, joint, units).checks()))
+        + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))
         + block("Lowest place, with its error band", new LowestPlaces(profile, units).text())
@@ -59,7 +66,9 @@ final class ProfileTable {
   }
 
   private List<String> warnings() {
-    return Notices.of(profile).stream().map(Warning::text).toList();
+    return Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
+        .map(Warning::text)
+        .toList();
   }
 
   private String softening() {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.Requirement;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
@@ -17,8 +19,12 @@ import org.junit.jupiter.api.Test;
 
 /** The JSON that programs rely on, read back by a parser. */
 class ProfileJsonTest {
+  private static JointReport joint(SectionProfile profile) {
+    return JointReport.of(profile, JointSettings.DEFAULT);
+  }
+
   private static String text(SectionProfile profile, Requirement requirement) {
-    return new ProfileResult(profile, requirement, UnitSystem.US).json();
+    return new ProfileResult(profile, joint(profile), requirement, UnitSystem.US).json();
   }
 
   private static JsonNode read(SectionProfile profile, Requirement requirement) throws Exception {

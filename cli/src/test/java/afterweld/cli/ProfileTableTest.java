@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.Requirement;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
@@ -17,8 +19,12 @@ import org.junit.jupiter.api.Test;
 
 /** The terminal table of a hand-made section, read as a person would. */
 class ProfileTableTest {
+  private static JointReport joint(SectionProfile profile) {
+    return JointReport.of(profile, JointSettings.DEFAULT);
+  }
+
   private static ProfileTable table(SectionProfile profile, UnitSystem units) {
-    return new ProfileResult(profile, Fixtures.yieldOf(190), units).table();
+    return new ProfileResult(profile, joint(profile), Fixtures.yieldOf(190), units).table();
   }
 
   private static String metric() {
@@ -195,7 +201,10 @@ class ProfileTableTest {
   @Test
   void nothingRequiredIsSaid() {
     String text =
-        new ProfileResult(Fixtures.profile(), Requirement.NONE, UnitSystem.METRIC).table().text();
+        new ProfileResult(
+                Fixtures.profile(), joint(Fixtures.profile()), Requirement.NONE, UnitSystem.METRIC)
+            .table()
+            .text();
     assertTrue(text.endsWith("\nRequirement: none\n- The case requires nothing.\n"), text);
   }
 }

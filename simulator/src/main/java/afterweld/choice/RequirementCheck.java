@@ -1,5 +1,7 @@
 package afterweld.choice;
 
+import afterweld.joint.CrossWeldTension;
+import afterweld.joint.JointStrength;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
@@ -19,11 +21,12 @@ import java.util.stream.Stream;
 /**
  * Holds a section profile against what the drawing asks, in the last state.
  *
- * <p>Yield, tensile strength and hardness are judged on the lowest station, averaged over one
- * thickness. Met: the low end of the error band is not below the asked value. Not met: the best
- * estimate is below it. Between, or where no strength is predicted: unclear, a test coupon decides.
- * For yield and tensile strength this stands on the low side of a joint's reading over a gauge,
- * since the stronger metal beside the lowest place does not count.
+ * <p>Yield is the proof stress of the joint over its gauge and tensile strength that of the joint,
+ * both dressed flush; without a joint (or where one is not predicted) both are judged on the lowest
+ * station, as hardness always is, averaged over one thickness. Met: the low end of the error band
+ * is not below the asked value; the low end of a joint is the joint pulled with the low end of
+ * every station. Not met: the best estimate is below it. Between, or where nothing is predicted:
+ * unclear, a test coupon decides.
  *
  * <p>Service temperature: metal with more than 3 % Mg is not for service above 65 °C (usual rule of
  * the trade, from memory of the Aluminum Association's filler guidance); above 100 °C strength at
@@ -40,12 +43,21 @@ public final class RequirementCheck {
   private final SectionProfile profile;
   private final Requirement requirement;
   private final UnitSystem units;
+  private final Optional<JointStrength> joint;
 
-  private RequirementCheck(SectionProfile profile, Requirement requirement, UnitSystem units) {
+  private RequirementCheck(
+      SectionProfile profile,
+      Optional<JointStrength> joint,
+      Requirement requirement,
+      UnitSystem units) {
     this.profile = profile;
+    this.joint = joint.filter(pulled -> pulled.middle().isPresent());
     this.requirement = requirement;
     this.units = units;
   }
+
+  /** A value and the low end of its band; NaN where not predicted. */
+  private record Found(double low, double middle) {}
 
   /** One thing asked, and how it stands. */
   private record Finding(Verdict verdict, String reason) {}
@@ -53,10 +65,15 @@ public final class RequirementCheck {
   /**
    * Judges a profile.
    *
+   * @param joint the finished joint, dressed flush in the last state
    * @param units what the reasons are written in
    */
-  public static Judgement judge(SectionProfile profile, Requirement requirement, UnitSystem units) {
-    return new RequirementCheck(profile, requirement, units).judge();
+  public static Judgement judge(
+      SectionProfile profile,
+      Optional<JointStrength> joint,
+      Requirement requirement,
+      UnitSystem units) {
+    return new RequirementCheck(profile, joint, requirement, units).judge();
   }
 
   private Judgement judge() {
@@ -83,6 +100,16 @@ public final class RequirementCheck {
   }
 
   private String basis() {
+    if (joint.isPresent()) {
+      String gauge = with(OutputQuantity.DISTANCE, joint.get().gauge());
+      return "Yield and tensile strength are those of the joint, dressed flush, pulled over a "
+          + gauge
+          + " gauge "
+          + profile.states().get(lastState())
+          + "; the lowest local yield is "
+          + with(OutputQuantity.YIELD, joint.get().lowestYield())
+          + ". Hardness is the lowest station, averaged over one thickness.";
+    }
     return "Judged on the lowest station, averaged over one thickness, "
         + profile.states().get(lastState())
         + "; the joint model is not applied, so the stronger metal inside a gauge length does not"
@@ -94,16 +121,37 @@ public final class RequirementCheck {
     if (asked.isEmpty()) {
       return Optional.empty();
     }
-    LowestAverage lowest = new LowestAverage(profile, lastState());
-    double low = lowest.of(Estimate::low, value);
-    double middle = lowest.of(Estimate::middle, value);
-    Verdict verdict = compare(low, middle, asked.getAsDouble());
-    String found =
-        Double.isNaN(middle)
-            ? "not predicted at every station"
-            : with(quantity, middle) + " predicted, low end " + with(quantity, low);
+    Found found = found(quantity, value);
+    Verdict verdict = compare(found.low(), found.middle(), asked.getAsDouble());
     String asks = quantity.title() + ": " + with(quantity, asked.getAsDouble()) + " asked, ";
-    return Optional.of(new Finding(verdict, capital(asks) + found + ": " + answer(verdict)));
+    return Optional.of(
+        new Finding(verdict, capital(asks) + words(quantity, found) + ": " + answer(verdict)));
+  }
+
+  private String words(OutputQuantity quantity, Found found) {
+    if (Double.isNaN(found.middle())) {
+      return joint.map(JointStrength::proofNote).orElse("not predicted at every station");
+    }
+    return with(quantity, found.middle()) + " predicted, low end " + with(quantity, found.low());
+  }
+
+  private Found found(OutputQuantity quantity, ToDoubleFunction<Strength> value) {
+    if (joint.isPresent() && quantity != OutputQuantity.HARDNESS) {
+      return new Found(
+          ofJoint(joint.get().low(), quantity), ofJoint(joint.get().middle(), quantity));
+    }
+    LowestAverage lowest = new LowestAverage(profile, lastState());
+    return new Found(lowest.of(Estimate::low, value), lowest.of(Estimate::middle, value));
+  }
+
+  private static double ofJoint(Optional<CrossWeldTension> pulled, OutputQuantity quantity) {
+    return pulled
+        .map(
+            pull ->
+                quantity == OutputQuantity.TENSILE
+                    ? pull.tensile()
+                    : pull.proof().orElse(Double.NaN))
+        .orElse(Double.NaN);
   }
 
   private static Verdict compare(double low, double middle, double asked) {

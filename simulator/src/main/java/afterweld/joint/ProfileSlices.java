@@ -4,11 +4,15 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Station;
 import afterweld.strength.Strength;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Turns one state of a section profile into slices that can be pulled or bent. */
 public final class ProfileSlices {
+  /** Half the gauge and a little more, so that its ends lie inside the line. */
+  private static final double BEYOND_GAUGE = 0.52;
+
   private ProfileSlices() {}
 
   /** Which end of the error band is taken at every station. */
@@ -31,16 +35,18 @@ public final class ProfileSlices {
    *
    * @param state index of the state
    * @param end which end of the band
+   * @param gauge length the line must cover, m: the outermost metal is taken on if it is shorter
    * @return empty if the strength of a station is not predicted
    */
-  public static Optional<SliceLine> flush(SectionProfile profile, int state, End end) {
+  public static Optional<SliceLine> flush(
+      SectionProfile profile, int state, End end, double gauge) {
     boolean predicted =
         profile.stations().stream().allMatch(station -> end.of(station, state).predicted());
     if (!predicted) {
       return Optional.empty();
     }
     List<StrengthStation> stations =
-        profile.stations().stream()
+        covering(profile.stations(), gauge).stream()
             .map(
                 station ->
                     new StrengthStation(
@@ -50,6 +56,24 @@ public final class ProfileSlices {
                         station.zone().label()))
             .toList();
     return Optional.of(SliceLine.through(stations));
+  }
+
+  private static List<Station> covering(List<Station> stations, double gauge) {
+    double reach = BEYOND_GAUGE * gauge;
+    List<Station> all = new ArrayList<>(stations);
+    if (stations.get(0).distance() > -reach) {
+      all.add(0, moved(stations.get(0), -reach));
+    }
+    Station last = stations.get(stations.size() - 1);
+    if (last.distance() < reach) {
+      all.add(moved(last, reach));
+    }
+    return all;
+  }
+
+  private static Station moved(Station station, double distance) {
+    return new Station(
+        distance, station.place(), station.zone(), station.peakTemperature(), station.estimates());
   }
 
   private static SliceMetal metal(Strength strength) {

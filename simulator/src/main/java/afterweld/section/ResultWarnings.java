@@ -4,6 +4,8 @@ import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.TemperatureHistory;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -90,11 +92,15 @@ final class ResultWarnings {
         "quench-rate",
         String.format(
             Locale.ROOT,
-            "The quench cools the %s side (%.3g mm) at %.2g K/s between 450 and 250 °C; real baths"
+            "The quench cools the %s side (%.3g mm) at about %.0f K/s between 450 and 250 °C; real baths"
                 + " differ by a factor of two.",
             name,
             side.thickness() * 1e3,
-            rate));
+            twoFigures(rate)));
+  }
+
+  private static double twoFigures(double value) {
+    return new BigDecimal(value).round(new MathContext(2)).doubleValue();
   }
 
   private static Warning lateNote(Side side, String name) {

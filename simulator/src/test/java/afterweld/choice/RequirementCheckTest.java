@@ -28,7 +28,7 @@ class RequirementCheckTest {
   }
 
   private static Judgement judge(SectionProfile profile, Requirement requirement) {
-    return RequirementCheck.judge(profile, requirement, UnitSystem.METRIC);
+    return RequirementCheck.judge(profile, Optional.empty(), requirement, UnitSystem.METRIC);
   }
 
   private static SectionProfile flat(double yield) {
@@ -104,7 +104,10 @@ class RequirementCheckTest {
 
   @Test
   void reasonsFollowTheUnits() {
-    String reason = RequirementCheck.judge(flat(200), yieldOf(190), UnitSystem.US).reasons().get(0);
+    String reason =
+        RequirementCheck.judge(flat(200), Optional.empty(), yieldOf(190), UnitSystem.US)
+            .reasons()
+            .get(0);
     assertTrue(reason.startsWith("Yield strength: 27.6 ksi asked, 29.0 ksi predicted"), reason);
   }
 

@@ -11,24 +11,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Cases to compute in tests, built up from one plain butt weld. */
-record Cases(
+public record Cases(
     Side left,
     Side right,
     FillerChoice filler,
     List<Pass> passes,
     double naturalAge,
     List<FurnaceStep> afterWeld) {
-  static final double DAY = 86400;
+  public static final double DAY = 86400;
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
 
   /** 3 mm of one alloy on both sides, 4043 at 40 %, one tungsten-arc pass, 30 days. */
-  static Cases butt(String alloy, String temper) {
+  public static Cases butt(String alloy, String temper) {
     Side side = side(alloy, temper, 0.003);
     return new Cases(
         side, side, filler("4043", 0.4), List.of(pass(110, 3e-3, 293.15)), 30 * DAY, List.of());
   }
 
-  static Side side(String name, String temper, double thickness) {
+  public static Side side(String name, String temper, double thickness) {
     Alloy alloy = LIBRARY.base(name).orElseThrow();
     return new Side(
         alloy,
@@ -38,16 +38,16 @@ record Cases(
         alloy.composition());
   }
 
-  static FillerChoice filler(String name, double dilution) {
+  public static FillerChoice filler(String name, double dilution) {
     return new FillerChoice(LIBRARY.filler(name), dilution, dilution, dilution, true, 0.5);
   }
 
   /** A pass of fixed efficiency 0.6, so that the bead follows the heat. */
-  static Pass pass(double current, double speed, double start) {
+  public static Pass pass(double current, double speed, double start) {
     return pass(current, speed, start, OptionalDouble.of(0.6), 0);
   }
 
-  static Pass pass(
+  public static Pass pass(
       double current, double speed, double start, OptionalDouble efficiency, double offset) {
     return new Pass(
         WeldingProcess.GTAW_AC,
@@ -63,7 +63,7 @@ record Cases(
   }
 
   /** The standard schedule of an alloy after a day. */
-  static List<FurnaceStep> fullTreatment(String alloy) {
+  public static List<FurnaceStep> fullTreatment(String alloy) {
     Alloy.StandardSchedule schedule = LIBRARY.base(alloy).orElseThrow().schedule().orElseThrow();
     return List.of(
         new FurnaceStep.SolutionTreat(
@@ -74,27 +74,27 @@ record Cases(
             schedule.ageTemperature(), schedule.ageTime(), FurnaceStep.Ramp.BY_FURNACE, false));
   }
 
-  Cases withRight(Side other) {
+  public Cases withRight(Side other) {
     return new Cases(left, other, filler, passes, naturalAge, afterWeld);
   }
 
-  Cases withLeft(Side other) {
+  public Cases withLeft(Side other) {
     return new Cases(other, right, filler, passes, naturalAge, afterWeld);
   }
 
-  Cases withFiller(FillerChoice other) {
+  public Cases withFiller(FillerChoice other) {
     return new Cases(left, right, other, passes, naturalAge, afterWeld);
   }
 
-  Cases withPasses(Pass... others) {
+  public Cases withPasses(Pass... others) {
     return new Cases(left, right, filler, List.of(others), naturalAge, afterWeld);
   }
 
-  Cases then(List<FurnaceStep> steps) {
+  public Cases then(List<FurnaceStep> steps) {
     return new Cases(left, right, filler, passes, naturalAge, steps);
   }
 
-  WeldCase weldCase() {
+  public WeldCase weldCase() {
     return new WeldCase(
         "test",
         left,
@@ -112,7 +112,7 @@ record Cases(
         List.of());
   }
 
-  SectionProfile run() {
+  public SectionProfile run() {
     return SectionSimulation.run(weldCase());
   }
 }

@@ -382,7 +382,7 @@ final class Predictions {
     TestWeld weld = welded("3003", "H14", "1100", Arc.TIG);
     StripBend bent =
         StripBend.bend(
-            ProfileSlices.flush(weld.profile(), 1, ProfileSlices.End.MIDDLE).orElseThrow(),
+            ProfileSlices.flush(weld.profile(), 1, ProfileSlices.End.MIDDLE, 0.05).orElseThrow(),
             BendCoupon.of(BendSettings.DEFAULT));
     double kink = bent.kinkFactor();
     return List.of(

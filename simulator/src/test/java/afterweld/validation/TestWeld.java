@@ -133,7 +133,8 @@ record TestWeld(SectionProfile profile) {
 
   /** Pulled across the weld, bead dressed flush, 50 mm gauge. */
   CrossWeldTension pulled() {
-    SliceLine line = ProfileSlices.flush(profile, last(), ProfileSlices.End.MIDDLE).orElseThrow();
+    SliceLine line =
+        ProfileSlices.flush(profile, last(), ProfileSlices.End.MIDDLE, 0.05).orElseThrow();
     return CrossWeldTension.pull(line, TensionCoupon.DEFAULT);
   }
 

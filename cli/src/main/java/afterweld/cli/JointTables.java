@@ -1,0 +1,181 @@
+package afterweld.cli;
+
+import afterweld.joint.CrossWeldTension;
+import afterweld.joint.DesignCodeValue;
+import afterweld.joint.FilletWeld;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
+import afterweld.joint.ThinCylinder;
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import afterweld.section.Zone;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** The joint for a person: what it carries, what the codes give, what its fillet and tube say. */
+final class JointTables {
+  private static final double METRES_PER_MM = 1e-3;
+  private static final double PASCAL_PER_MPA = 1e6;
+  private static final double PASCAL_PER_BAR = 1e5;
+  private static final double PASCAL_PER_PSI = 6894.757293168361;
+  private static final double NEWTON_PER_KIP = 4448.2216152605;
+
+  private final SectionProfile profile;
+  private final JointReport joint;
+  private final UnitSystem units;
+
+  JointTables(SectionProfile profile, JointReport joint, UnitSystem units) {
+    this.profile = profile;
+    this.joint = joint;
+    this.units = units;
+  }
+
+  /** A sentence for each state and bead after welding. */
+  String strengths() {
+    return joint.strengths().stream()
+        .filter(strength -> strength.state() > 0)
+        .map(strength -> Paragraph.hanging("- ", sentence(strength)))
+        .collect(Collectors.joining());
+  }
+
+  private String sentence(JointStrength strength) {
+    String head = profile.states().get(strength.state()) + ", " + strength.bead().label() + ": ";
+    return strength
+        .middle()
+        .map(pull -> head + sentence(strength, pull))
+        .orElse(head + JointStrength.NOT_PREDICTED);
+  }
+
+  private String sentence(JointStrength strength, CrossWeldTension pull) {
+    String proof =
+        strength.proof().isPresent()
+            ? "proof " + stress(strength.proof()) + " over " + length(strength.gauge())
+            : strength.proofNote();
+    return proof
+        + ", tensile "
+        + stress(strength.tensile())
+        + ", "
+        + efficiency(pull)
+        + "; fails in the "
+        + strength.failsIn().stream()
+            .map(JointTables::metal)
+            .collect(Collectors.joining(" or the "))
+        + "; elongation "
+        + elongation(pull);
+  }
+
+  private static String metal(String zone) {
+    if (zone.equals(Zone.FUSION.label())) {
+      return "weld metal";
+    }
+    return zone.equals(Zone.BASE.label()) ? "base metal" : zone + " zone";
+  }
+
+  private String stress(OptionalDouble pascal) {
+    return OutputQuantity.YIELD.text(units, pascal.orElse(Double.NaN)) + " " + units.stressUnit();
+  }
+
+  private static String efficiency(CrossWeldTension pull) {
+    long left = Math.round(100 * pull.tensileEfficiency().left());
+    long right = Math.round(100 * pull.tensileEfficiency().right());
+    return left == right
+        ? left + " % of the base"
+        : left + " % of the left base, " + right + " % of the right";
+  }
+
+  private static String elongation(CrossWeldTension pull) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f to %.0f %%",
+        100 * pull.elongation().low(),
+        100 * pull.elongation().high());
+  }
+
+  /** What the codes give, a line each, and what to make of it. */
+  String codes() {
+    if (joint.codes().isEmpty()) {
+      return "";
+    }
+    String lines =
+        joint.codes().stream()
+            .map(value -> Paragraph.hanging("- ", sentence(value)))
+            .collect(Collectors.joining());
+    return lines + Paragraph.of(JointReport.CODES_NOTE);
+  }
+
+  private String sentence(DesignCodeValue value) {
+    boolean length = value.unit().equals("mm");
+    OutputQuantity quantity = length ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
+    double si = value.value() * (length ? METRES_PER_MM : PASCAL_PER_MPA);
+    return value.item()
+        + ": "
+        + quantity.text(units, si)
+        + " "
+        + quantity.unit(units)
+        + " ("
+        + value.status()
+        + ")";
+  }
+
+  /** Sentences on the fillet and the tube. */
+  List<String> checks() {
+    List<String> sentences = new ArrayList<>();
+    joint.checks().fillet().ifPresent(fillet -> sentences.add(sentence("as welded", fillet)));
+    joint
+        .checks()
+        .treatedFillet()
+        .ifPresent(fillet -> sentences.add(sentence("model value after heat treatment", fillet)));
+    joint.checks().tube().ifPresent(tube -> sentences.add(sentence(tube)));
+    return sentences;
+  }
+
+  private String sentence(String state, FilletWeld fillet) {
+    return "Fillet, "
+        + state
+        + ": throat "
+        + length(fillet.throat())
+        + " over "
+        + length(fillet.length())
+        + " carries "
+        + force(fillet.force())
+        + ", "
+        + force(fillet.designForce())
+        + " with the factor 1.25; "
+        + (fillet.legDecides() ? "the metal beside the leg" : "the throat")
+        + " decides.";
+  }
+
+  private String length(double metres) {
+    return OutputQuantity.DISTANCE.text(units, metres) + " " + units.lengthUnit();
+  }
+
+  private String force(double newton) {
+    boolean metric = units == UnitSystem.METRIC;
+    return String.format(
+        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
+  }
+
+  private String sentence(ThinCylinder tube) {
+    return "Tube: hoop stress "
+        + stress(OptionalDouble.of(tube.hoop()))
+        + "; the soft band as welded begins to yield near "
+        + pressure(tube.bandYieldPressure())
+        + ", the base near "
+        + pressure(tube.baseYieldPressure())
+        + ".";
+  }
+
+  private String pressure(double pascal) {
+    boolean metric = units == UnitSystem.METRIC;
+    BigDecimal shown =
+        new BigDecimal(pascal / (metric ? PASCAL_PER_BAR : PASCAL_PER_PSI))
+            .round(new MathContext(2));
+    return shown.toPlainString() + (metric ? " bar" : " psi");
+  }
+}

@@ -1,0 +1,159 @@
+package afterweld.joint;
+
+import afterweld.material.Alloy;
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.thermal.Pass;
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the design codes give for the same weld: EN 1999-1-1 (strength and half width of the
+ * heat-affected zone, reduced for tungsten-arc welding, wider for a warm interpass), the US
+ * Aluminum Design Manual (welded minimums, filler strength) and AWS D1.2 (minimum of the
+ * qualification test). Values are characteristic minima; many stand here from memory and say so.
+ */
+final class DesignCodes {
+  private static final String RESOURCE = "/afterweld/material/design_codes.csv";
+  private static final double COOL_INTERPASS = 60 + 273.15;
+  private static final double WARM_INTERPASS = 120 + 273.15;
+  private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
+
+  private final WeldCase weldCase;
+  private final Side side;
+  private final String name;
+  private final List<Map<String, String>> rows;
+
+  private DesignCodes(WeldCase weldCase, Side side, String name, List<Map<String, String>> rows) {
+    this.weldCase = weldCase;
+    this.side = side;
+    this.name = name;
+    this.rows = rows;
+  }
+
+  /** All values for the weld, left side first; equal sides once. */
+  static List<DesignCodeValue> of(WeldCase weldCase) {
+    List<Map<String, String>> rows = rows();
+    List<DesignCodeValue> values = new ArrayList<>();
+    if (weldCase.left().equals(weldCase.right())) {
+      values.addAll(new DesignCodes(weldCase, weldCase.left(), "", rows).values());
+    } else {
+      values.addAll(new DesignCodes(weldCase, weldCase.left(), " (left)", rows).values());
+      values.addAll(new DesignCodes(weldCase, weldCase.right(), " (right)", rows).values());
+    }
+    return values.stream().distinct().toList();
+  }
+
+  private static List<Map<String, String>> rows() {
+    try (InputStream in = DesignCodes.class.getResourceAsStream(RESOURCE);
+        MappingIterator<Map<String, String>> rows =
+            new CsvMapper()
+                .readerForMapOf(String.class)
+                .with(CsvSchema.emptySchema().withHeader())
+                .readValues(in)) {
+      return rows.readAll();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the values of the design codes cannot be read", e);
+    }
+  }
+
+  private List<DesignCodeValue> values() {
+    return rows.stream()
+        .filter(row -> LENGTHS_AND_STRENGTHS.contains(row.get("unit")))
+        .filter(row -> concernsMetal(row) && concernsThickness(row) && concernsProcess(row))
+        .map(this::value)
+        .toList();
+  }
+
+  private boolean concernsMetal(Map<String, String> row) {
+    String alloy = row.get("alloy");
+    String filler = row.get("filler");
+    if (alloy.isEmpty()) {
+      return isFiller(filler);
+    }
+    return (alloy.equals(side.alloy().name()) || alloy.equals(family()))
+        && (filler.isEmpty() || isFiller(filler))
+        && concernsTemper(row.get("temper"))
+        && !row.get("form").equals("lighting pole");
+  }
+
+  private boolean isFiller(String filler) {
+    String used = weldCase.filler().alloy().map(Alloy::name).orElse("none");
+    return filler.equals(used) || filler.equals(used + "A");
+  }
+
+  private boolean concernsTemper(String temper) {
+    String own = side.temper().name();
+    return temper.isEmpty() || temper.equals(own) || temper.equals(own.substring(0, 1));
+  }
+
+  private String family() {
+    return side.alloy().name().charAt(0) + "xxx";
+  }
+
+  private boolean concernsThickness(Map<String, String> row) {
+    double millimetres = side.thickness() * 1e3;
+    return millimetres > number(row, "over_mm", 0)
+        && millimetres <= number(row, "up_to_mm", Double.POSITIVE_INFINITY);
+  }
+
+  /** Widths are given for each process; strengths for MIG only, with a factor for TIG. */
+  private boolean concernsProcess(Map<String, String> row) {
+    return !row.get("unit").equals("mm") || row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
+  }
+
+  private boolean tig() {
+    return weldCase.passes().stream().anyMatch(pass -> pass.process().tungstenArc());
+  }
+
+  private DesignCodeValue value(Map<String, String> row) {
+    String quantity = row.get("quantity");
+    double value = number(row, "value", Double.NaN);
+    if (quantity.endsWith("in the HAZ, MIG") && tig()) {
+      quantity = quantity.replace("MIG", "TIG");
+      value *= tungstenFactor();
+    }
+    if (row.get("unit").equals("mm")) {
+      value *= interpassFactor();
+    }
+    String form = row.get("form").isEmpty() ? "" : ", " + row.get("form");
+    return new DesignCodeValue(
+        row.get("code"),
+        row.get("clause"),
+        quantity + form + name,
+        value,
+        row.get("unit"),
+        row.get("source") + ": " + row.get("status"));
+  }
+
+  private double tungstenFactor() {
+    return rows.stream()
+        .filter(row -> row.get("quantity").equals("factor on HAZ strength, TIG"))
+        .filter(row -> row.get("alloy").equals(family()))
+        .filter(row -> concernsTemper(row.get("temper")) && concernsThickness(row))
+        .mapToDouble(row -> number(row, "value", 1))
+        .findFirst()
+        .orElse(1);
+  }
+
+  /** 1 + (T - 60)/120 from 60 to 120 °C (EN 1999-1-1, 6.1.6.3). */
+  private double interpassFactor() {
+    double warmest =
+        weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
+    double counted = Math.min(WARM_INTERPASS, Math.max(COOL_INTERPASS, warmest));
+    return 1 + (counted - COOL_INTERPASS) / 120;
+  }
+
+  private static double number(Map<String, String> row, String column, double otherwise) {
+    String text = row.get(column);
+    return text.isEmpty() ? otherwise : Double.parseDouble(text);
+  }
+}

@@ -1,0 +1,123 @@
+package afterweld.joint;
+
+import afterweld.section.SectionProfile;
+import afterweld.section.Warning;
+import afterweld.section.WeldCase;
+import afterweld.section.Zone;
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The checks a case asks for beside the pull across the weld: its fillet and its tube.
+ *
+ * @param fillet capacity with the code's weld-metal strength as welded
+ * @param treatedFillet the same with eight tenths of the predicted strength after a solution
+ *     treatment of the whole joint
+ * @param tube information on the tube as welded
+ * @param warnings why a check could not be made, and what its numbers mean
+ */
+public record JointChecks(
+    Optional<FilletWeld> fillet,
+    Optional<FilletWeld> treatedFillet,
+    Optional<ThinCylinder> tube,
+    List<Warning> warnings) {
+  private static final int AS_WELDED = 1;
+  private static final double MEGA = 1e6;
+
+  /** Copies the list. */
+  public JointChecks {
+    warnings = List.copyOf(warnings);
+  }
+
+  static JointChecks of(SectionProfile profile, JointSettings settings) {
+    List<Warning> refused = new ArrayList<>();
+    Optional<FilletWeld> fillet = Optional.empty();
+    Optional<FilletWeld> treated = Optional.empty();
+    Optional<ThinCylinder> tube = Optional.empty();
+    try {
+      fillet = asWelded(profile, settings, refused);
+      treated = treated(profile, settings);
+    } catch (IllegalArgumentException fault) {
+      refused.add(new Warning("fillet-not-checked", "Fillet: " + fault.getMessage()));
+    }
+    try {
+      tube = tube(profile, settings);
+    } catch (IllegalArgumentException fault) {
+      refused.add(new Warning("tube-not-checked", "Tube: " + fault.getMessage()));
+    }
+    fillet.ifPresent(check -> refused.addAll(check.warnings()));
+    tube.ifPresent(check -> refused.addAll(check.warnings()));
+    return new JointChecks(fillet, treated, tube, refused);
+  }
+
+  private static Optional<FilletWeld> asWelded(
+      SectionProfile profile, JointSettings settings, List<Warning> refused) {
+    if (settings.fillet().isEmpty()) {
+      return Optional.empty();
+    }
+    OptionalDouble weldMetal = codeStrength(profile.weldCase());
+    OptionalDouble zone = softestTensile(profile, AS_WELDED);
+    if (weldMetal.isEmpty() || zone.isEmpty()) {
+      refused.add(
+          new Warning(
+              "fillet-not-checked",
+              "Fillet: no code value of the weld metal's strength for this base and filler."));
+      return Optional.empty();
+    }
+    return Optional.of(
+        FilletWeld.of(settings.fillet().get(), weldMetal.getAsDouble(), zone.getAsDouble(), false));
+  }
+
+  private static Optional<FilletWeld> treated(SectionProfile profile, JointSettings settings) {
+    if (settings.fillet().isEmpty()) {
+      return Optional.empty();
+    }
+    int last = profile.states().size() - 1;
+    boolean solution =
+        profile.weldCase().afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+    OptionalDouble weldMetal = FilletWeld.heatTreatedStrength(weldTensile(profile, last), solution);
+    OptionalDouble zone = softestTensile(profile, last);
+    if (weldMetal.isEmpty() || zone.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        FilletWeld.of(settings.fillet().get(), weldMetal.getAsDouble(), zone.getAsDouble(), false));
+  }
+
+  private static Optional<ThinCylinder> tube(SectionProfile profile, JointSettings settings) {
+    return settings
+        .tube()
+        .flatMap(
+            tube ->
+                ProfileSlices.flush(profile, AS_WELDED, ProfileSlices.End.MIDDLE, settings.gauge())
+                    .map(line -> ThinCylinder.of(tube, line)));
+  }
+
+  /** Characteristic strength of as-welded weld metal in EN 1999-1-1, the lower of the sides, Pa. */
+  private static OptionalDouble codeStrength(WeldCase weldCase) {
+    return DesignCodes.of(weldCase).stream()
+        .filter(value -> value.item().startsWith("strength of weld metal"))
+        .mapToDouble(value -> value.value() * MEGA)
+        .min();
+  }
+
+  private static OptionalDouble softestTensile(SectionProfile profile, int state) {
+    return profile.stations().stream()
+        .filter(station -> station.zone() != Zone.FUSION)
+        .mapToDouble(station -> station.estimates().get(state).middle().tensile())
+        .min();
+  }
+
+  private static double weldTensile(SectionProfile profile, int state) {
+    return profile.stations().stream()
+        .filter(station -> station.zone() == Zone.FUSION)
+        .map(station -> station.estimates().get(state).middle())
+        .mapToDouble(Strength::tensile)
+        .reduce(Math::min)
+        .orElse(Double.NaN);
+  }
+}
