@@ -62,4 +62,43 @@ public record WeldCase(
   public static double usualReinforcement(double beadWidth) {
     return Math.min(0.15 * beadWidth, 0.003);
   }
+
+  /** The same weld with another heat treatment after it. */
+  public WeldCase withAfterWeld(List<FurnaceStep> steps) {
+    return new WeldCase(
+        title,
+        left,
+        right,
+        joint,
+        preparation,
+        ring,
+        filler,
+        passes,
+        reinforcement,
+        ambient,
+        depth,
+        naturalAge,
+        steps,
+        notes);
+  }
+
+  /** The same weld without filler: its weld metal is melted base alone. */
+  public WeldCase withoutFiller() {
+    FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft());
+    return new WeldCase(
+        title,
+        left,
+        right,
+        joint,
+        preparation,
+        ring,
+        none,
+        passes,
+        reinforcement,
+        ambient,
+        depth,
+        naturalAge,
+        afterWeld,
+        notes);
+  }
 }

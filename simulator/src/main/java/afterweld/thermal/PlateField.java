@@ -99,7 +99,11 @@ public final class PlateField {
   }
 
   private MissingHeat beside() {
-    return MissingHeat.beside(fusionHalfWidth, material, speed);
+    return MissingHeat.beside(fusionHalfWidth, belowSource(), material, speed);
+  }
+
+  private double belowSource() {
+    return Math.max(0, leg.depth() - leg.sourceDepth());
   }
 
   private MissingHeat underPool(Heat heat) {
@@ -109,14 +113,18 @@ public final class PlateField {
     double surface =
         new PlateField(leg.atDepth(0), correction, material, loss, heat).fusionHalfWidth();
     return surface > 0
-        ? MissingHeat.below(surface, leg.depth(), material, speed)
+        ? MissingHeat.under(surface, leg.depth(), material, speed)
         : MissingHeat.NONE;
   }
 
   private double fusionLine(double temperature) {
     double needed = potentialRise(temperature);
     return outermost(
-        y -> unitPeak(y) * power - MissingHeat.atFusionLine(y, material, speed), needed);
+        y -> {
+          double radius = Math.hypot(y, belowSource());
+          return unitPeak(y) * power - MissingHeat.atFusionLine(radius, material, speed);
+        },
+        needed);
   }
 
   private double potentialRise(double temperature) {

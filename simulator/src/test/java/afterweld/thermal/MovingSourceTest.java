@@ -137,6 +137,7 @@ class MovingSourceTest {
     }
   }
 
+  /** Up to what is left out at the end of the series. */
   @Property(tries = 100)
   void isHottestAtThePeak(
       @ForAll @DoubleRange(min = 0.5, max = 20) double speed,
@@ -147,7 +148,7 @@ class MovingSourceTest {
     double place = source.peakPlace(y * 1e-3);
     double peak = source.rise(place, y * 1e-3);
     for (double factor : new double[] {0.2, 0.9, 0.999, 1.001, 1.1, 5, 50}) {
-      assertTrue(source.rise(place * factor, y * 1e-3) <= peak * (1 + 1e-12), "at " + factor);
+      assertTrue(source.rise(place * factor, y * 1e-3) <= peak * (1 + 1e-7), "at " + factor);
     }
   }
 

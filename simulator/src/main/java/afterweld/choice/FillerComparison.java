@@ -1,0 +1,284 @@
+package afterweld.choice;
+
+import afterweld.choice.FillerOption.Answer;
+import afterweld.choice.FillerOption.Point;
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import afterweld.material.FillerGuidance;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.FillerChoice;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldMetalTrial;
+import afterweld.section.WeldPool;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * Every filler of the library held against one joint: what its weld metal becomes at this dilution
+ * and over all dilutions, whether it answers to the heat treatment, cracking, colour, service
+ * temperature, and what rules it out.
+ *
+ * <p>Weld metal answers to heat treatment where its yield after the treatment reaches 85 % of the
+ * base's (assumed; near what codes ask of heat-treated welds). Fillers with more than 3 % Mg are
+ * not meant for it, and the size of their response is not shown.
+ *
+ * @param options allowed ones first, the strongest after treatment first among them
+ * @param treatment the steps the strengths are computed for
+ * @param ownTreatment whether the case names them itself
+ * @param baseYield yield of the weaker base after the treatment, Pa
+ * @param choice the filler of the case: its dilution and band
+ * @param bestOverBand best allowed filler at the low end, at the dilution itself and at the high
+ *     end
+ */
+public record FillerComparison(
+    List<FillerOption> options,
+    List<FurnaceStep> treatment,
+    boolean ownTreatment,
+    double baseYield,
+    FillerChoice choice,
+    List<String> bestOverBand) {
+  private static final double MUCH_MAGNESIUM = 3.0;
+  private static final double BASE_MAGNESIUM_FOR_SILICON = 2.5;
+  private static final double ANSWERING_SHARE = 0.85;
+  private static final double PRACTICAL_DILUTION = 0.8;
+  private static final double WARM_SERVICE = 65 + 273.15;
+  private static final int CURVE_STEPS = 20;
+
+  /** Copies the lists. */
+  public FillerComparison {
+    options = List.copyOf(options);
+    treatment = List.copyOf(treatment);
+    bestOverBand = List.copyOf(bestOverBand);
+  }
+
+  /** Compares all fillers of the library. */
+  public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
+    boolean own = !weldCase.afterWeld().isEmpty();
+    List<FurnaceStep> steps =
+        own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
+    WeldCase treated = weldCase.withAfterWeld(steps);
+    WeldMetalTrial trial = WeldMetalTrial.of(treated);
+    double base =
+        Math.min(trial.base(weldCase.left()).yield(), trial.base(weldCase.right()).yield());
+    List<FillerOption> options =
+        MaterialLibrary.standard().fillers().parallelStream()
+            .map(filler -> new Judge(treated, requirement, trial, base, filler).option())
+            .sorted(
+                Comparator.comparing((FillerOption option) -> !option.allowed())
+                    .thenComparing(option -> option.crack() == CrackTendency.HIGH)
+                    .thenComparing(Comparator.comparingDouble(FillerComparison::rank).reversed())
+                    .thenComparing(FillerOption::filler))
+            .toList();
+    return new FillerComparison(
+        options, steps, own, base, weldCase.filler(), bestOverBand(options, weldCase.filler()));
+  }
+
+  private static double rank(FillerOption option) {
+    return option.result().map(result -> result.treated().yield()).orElse(0.0);
+  }
+
+  private static List<String> bestOverBand(List<FillerOption> options, FillerChoice choice) {
+    return List.of(choice.dilutionLow(), choice.dilution(), choice.dilutionHigh()).stream()
+        .map(dilution -> best(options, dilution))
+        .toList();
+  }
+
+  private static String best(List<FillerOption> options, double dilution) {
+    return options.stream()
+        .filter(option -> option.allowed() && !option.curve().isEmpty())
+        .max(Comparator.comparingDouble(option -> option.treatedYieldAt(dilution)))
+        .map(FillerOption::filler)
+        .orElse("none");
+  }
+
+  /** Whether the best filler is the same all over the band of the dilution. */
+  public boolean clearOverBand() {
+    return bestOverBand.stream().distinct().count() == 1;
+  }
+
+  /** Judges one filler. */
+  private static final class Judge {
+    private final WeldCase weldCase;
+    private final Requirement requirement;
+    private final WeldMetalTrial trial;
+    private final double base;
+    private final Alloy filler;
+    private final List<String> against = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+
+    Judge(
+        WeldCase weldCase,
+        Requirement requirement,
+        WeldMetalTrial trial,
+        double base,
+        Alloy filler) {
+      this.weldCase = weldCase;
+      this.requirement = requirement;
+      this.trial = trial;
+      this.base = base;
+      this.filler = filler;
+    }
+
+    FillerOption option() {
+      FillerChoice choice = weldCase.filler();
+      double dilution = choice.alloy().isPresent() ? choice.dilution() : 0.4;
+      Composition metal = mixed(dilution);
+      boolean predicted = metal.of(Element.CU) <= 0.5;
+      boolean rich = magnesium() > MUCH_MAGNESIUM;
+      List<Point> curve = predicted && !rich ? curve() : List.of();
+      OptionalDouble from = answersFrom(curve);
+      Answer answer = answer(from);
+      CrackTendency crack = CrackTendency.of(metal);
+      judge(predicted, rich, crack, answer, from);
+      List<String> reasons = new ArrayList<>(against);
+      reasons.addAll(remarks);
+      return new FillerOption(
+          filler.name(),
+          dilution,
+          metal,
+          predicted ? Optional.of(trial.of(metal)) : Optional.empty(),
+          answer,
+          from,
+          crack,
+          List.of(
+              CrackTendency.of(mixed(choice.dilutionLow())),
+              CrackTendency.of(mixed(choice.dilutionHigh()))),
+          guidance().map(guide -> guide.anodizedMatch().label()).orElse("not listed"),
+          !rich,
+          against.isEmpty(),
+          reasons,
+          curve);
+    }
+
+    private Composition mixed(double dilution) {
+      Composition plate = WeldPool.composition(weldCase.withoutFiller(), 1);
+      return plate.mixedWith(filler.composition(), dilution);
+    }
+
+    private double magnesium() {
+      return filler.composition().of(Element.MG);
+    }
+
+    private Optional<FillerGuidance> guidance() {
+      return MaterialLibrary.standard()
+          .guidance(weldCase.left().alloy().name(), filler.name())
+          .filter(
+              guide ->
+                  MaterialLibrary.standard()
+                      .guidance(weldCase.right().alloy().name(), filler.name())
+                      .isPresent());
+    }
+
+    private List<Point> curve() {
+      return IntStream.rangeClosed(0, CURVE_STEPS)
+          .mapToObj(step -> (double) step / CURVE_STEPS)
+          .map(dilution -> new Point(dilution, trial.of(mixed(dilution)).treated().yield()))
+          .toList();
+    }
+
+    private OptionalDouble answersFrom(List<Point> curve) {
+      return treatable()
+          ? curve.stream()
+              .filter(point -> point.yield() >= ANSWERING_SHARE * base)
+              .mapToDouble(Point::dilution)
+              .findFirst()
+          : OptionalDouble.empty();
+    }
+
+    private boolean treatable() {
+      return weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
+    }
+
+    private static Answer answer(OptionalDouble from) {
+      if (from.isEmpty() || from.getAsDouble() > PRACTICAL_DILUTION) {
+        return Answer.NO;
+      }
+      return from.getAsDouble() == 0 ? Answer.YES : Answer.WITH_DILUTION;
+    }
+
+    private void judge(
+        boolean predicted, boolean rich, CrackTendency crack, Answer answer, OptionalDouble from) {
+      judgeMagnesium(rich);
+      judgeService(rich);
+      judgeColour();
+      if (guidance().isEmpty()) {
+        against.add("Not a usual filler for this base.");
+      }
+      if (!predicted) {
+        remarks.add("More than 0.5 % copper in the weld metal: its strength is not predicted.");
+      }
+      remarks.add(answerSentence(rich, predicted, answer, from));
+      if (crack == CrackTendency.HIGH) {
+        remarks.add("The weld metal lies where cracking on solidification is likely.");
+      }
+      guidance()
+          .filter(guide -> !guide.note().isEmpty())
+          .ifPresent(guide -> remarks.add("Guide: " + guide.note() + "."));
+    }
+
+    private void judgeMagnesium(boolean rich) {
+      boolean solution = weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+      boolean age = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
+      if (rich && solution) {
+        against.add("More than 3 % Mg: not for a heat treatment after welding.");
+      } else if (rich && age) {
+        remarks.add("More than 3 % Mg: ageing after welding only with caution.");
+      }
+      double baseMagnesium =
+          Math.max(
+              weldCase.left().composition().of(Element.MG),
+              weldCase.right().composition().of(Element.MG));
+      if (filler.name().startsWith("4") && baseMagnesium >= BASE_MAGNESIUM_FOR_SILICON) {
+        against.add("Silicon filler on a base with 2.5 % Mg or more: brittle Mg2Si forms.");
+      }
+    }
+
+    private void judgeService(boolean rich) {
+      boolean warm = requirement.serviceTemperature().orElse(0) > WARM_SERVICE;
+      if (rich && warm) {
+        against.add(
+            "More than 3 % Mg: not for service above 65 °C (some guides draw the line at 5 %).");
+      }
+    }
+
+    private void judgeColour() {
+      boolean asked = requirement.anodizedMatch().orElse(false);
+      boolean none =
+          guidance()
+              .filter(guide -> guide.anodizedMatch() == FillerGuidance.AnodizedMatch.NO)
+              .isPresent();
+      if (asked && none) {
+        against.add("Turns grey when anodized; a match is asked for.");
+      }
+    }
+
+    private String answerSentence(
+        boolean rich, boolean predicted, Answer answer, OptionalDouble from) {
+      if (!treatable()) {
+        return "The base does not answer to heat treatment, so nothing is gained by one.";
+      }
+      if (rich) {
+        return "Not meant for heat treatment after welding; no strength is promised after one.";
+      }
+      if (!predicted) {
+        return "Whether it answers to heat treatment is not computed.";
+      }
+      return switch (answer) {
+        case YES -> "Answers to this treatment by itself, at any dilution.";
+        case WITH_DILUTION ->
+            "Answers to this treatment only from "
+                + Math.round(100 * from.getAsDouble())
+                + " % dilution on, when the base has brought enough magnesium.";
+        case NO -> "Hardly answers to this treatment at practical dilutions.";
+      };
+    }
+  }
+}

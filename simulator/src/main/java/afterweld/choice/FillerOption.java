@@ -1,0 +1,86 @@
+package afterweld.choice;
+
+import afterweld.material.Composition;
+import afterweld.section.WeldMetalTrial;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One filler held against the joint.
+ *
+ * @param filler name; {@code none} for a weld without filler
+ * @param dilution share of base in the weld metal, 0 to 1
+ * @param composition of the weld metal at that dilution
+ * @param result what the weld metal becomes; empty if it is not predicted
+ * @param answer whether it answers to heat treatment
+ * @param answersFrom dilution from which on it does
+ * @param crack tendency at the joint's dilution
+ * @param crackOverBand tendencies at the low and the high end of the dilution's band
+ * @param anodizedMatch whether it matches the base after anodizing, in the guide's word
+ * @param serviceAbove65C whether it may serve above 65 °C
+ * @param allowed whether nothing rules it out for this joint
+ * @param reasons plain sentences, the deciding one first
+ * @param curve yield after heat treatment over dilution; empty where its size is not to be shown
+ */
+public record FillerOption(
+    String filler,
+    double dilution,
+    Composition composition,
+    Optional<WeldMetalTrial.Result> result,
+    Answer answer,
+    OptionalDouble answersFrom,
+    CrackTendency crack,
+    List<CrackTendency> crackOverBand,
+    String anodizedMatch,
+    boolean serviceAbove65C,
+    boolean allowed,
+    List<String> reasons,
+    List<Point> curve) {
+
+  /** Copies the lists. */
+  public FillerOption {
+    crackOverBand = List.copyOf(crackOverBand);
+    reasons = List.copyOf(reasons);
+    curve = List.copyOf(curve);
+  }
+
+  /** Whether weld metal answers to a heat treatment after welding. */
+  public enum Answer {
+    YES("yes"),
+    WITH_DILUTION("with dilution"),
+    NO("no");
+
+    private final String label;
+
+    Answer(String label) {
+      this.label = label;
+    }
+
+    /** The words used in results. */
+    public String label() {
+      return label;
+    }
+  }
+
+  /**
+   * A point of the curve.
+   *
+   * @param dilution 0 to 1
+   * @param yield Pa
+   */
+  public record Point(double dilution, double yield) {}
+
+  /** Yield after heat treatment at a dilution, by the curve; NaN without one. */
+  public double treatedYieldAt(double at) {
+    for (int i = 1; i < curve.size(); i++) {
+      Point from = curve.get(i - 1);
+      Point to = curve.get(i);
+      if (at <= to.dilution()) {
+        double part = (at - from.dilution()) / (to.dilution() - from.dilution());
+        return from.yield() + part * (to.yield() - from.yield());
+      }
+    }
+    return Double.NaN;
+  }
+}

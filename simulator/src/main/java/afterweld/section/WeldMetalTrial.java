@@ -1,0 +1,76 @@
+package afterweld.section;
+
+import afterweld.material.Composition;
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceHistory;
+import afterweld.thermal.HeatInput;
+import afterweld.thermal.HeatInputException;
+import afterweld.thermal.PassHeat;
+import afterweld.thermal.StationHistory;
+import afterweld.thermal.SurfaceLoss;
+import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.WeldLegs;
+import afterweld.thermal.WeldTimeline;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What weld metal of any composition would become at the centre of a case's weld: the heat of the
+ * case's passes, its natural ageing and its heat treatment, with another metal in the pool. For
+ * comparing fillers and dilutions without computing the whole section anew.
+ */
+public final class WeldMetalTrial {
+  private final List<TemperatureHistory> histories;
+
+  private WeldMetalTrial(List<TemperatureHistory> histories) {
+    this.histories = List.copyOf(histories);
+  }
+
+  /**
+   * The trial of a case.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static WeldMetalTrial of(WeldCase weldCase) {
+    WeldLegs legs = JointLegs.of(weldCase);
+    SurfaceLoss loss = SurfaceLoss.stillAir(weldCase.ambient());
+    List<PassHeat> heats = HeatInput.into(legs, loss).of(weldCase.passes());
+    StationHistory centre = WeldTimeline.of(legs, 0, heats, loss, weldCase.depth()).at(0);
+    Side left = weldCase.left();
+    List<TemperatureHistory> histories = new ArrayList<>();
+    histories.add(centre.sinceFrozen().orElse(centre.history()));
+    histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
+    histories.addAll(
+        new FurnaceHistory(left.alloy(), left.temper().name(), left.thickness())
+            .of(weldCase.afterWeld()));
+    return new WeldMetalTrial(histories);
+  }
+
+  /**
+   * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
+   * none).
+   */
+  public Result of(Composition metal) {
+    List<Strength> strengths = SectionMetal.weld(metal).follow(histories).strengths();
+    return new Result(strengths.get(1), strengths.get(strengths.size() - 1));
+  }
+
+  /**
+   * Strength of the base of a side through the treatment, without a weld.
+   *
+   * @param side left or right part of the case
+   */
+  public Strength base(Side side) {
+    List<Strength> strengths =
+        SectionMetal.base(side).follow(histories.subList(1, histories.size())).strengths();
+    return strengths.get(strengths.size() - 1);
+  }
+
+  /**
+   * What a weld metal becomes.
+   *
+   * @param asWelded after natural ageing
+   * @param treated after the heat treatment
+   */
+  public record Result(Strength asWelded, Strength treated) {}
+}
