@@ -6,8 +6,28 @@ package afterweld.charts;
  * @param label name with unit; empty for an axis that shares the label of a plot below
  * @param from value at the left or lower end
  * @param to value at the other end
+ * @param logarithmic whether values are decimal logarithms of what the figures say
  */
-record Axis(String label, double from, double to) {
+record Axis(String label, double from, double to, boolean logarithmic) {
+  /** An axis on which equal steps are equal differences. */
+  Axis(String label, double from, double to) {
+    this(label, from, to, false);
+  }
+
+  /** An axis of powers of ten: values on it are decimal logarithms, its figures are not. */
+  static Axis logarithmic(String label, double from, double to) {
+    return new Axis(label, from, to, true);
+  }
+
+  /** What stands at a tick. */
+  String figure(double value) {
+    if (!logarithmic) {
+      return Figures.shortest(value);
+    }
+    boolean whole = Math.abs(value - Math.rint(value)) < 1e-9;
+    return whole ? Figures.shortest(Math.pow(10, Math.rint(value))) : "";
+  }
+
   /** Checks that it has a length. */
   Axis {
     if (!(to > from) || Double.isInfinite(to - from)) {

@@ -60,8 +60,8 @@ final class Scales {
     styler.setXAxisMax(across.to() + HAIR * across.span());
     styler.setYAxisMin(up.from() - HAIR * up.span());
     styler.setYAxisMax(up.to() + HAIR * up.span());
-    styler.setXAxisTickLabelsFormattingFunction(Figures::shortest);
-    styler.setYAxisTickLabelsFormattingFunction(Figures::shortest);
+    styler.setXAxisTickLabelsFormattingFunction(across::figure);
+    styler.setYAxisTickLabelsFormattingFunction(up::figure);
   }
 
   /**

@@ -9,7 +9,9 @@ final class OutputOptions {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for the files; by default afterweld-out/<case name>.")
+      description =
+          "Folder for the files; by default afterweld-out/<case name>, with the command's"
+              + " name behind it for all but profile.")
   private Path folder;
 
   @Option(names = "--json", description = "Print the result as JSON and nothing else.")
@@ -18,9 +20,14 @@ final class OutputOptions {
   @Option(names = "--quiet", description = "Print the answer only.")
   private boolean quiet;
 
-  /** The folder for the files of a case. */
-  Path folderFor(CaseInput input) {
-    return Optional.ofNullable(folder).orElse(Path.of("afterweld-out", input.name()));
+  /**
+   * The folder for the files of a case.
+   *
+   * @param command name that its default folder carries; empty for the main command
+   */
+  Path folderFor(CaseInput input, String command) {
+    String suffix = command.isEmpty() ? "" : "-" + command;
+    return Optional.ofNullable(folder).orElse(Path.of("afterweld-out", input.name() + suffix));
   }
 
   boolean json() {

@@ -3,13 +3,8 @@ package afterweld.cli;
 import afterweld.casefile.CaseFile;
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
-import afterweld.thermal.HeatInputException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,8 +25,7 @@ import picocli.CommandLine.Parameters;
       "  afterweld profile cli/examples/fork-arm.yaml --json"
     })
 final class ProfileCommand implements Callable<Integer> {
-  private final Streams streams;
-  private final CaseSource cases;
+  private final CaseDesk desk;
   private final Simulation simulation;
   private final Pictures pictures;
 
@@ -47,55 +41,22 @@ final class ProfileCommand implements Callable<Integer> {
   private boolean stages;
 
   ProfileCommand(Streams streams, CaseSource cases, Simulation simulation, Pictures pictures) {
-    this.streams = streams;
-    this.cases = cases;
+    this.desk = new CaseDesk(streams, cases);
     this.simulation = simulation;
     this.pictures = pictures;
   }
 
   @Override
   public Integer call() {
-    CaseInput input = new CaseInput(caseFile);
-    ReadCase read = cases.read(caseFile.toString(), input.content());
-    Path target = output.folderFor(input);
-    OutputFolder folder = OutputFolder.claim(target, caseFile);
-    ProfileResult result = compute(read);
-    Map<String, byte[]> files = waitFor("drawing the charts", () -> result.files(pictures));
-    folder.write(files);
-    print(result, target, files.keySet());
-    return result.exitStatus();
+    return desk.run(caseFile, output, "", "computing the section and drawing it", this::answer);
   }
 
-  private ProfileResult compute(ReadCase read) {
-    SectionProfile profile = waitFor("computing the section", () -> section(read));
+  private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
+    SectionProfile profile = simulation.of(asked.weld(), stages);
     JointReport joint = JointReport.of(profile, asked.joint());
-    return new ProfileResult(profile, joint, asked.requirement(), unitsOption.units());
-  }
-
-  private SectionProfile section(ReadCase read) {
-    try {
-      return simulation.of(read.caseFile().weld(), stages);
-    } catch (HeatInputException fault) {
-      String pointer = "/passes/" + fault.pass() + "/" + fault.field();
-      throw new InputFault(read.placed().apply(pointer, fault.getMessage()));
-    }
-  }
-
-  private <T> T waitFor(String what, Supplier<T> work) {
-    return Progress.during(streams, what, output.quiet(), work);
-  }
-
-  private void print(ProfileResult result, Path target, Set<String> names) {
-    PrintWriter out = streams.out();
-    if (output.json()) {
-      out.print(result.json());
-    } else if (output.quiet()) {
-      out.print(result.table().answer());
-    } else {
-      out.print(result.table().text());
-      out.println();
-      out.print(Paragraph.of("Written to " + target + ": " + String.join(", ", names)));
-    }
+    ProfileResult result =
+        new ProfileResult(profile, joint, asked.requirement(), unitsOption.units());
+    return result.answer(pictures);
   }
 }

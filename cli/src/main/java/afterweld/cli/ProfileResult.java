@@ -42,6 +42,12 @@ record ProfileResult(
     return files;
   }
 
+  /** In every form it is shown in. */
+  Answer answer(Pictures pictures) {
+    ProfileTable table = table();
+    return new Answer(table.text(), table.answer(), json(), files(pictures), exitStatus());
+  }
+
   /** The {@link ExitStatus} that says how the requirement stands. */
   int exitStatus() {
     boolean met = judgement(units).verdict() == Verdict.MET;

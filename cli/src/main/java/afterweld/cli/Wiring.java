@@ -27,6 +27,9 @@ final class Wiring {
   static List<Object> commands(Streams streams) {
     return List.of(
         new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
+        new RoutesCommand(streams, Wiring::read),
+        new FillersCommand(streams, Wiring::read),
+        new AgeingCommand(streams, Wiring::read),
         new MaterialsCommand(streams, Wiring::alloys));
   }
 

@@ -281,6 +281,9 @@ class ProgramTest {
     assertEquals(".yaml", new CaseInput(Path.of(".yaml")).name());
     assertEquals(
         Path.of("afterweld-out", "fork-arm"),
-        new OutputOptions().folderFor(new CaseInput(caseFile)));
+        new OutputOptions().folderFor(new CaseInput(caseFile), ""));
+    assertEquals(
+        Path.of("afterweld-out", "fork-arm-fillers"),
+        new OutputOptions().folderFor(new CaseInput(caseFile), "fillers"));
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The treatments that the trade uses on an alloy when a case names none. */
-final class StandardTreatment {
+public final class StandardTreatment {
   private static final double DAY = 86400;
   private static final double WATER = 298.15;
   private static final double DELAY = 7;
@@ -16,7 +16,7 @@ final class StandardTreatment {
   private StandardTreatment() {}
 
   /** Solution treatment, water quench, a day, ageing to T6; empty without a heat-treatable base. */
-  static Optional<List<FurnaceStep>> full(WeldCase weldCase) {
+  public static Optional<List<FurnaceStep>> full(WeldCase weldCase) {
     return schedule(weldCase)
         .map(
             schedule ->

@@ -43,6 +43,21 @@ public record SectionProfile(
     cautions = List.copyOf(cautions);
   }
 
+  /** The same profile with other values at its stations. */
+  public SectionProfile withStations(List<Station> others) {
+    return new SectionProfile(
+        weldCase,
+        states,
+        others,
+        zones,
+        weldMetal,
+        passes,
+        tellingCycles,
+        softeningFrom,
+        warnings,
+        cautions);
+  }
+
   /**
    * The weld's thermal cycle at one station.
    *

@@ -62,6 +62,15 @@ public final class SectionSimulation {
     return new SectionSimulation(weldCase, true).profile();
   }
 
+  /**
+   * The heat of the passes alone.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static List<PassHeat> heats(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false).heats;
+  }
+
   private SectionProfile profile() {
     SideRun left = side(weldCase.left(), 0);
     SideRun right = symmetric ? left : side(weldCase.right(), legs.legs().size() - 1);

@@ -46,6 +46,10 @@ public final class WeldMetalTrial {
     return new WeldMetalTrial(histories);
   }
 
+  List<TemperatureHistory> histories() {
+    return histories;
+  }
+
   /**
    * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
    * none).

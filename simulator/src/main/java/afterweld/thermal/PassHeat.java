@@ -23,4 +23,22 @@ public record PassHeat(
     boolean calibrated,
     double netPower,
     double fusionHalfWidth,
-    OptionalDouble calibratedBy) {}
+    OptionalDouble calibratedBy) {
+
+  /** The pass with its efficiency stated, so that the bead follows when something else changes. */
+  public Pass passAtThisEfficiency() {
+    return efficiencyLow < efficiencyHigh
+        ? pass
+        : new Pass(
+            pass.process(),
+            pass.current(),
+            pass.voltage(),
+            pass.travelSpeed(),
+            pass.startTemperature(),
+            OptionalDouble.empty(),
+            pass.penetration(),
+            OptionalDouble.of(efficiency),
+            pass.offset(),
+            pass.pause());
+  }
+}

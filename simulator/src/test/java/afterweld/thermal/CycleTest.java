@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class CycleTest {
   private static final double LIQUIDUS = 652 + ZERO_CELSIUS;
+  private static final double MELTING = 582 + ZERO_CELSIUS;
   private static final double COLD = 40 + ZERO_CELSIUS;
 
   private static PlateField field(
@@ -45,7 +46,9 @@ class CycleTest {
         double allowed =
             Math.min(1, 0.5 + 0.01 * (pass.peakTemperature() - exact))
                 + 0.1 * Math.max(0, exact - LIQUIDUS);
-        assertEquals(exact, cycle.at(time), allowed + 0.05);
+        // In the melting range the conductivity has kinks, and what melted starts anew below it.
+        double slack = exact > MELTING ? 0.25 : 0.05;
+        assertEquals(exact, cycle.at(time), allowed + slack);
       }
     }
     assertTrue(cycle.size() <= 90, cycle.size() + " points");

@@ -1,0 +1,130 @@
+package afterweld.charts;
+
+import afterweld.choice.FillerComparison;
+import afterweld.choice.FillerOption;
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Why one filler answers to heat treatment and another does not: yield of the weld metal after the
+ * treatment against dilution, a line for each filler that is meant for it.
+ */
+public final class FillerChart {
+  private static final int HEIGHT = 1060;
+  private static final int MOST_LINES = 6;
+  private static final List<LineLook> LOOKS =
+      List.of(
+          new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE),
+          new LineLook(Ink.EMBER, 4.5f, Dash.LONG, MarkerShape.SQUARE),
+          new LineLook(Ink.LAGOON, 4, Dash.SHORT, MarkerShape.TRIANGLE),
+          new LineLook(Ink.PLUM, 4, Dash.LONG_DOT, MarkerShape.DIAMOND),
+          LineLook.plain(Ink.OCHRE, 4, Dash.DOTS),
+          LineLook.plain(Ink.PINE, 4, Dash.WIDE));
+  private static final LineLook BASE = LineLook.plain(Ink.STONE, 7, Dash.SOLID);
+  private static final LineLook DILUTION = LineLook.plain(Ink.TEXT, 2.4f, Dash.SHORT);
+
+  private final FillerComparison comparison;
+  private final UnitSystem units;
+  private final List<FillerOption> shown;
+
+  private FillerChart(FillerComparison comparison, UnitSystem units) {
+    this.comparison = comparison;
+    this.units = units;
+    this.shown =
+        comparison.options().stream()
+            .filter(option -> option.allowed() && !option.curve().isEmpty())
+            .limit(MOST_LINES)
+            .toList();
+  }
+
+  /**
+   * The picture.
+   *
+   * @param subject the case it belongs to
+   * @param caution what must be read with it
+   */
+  public static Picture of(
+      FillerComparison comparison, String subject, String caution, UnitSystem units) {
+    FillerChart chart = new FillerChart(comparison, units);
+    Page page =
+        new Page(
+            HEIGHT,
+            "Weld metal after heat treatment, filler by filler",
+            subject,
+            new Legend(chart.legend()),
+            List.of(caution),
+            List.of("The band of one line is 20 % either way."));
+    return new Picture("fillers", page, chart.description(), chart::draw);
+  }
+
+  private List<Legend.Entry> legend() {
+    List<Legend.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < shown.size(); i++) {
+      entries.add(Legend.Entry.line(shown.get(i).filler(), LOOKS.get(i)));
+    }
+    entries.add(Legend.Entry.line("base after the same treatment", BASE));
+    entries.add(Legend.Entry.line("dilution of this joint, with its band", DILUTION));
+    return entries;
+  }
+
+  private String description() {
+    StringBuilder text =
+        new StringBuilder("Yield strength of the weld metal after heat treatment over dilution.");
+    for (FillerOption option : shown) {
+      text.append(
+          String.format(
+              Locale.ROOT,
+              " %s: %s at no dilution, %s at this joint's.",
+              option.filler(),
+              stress(option.treatedYieldAt(0)),
+              stress(option.treatedYieldAt(option.dilution()))));
+    }
+    return text.toString();
+  }
+
+  private String stress(double pascal) {
+    return OutputQuantity.YIELD.text(units, pascal) + " " + units.stressUnit();
+  }
+
+  private void draw(Graphics2D g, Rectangle2D room) {
+    double top = Math.max(comparison.baseYield(), highest());
+    Axis across = new Axis("dilution: share of base in the weld metal (%)", 0, 100);
+    Axis up =
+        new Axis(
+            OutputQuantity.YIELD.label(units) + " after heat treatment",
+            0,
+            1.12 * units.stress(top));
+    Plot plot = new Plot(g, room, across, up);
+    plot.shade(
+        100 * comparison.choice().dilutionLow(),
+        100 * comparison.choice().dilutionHigh(),
+        Ink.tint(Ink.STONE, 0.25));
+    plot.upright(100 * comparison.choice().dilution(), DILUTION);
+    plot.level(0, 100, units.stress(comparison.baseYield()), BASE);
+    for (int i = 0; i < shown.size(); i++) {
+      plot.curve(curve(shown.get(i), LOOKS.get(i)));
+    }
+  }
+
+  private double highest() {
+    return shown.stream()
+        .flatMap(option -> option.curve().stream())
+        .mapToDouble(FillerOption.Point::yield)
+        .max()
+        .orElse(0);
+  }
+
+  private Curve curve(FillerOption option, LineLook look) {
+    return new Curve(
+        option.filler(),
+        option.curve().stream()
+            .map(point -> new Curve.Spot(100 * point.dilution(), units.stress(point.yield())))
+            .toList(),
+        look);
+  }
+}

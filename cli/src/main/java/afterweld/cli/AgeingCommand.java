@@ -1,0 +1,66 @@
+package afterweld.cli;
+
+import afterweld.charts.AgeingChart;
+import afterweld.charts.Picture;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.study.AgeingStudy;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Hardness against ageing time, and where the case's schedule sits on it. */
+@Command(
+    name = "ageing",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Hardness and yield of base and weld metal against ageing time at several temperatures, the"
+            + " window of the schedule, and what a paint oven does.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  afterweld ageing cli/examples/fork-arm.yaml",
+      "  afterweld ageing cli/examples/arm-t4-age.yaml --units us"
+    })
+final class AgeingCommand implements Callable<Integer> {
+  private final CaseDesk desk;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  AgeingCommand(Streams streams, CaseSource cases) {
+    this.desk = new CaseDesk(streams, cases);
+  }
+
+  @Override
+  public Integer call() {
+    return desk.run(caseFile, output, "ageing", "ageing the metals", this::answer);
+  }
+
+  private Answer answer(ReadCase read) {
+    WeldCase weldCase = read.caseFile().weld();
+    UnitSystem units = unitsOption.units();
+    AgeingStudy study = AgeingStudy.of(weldCase);
+    AgeingTable table = new AgeingTable(weldCase, study, units);
+    String json = AgeingJson.of(weldCase, study);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    if (!study.curves().isEmpty()) {
+      Picture picture = AgeingChart.of(study, weldCase.title(), AgeingTable.CAUTION, units);
+      for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
+        files.put(drawn.name() + ".png", drawn.png());
+        files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+}

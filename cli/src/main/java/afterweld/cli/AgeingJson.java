@@ -1,0 +1,64 @@
+package afterweld.cli;
+
+import afterweld.section.WeldCase;
+import afterweld.study.AgeingStudy;
+import afterweld.thermal.FurnaceStep.Age;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The result of {@code ageing} for programs. */
+final class AgeingJson {
+  private static final double ZERO_CELSIUS = 273.15;
+
+  private AgeingJson() {}
+
+  static String of(WeldCase weldCase, AgeingStudy study) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());
+    root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
+    root.put("windows", study.windows().stream().map(AgeingJson::window).toList());
+    root.put("paint_oven", study.paint().stream().map(AgeingJson::paint).toList());
+    root.put("caution", AgeingTable.CAUTION);
+    return JsonText.of(root);
+  }
+
+  private static Map<String, Object> curve(AgeingStudy.Curve curve) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("metal", curve.metal());
+    json.put("temperature_C", new JsonNumber(curve.temperature() - ZERO_CELSIUS, 1));
+    json.put("time_h", curve.hours().stream().map(hour -> new JsonNumber(hour, 3)).toList());
+    json.put(
+        "hardness_HV",
+        curve.strengths().stream().map(one -> new JsonNumber(one.hardness(), 1)).toList());
+    json.put(
+        "yield_MPa",
+        curve.strengths().stream().map(one -> new JsonNumber(one.yield() * 1e-6, 1)).toList());
+    return json;
+  }
+
+  private static Map<String, Object> schedule(Age age) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("temperature_C", new JsonNumber(age.temperature() - ZERO_CELSIUS, 1));
+    json.put("time_h", new JsonNumber(age.time() / 3600, 3));
+    return json;
+  }
+
+  private static Map<String, Object> window(AgeingStudy.Window window) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("metal", window.metal());
+    json.put("from_h", new JsonNumber(window.from(), 2));
+    json.put("to_h", new JsonNumber(window.to(), 2));
+    json.put("peak_yield_MPa", new JsonNumber(window.peak() * 1e-6, 1));
+    json.put("scheduled_yield_MPa", new JsonNumber(window.scheduled() * 1e-6, 1));
+    return json;
+  }
+
+  private static Map<String, Object> paint(AgeingStudy.Paint paint) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("metal", paint.metal());
+    json.put("temperature_C", new JsonNumber(paint.temperature() - ZERO_CELSIUS, 1));
+    json.put("yield_share_left", new JsonNumber(paint.share(), 3));
+    return json;
+  }
+}

@@ -1,0 +1,65 @@
+package afterweld.cli;
+
+import afterweld.thermal.HeatInputException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.function.Function;
+
+/** How every command on a case runs: read it, claim its folder, compute, write, print. */
+final class CaseDesk {
+  private final Streams streams;
+  private final CaseSource cases;
+
+  CaseDesk(Streams streams, CaseSource cases) {
+    this.streams = streams;
+    this.cases = cases;
+  }
+
+  /**
+   * Runs a command on a case.
+   *
+   * @param name of the command, which its default folder carries
+   * @param what it is doing, for the progress line
+   * @return its exit status
+   */
+  int run(
+      Path caseFile,
+      OutputOptions output,
+      String name,
+      String what,
+      Function<ReadCase, Answer> work) {
+    CaseInput input = new CaseInput(caseFile);
+    ReadCase read = cases.read(caseFile.toString(), input.content());
+    Path target = output.folderFor(input, name);
+    OutputFolder folder = OutputFolder.claim(target, caseFile);
+    Answer answer =
+        Progress.during(streams, what, output.quiet(), () -> placed(read, () -> work.apply(read)));
+    folder.write(answer.files());
+    print(answer, output, target);
+    return answer.exitStatus();
+  }
+
+  /** Runs work whose heat faults are reported at their place in the case file. */
+  static <T> T placed(ReadCase read, java.util.function.Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (HeatInputException fault) {
+      String pointer = "/passes/" + fault.pass() + "/" + fault.field();
+      throw new InputFault(read.placed().apply(pointer, fault.getMessage()));
+    }
+  }
+
+  private void print(Answer answer, OutputOptions output, Path target) {
+    PrintWriter out = streams.out();
+    if (output.json()) {
+      out.print(answer.json());
+    } else if (output.quiet()) {
+      out.print(answer.brief());
+    } else {
+      out.print(answer.text());
+      out.println();
+      String names = String.join(", ", answer.files().keySet());
+      out.print(Paragraph.of("Written to " + target + ": " + names));
+    }
+  }
+}

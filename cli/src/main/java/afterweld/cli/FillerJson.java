@@ -1,0 +1,96 @@
+package afterweld.cli;
+
+import afterweld.choice.FillerComparison;
+import afterweld.choice.FillerOption;
+import afterweld.section.WeldCase;
+import afterweld.strength.Strength;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/** The result of {@code fillers} for programs. */
+final class FillerJson {
+  private static final double MEGA = 1e-6;
+
+  private FillerJson() {}
+
+  static String of(WeldCase weldCase, FillerComparison comparison) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("fillers", comparison.options().stream().map(FillerJson::filler).toList());
+    root.put(
+        "dilution_curves",
+        comparison.options().stream()
+            .filter(option -> !option.curve().isEmpty())
+            .map(FillerJson::curve)
+            .toList());
+    root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseYield()));
+    root.put("best_over_band", comparison.bestOverBand());
+    root.put("caution", FillerTable.CAUTION);
+    return JsonText.of(root);
+  }
+
+  private static Map<String, Object> filler(FillerOption option) {
+    Map<String, Object> composition = new LinkedHashMap<>();
+    option
+        .composition()
+        .toMap()
+        .forEach((element, share) -> composition.put(element.symbol(), new JsonNumber(share, 3)));
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("filler", option.filler());
+    json.put("dilution", new JsonNumber(option.dilution(), 3));
+    json.put("composition_wt", composition);
+    json.put("yield_MPa", pair(option, Strength::yield));
+    json.put("tensile_MPa", pair(option, Strength::tensile));
+    json.put("heat_treatable", option.answer().label());
+    json.put(
+        "answers_from_dilution",
+        option.answersFrom().isPresent()
+            ? new JsonNumber(option.answersFrom().getAsDouble(), 2)
+            : null);
+    json.put("crack_tendency", option.crack().label());
+    json.put(
+        "crack_tendency_over_band",
+        option.crackOverBand().stream().map(crack -> crack.label()).toList());
+    json.put("anodized_match", option.anodizedMatch());
+    json.put("service_above_65C", option.serviceAbove65C());
+    json.put("allowed", option.allowed());
+    json.put("reasons", option.reasons());
+    return json;
+  }
+
+  /** As welded and after heat treatment; null where it is not predicted or not to be shown. */
+  private static List<JsonNumber> pair(FillerOption option, ToDoubleFunction<Strength> quantity) {
+    List<JsonNumber> pair = new ArrayList<>();
+    pair.add(
+        option
+            .result()
+            .map(result -> megapascal(quantity.applyAsDouble(result.asWelded())))
+            .orElse(null));
+    pair.add(
+        option
+            .result()
+            .filter(result -> !option.curve().isEmpty())
+            .map(result -> megapascal(quantity.applyAsDouble(result.treated())))
+            .orElse(null));
+    return pair;
+  }
+
+  private static Map<String, Object> curve(FillerOption option) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("filler", option.filler());
+    json.put(
+        "dilution",
+        option.curve().stream().map(point -> new JsonNumber(point.dilution(), 2)).toList());
+    json.put(
+        "yield_MPa_after_heat_treatment",
+        option.curve().stream().map(point -> megapascal(point.yield())).toList());
+    return json;
+  }
+
+  private static JsonNumber megapascal(double pascal) {
+    return new JsonNumber(pascal * MEGA, 1);
+  }
+}

@@ -1,0 +1,64 @@
+package afterweld.cli;
+
+import afterweld.charts.FillerChart;
+import afterweld.charts.Picture;
+import afterweld.choice.FillerComparison;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Which filler suits the joint, and why one answers to heat treatment and another does not. */
+@Command(
+    name = "fillers",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Every filler held against the joint: weld metal at this dilution and over all, as welded and"
+            + " after heat treatment, cracking, colour, service temperature.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  afterweld fillers cli/examples/fork-arm.yaml",
+      "  afterweld fillers cli/examples/fork-arm.yaml --json"
+    })
+final class FillersCommand implements Callable<Integer> {
+  private final CaseDesk desk;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  FillersCommand(Streams streams, CaseSource cases) {
+    this.desk = new CaseDesk(streams, cases);
+  }
+
+  @Override
+  public Integer call() {
+    return desk.run(caseFile, output, "fillers", "comparing the fillers", this::answer);
+  }
+
+  private Answer answer(ReadCase read) {
+    WeldCase weldCase = read.caseFile().weld();
+    UnitSystem units = unitsOption.units();
+    FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
+    FillerTable table = new FillerTable(weldCase, comparison, units);
+    String json = FillerJson.of(weldCase, comparison);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    Picture picture = FillerChart.of(comparison, weldCase.title(), FillerTable.CAUTION, units);
+    for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
+      files.put(drawn.name() + ".png", drawn.png());
+      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
+    }
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+}

@@ -1,0 +1,81 @@
+package afterweld.cli;
+
+import afterweld.choice.RouteConstraint;
+import afterweld.choice.RouteResult;
+import afterweld.choice.RouteStudy;
+import afterweld.section.WeldCase;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** The result of {@code routes} for programs. */
+final class RouteJson {
+  private static final double MEGA = 1e-6;
+
+  private RouteJson() {}
+
+  static String of(WeldCase weldCase, RouteStudy study) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    List<Map<String, Object>> routes = new ArrayList<>();
+    for (int i = 0; i < study.routes().size(); i++) {
+      routes.add(route(study.routes().get(i), study.scores().get(i)));
+    }
+    root.put("routes", routes);
+    root.put("choice", study.choice().orElse(null));
+    root.put("clear", study.clear());
+    root.put("why", study.why());
+    root.put(
+        "natural_ageing",
+        study.shelf().stream()
+            .map(
+                shelf -> {
+                  Map<String, Object> json = new LinkedHashMap<>();
+                  json.put("days", new JsonNumber(shelf.days(), 0));
+                  json.put("proof_MPa", megapascal(shelf.joint().proof()));
+                  json.put("tensile_MPa", megapascal(shelf.joint().tensile()));
+                  return json;
+                })
+            .toList());
+    return JsonText.of(root);
+  }
+
+  private static Map<String, Object> route(RouteResult route, double score) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("route", route.name());
+    json.put("steps", route.steps());
+    json.put("allowed", route.allowed());
+    json.put("meets", meets(route.strength().state()));
+    json.put("proof_MPa", megapascal(route.joint().proof()));
+    json.put("tensile_MPa", megapascal(route.joint().tensile()));
+    json.put("tensile_MPa_other_weld_metal", megapascal(route.otherTensile()));
+    json.put("lowest_hardness_HV", new JsonNumber(route.lowestHardness(), 1));
+    json.put("fails_in", String.join(" or ", route.joint().failsIn()));
+    json.put("shop_steps", route.shopSteps());
+    json.put("furnace_hours", new JsonNumber(route.furnaceHours(), 1));
+    json.put("score", new JsonNumber(score, 3));
+    json.put("constraints", route.constraints().stream().map(RouteJson::constraint).toList());
+    json.put("reasons", route.reasons());
+    return json;
+  }
+
+  private static Boolean meets(RouteConstraint.State state) {
+    return state == RouteConstraint.State.NEEDS_ANSWER
+        ? null
+        : Boolean.valueOf(state == RouteConstraint.State.MET);
+  }
+
+  private static Map<String, Object> constraint(RouteConstraint constraint) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("name", constraint.name());
+    json.put("state", constraint.state().label());
+    json.put("text", constraint.text());
+    return json;
+  }
+
+  private static JsonNumber megapascal(OptionalDouble pascal) {
+    return new JsonNumber(pascal.orElse(Double.NaN) * MEGA, 1);
+  }
+}

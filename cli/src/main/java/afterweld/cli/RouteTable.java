@@ -1,0 +1,121 @@
+package afterweld.cli;
+
+import afterweld.choice.RouteConstraint;
+import afterweld.choice.RouteResult;
+import afterweld.choice.RouteStudy;
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What a person reads on the terminal after {@code routes}. */
+final class RouteTable {
+  private static final String CAUTION =
+      "Estimates for sound metal; the final choice is made by a qualified procedure test (bend,"
+          + " tension and hardness on the first article) and the governing code.";
+
+  private final WeldCase weldCase;
+  private final RouteStudy study;
+  private final UnitSystem units;
+
+  RouteTable(WeldCase weldCase, RouteStudy study, UnitSystem units) {
+    this.weldCase = weldCase;
+    this.study = study;
+    this.units = units;
+  }
+
+  /** The whole of it. */
+  String text() {
+    StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
+    text.append(
+        Paragraph.of(
+            "Joint dressed flush after each route, strengths in " + units.stressUnit() + "."));
+    text.append('\n').append(numbers());
+    for (RouteResult route : study.routes()) {
+      text.append('\n').append(Paragraph.of(route.name())).append(details(route));
+    }
+    text.append('\n').append(shelf()).append('\n').append(Paragraph.of(CAUTION));
+    return text.append('\n').append(answer()).toString();
+  }
+
+  private String numbers() {
+    TextTable table =
+        new TextTable("route", "in", "proof", "tensile", "HV", "steps", "oven h", "score");
+    for (int i = 0; i < study.routes().size(); i++) {
+      RouteResult route = study.routes().get(i);
+      table.row(
+          route.name(),
+          !route.allowed() ? "no" : route.open() ? "open" : "yes",
+          stress(route.joint().proof()),
+          stress(route.joint().tensile()),
+          OutputQuantity.HARDNESS.text(units, route.lowestHardness()),
+          Integer.toString(route.shopSteps()),
+          String.format(Locale.ROOT, "%.0f", route.furnaceHours()),
+          score(study.scores().get(i)));
+    }
+    return table.text();
+  }
+
+  private static String score(double score) {
+    return Double.isNaN(score) ? "–" : String.format(Locale.ROOT, "%.2f", score);
+  }
+
+  private String stress(OptionalDouble pascal) {
+    return OutputQuantity.YIELD.text(units, pascal.orElse(Double.NaN));
+  }
+
+  private String details(RouteResult route) {
+    StringBuilder text = new StringBuilder();
+    text.append(Paragraph.hanging("  ", "Steps: " + String.join("; ", route.steps()) + "."));
+    route
+        .otherTensile()
+        .ifPresent(
+            other ->
+                text.append(
+                    Paragraph.hanging(
+                        "  ",
+                        "Tensile strength with the weld metal taken the other way: "
+                            + stress(OptionalDouble.of(other))
+                            + " "
+                            + units.stressUnit()
+                            + ".")));
+    for (RouteConstraint constraint : route.constraints()) {
+      text.append(
+          Paragraph.hanging(
+              "  - ",
+              constraint.name() + ": " + constraint.state().label() + ". " + constraint.text()));
+    }
+    route.reasons().forEach(reason -> text.append(Paragraph.hanging("  - ", reason)));
+    return text.toString();
+  }
+
+  private String shelf() {
+    String times =
+        study.shelf().stream()
+            .map(
+                shelf ->
+                    String.format(
+                        Locale.ROOT,
+                        "%s %s (%.0f d)",
+                        stress(shelf.joint().tensile()),
+                        units.stressUnit(),
+                        shelf.days()))
+            .collect(Collectors.joining(", "));
+    return Paragraph.of("Natural ageing alone, no oven: tensile strength " + times + ".");
+  }
+
+  /** The answer only. */
+  String answer() {
+    String choice =
+        study
+            .choice()
+            .map(name -> "Choice: " + name + (study.clear() ? " (clear)." : " (not clear)."))
+            .orElse("Choice: none.");
+    return Paragraph.of(choice)
+        + study.why().stream()
+            .map(sentence -> Paragraph.hanging("- ", sentence))
+            .collect(Collectors.joining());
+  }
+}

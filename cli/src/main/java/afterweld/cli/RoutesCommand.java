@@ -1,0 +1,57 @@
+package afterweld.cli;
+
+import afterweld.casefile.CaseFile;
+import afterweld.choice.RouteStudy;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Weld before or after heat treatment. */
+@Command(
+    name = "routes",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Weld before or after heat treatment: every route the case allows, simulated in full, held"
+            + " against its constraints and ranked with reasons.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  afterweld routes cli/examples/fork-arm.yaml",
+      "  afterweld routes cli/examples/fork-arm.yaml --json"
+    })
+final class RoutesCommand implements Callable<Integer> {
+  private final CaseDesk desk;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  RoutesCommand(Streams streams, CaseSource cases) {
+    this.desk = new CaseDesk(streams, cases);
+  }
+
+  @Override
+  public Integer call() {
+    return desk.run(caseFile, output, "routes", "simulating the routes", this::answer);
+  }
+
+  private Answer answer(ReadCase read) {
+    CaseFile asked = read.caseFile();
+    RouteStudy study =
+        RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes());
+    RouteTable table = new RouteTable(asked.weld(), study, unitsOption.units());
+    String json = RouteJson.of(asked.weld(), study);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    files.put("routes.txt", table.text().getBytes(StandardCharsets.UTF_8));
+    int status = study.choice().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
+    return new Answer(table.text(), table.answer(), json, files, status);
+  }
+}

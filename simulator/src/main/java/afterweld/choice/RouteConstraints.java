@@ -1,0 +1,255 @@
+package afterweld.choice;
+
+import afterweld.choice.RouteConstraint.State;
+import afterweld.choice.RouteSettings.Box;
+import afterweld.material.Alloy;
+import afterweld.material.Element;
+import afterweld.material.FillerGuidance;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.SectionProfile;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldPool;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The hard conditions of one route, one by one, with their numbers. */
+final class RouteConstraints {
+  private static final double ZERO_CELSIUS = 273.15;
+  private static final double FURNACE_TOLERANCE = 6;
+  private static final double MELTING_MARGIN = 5;
+  private static final double WARM_SERVICE = 65 + ZERO_CELSIUS;
+  private static final double MUCH_MAGNESIUM = 3.0;
+
+  private final WeldCase delivered;
+  private final SectionProfile profile;
+  private final Requirement requirement;
+  private final RouteSettings settings;
+  private final WeldCase weldCase;
+  private final boolean solution;
+  private final boolean furnace;
+
+  /**
+   * Conditions of a route.
+   *
+   * @param delivered the case as the user gave it
+   * @param profile the route simulated
+   */
+  RouteConstraints(
+      WeldCase delivered, SectionProfile profile, Requirement requirement, RouteSettings settings) {
+    this.delivered = delivered;
+    this.profile = profile;
+    this.requirement = requirement;
+    this.settings = settings;
+    this.weldCase = profile.weldCase();
+    List<FurnaceStep> steps = weldCase.afterWeld();
+    this.solution = steps.stream().anyMatch(SolutionTreat.class::isInstance);
+    this.furnace = !steps.isEmpty();
+  }
+
+  /** All of them, strength first. */
+  List<RouteConstraint> all(StrengthMargin margin) {
+    List<RouteConstraint> all = new ArrayList<>();
+    all.add(strength(margin));
+    melting().ifPresent(all::add);
+    service().ifPresent(all::add);
+    colour().ifPresent(all::add);
+    furnaceSize().ifPresent(all::add);
+    distortion().ifPresent(all::add);
+    temper().ifPresent(all::add);
+    filler().ifPresent(all::add);
+    return all;
+  }
+
+  private RouteConstraint strength(StrengthMargin margin) {
+    if (!margin.asked()) {
+      return new RouteConstraint("strength", State.MET, "No strength is asked.");
+    }
+    double chance = margin.chance();
+    if (Double.isNaN(chance)) {
+      return new RouteConstraint(
+          "strength", State.NEEDS_ANSWER, "Not predicted: needs a test coupon.");
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "Smallest margin %+.0f %%, chance of meeting all that is asked about %.0f %% (target"
+                + " %.0f %%; normal distribution, two standard deviations taken as the error band).",
+            100 * margin.margin(0),
+            100 * chance,
+            100 * settings.target());
+    State state =
+        chance >= settings.target()
+            ? State.MET
+            : margin.margin(0) < 0 ? State.NOT_MET : State.NEEDS_ANSWER;
+    return new RouteConstraint("strength", state, text);
+  }
+
+  private Optional<RouteConstraint> melting() {
+    OptionalDouble hottest =
+        weldCase.afterWeld().stream()
+            .filter(SolutionTreat.class::isInstance)
+            .mapToDouble(step -> ((SolutionTreat) step).temperature())
+            .max();
+    if (hottest.isEmpty()) {
+      return Optional.empty();
+    }
+    double solidus =
+        Math.min(
+            profile.weldMetal().solidus(), WeldPool.baseSolidus(weldCase.left(), weldCase.right()));
+    double room = solidus - hottest.getAsDouble() - FURNACE_TOLERANCE;
+    String text =
+        String.format(
+            Locale.ROOT,
+            "Solution treatment at %.0f °C with 6 °C tolerance; lowest solidus %.0f °C: %.0f °C to"
+                + " spare, 5 °C wanted.",
+            hottest.getAsDouble() - ZERO_CELSIUS,
+            solidus - ZERO_CELSIUS,
+            room);
+    return Optional.of(
+        new RouteConstraint("melting", room > MELTING_MARGIN ? State.MET : State.NOT_MET, text));
+  }
+
+  private boolean richFiller() {
+    return weldCase
+        .filler()
+        .alloy()
+        .filter(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM)
+        .isPresent();
+  }
+
+  private Optional<RouteConstraint> service() {
+    if (requirement.serviceTemperature().orElse(0) <= WARM_SERVICE) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        richFiller()
+            ? new RouteConstraint(
+                "service temperature",
+                State.NOT_MET,
+                "A filler with more than 3 % Mg is not for service above 65 °C.")
+            : new RouteConstraint(
+                "service temperature", State.MET, "The filler may serve above 65 °C."));
+  }
+
+  private Optional<RouteConstraint> colour() {
+    if (!requirement.anodizedMatch().orElse(false)) {
+      return Optional.empty();
+    }
+    Optional<FillerGuidance> guide =
+        weldCase
+            .filler()
+            .alloy()
+            .flatMap(
+                filler ->
+                    MaterialLibrary.standard()
+                        .guidance(weldCase.left().alloy().name(), filler.name()));
+    State state =
+        guide
+            .map(
+                found ->
+                    switch (found.anodizedMatch()) {
+                      case YES -> State.MET;
+                      case FAIR -> State.NEEDS_ANSWER;
+                      case NO -> State.NOT_MET;
+                    })
+            .orElse(State.NEEDS_ANSWER);
+    String word = guide.map(found -> found.anodizedMatch().label()).orElse("not listed");
+    return Optional.of(
+        new RouteConstraint(
+            "colour after anodizing", state, "Match of the filler by the guide: " + word + "."));
+  }
+
+  private Optional<RouteConstraint> furnaceSize() {
+    if (!furnace) {
+      return Optional.empty();
+    }
+    State oven = fits(settings.furnace());
+    State both = solution ? worse(oven, fits(settings.tank())) : oven;
+    String text =
+        switch (both) {
+          case MET -> "The part goes into the furnace" + (solution ? " and the tank." : ".");
+          case NOT_MET -> "The part does not go into the furnace or the tank.";
+          case NEEDS_ANSWER ->
+              "Does the part go into the furnace"
+                  + (solution ? " and the quench tank" : "")
+                  + "? Give part and furnace sizes.";
+        };
+    return Optional.of(new RouteConstraint("furnace size", both, text));
+  }
+
+  private State fits(Optional<Box> room) {
+    if (room.isEmpty() || settings.part().isEmpty()) {
+      return State.NEEDS_ANSWER;
+    }
+    return room.get().holds(settings.part().get()) ? State.MET : State.NOT_MET;
+  }
+
+  private static State worse(State one, State other) {
+    if (one == State.NOT_MET || other == State.NOT_MET) {
+      return State.NOT_MET;
+    }
+    return one == State.MET ? other : one;
+  }
+
+  private Optional<RouteConstraint> distortion() {
+    if (!solution) {
+      return Optional.empty();
+    }
+    OptionalDouble allowed = settings.distortionAllowance();
+    OptionalDouble expected = settings.expectedMovement();
+    if (allowed.isEmpty() || expected.isEmpty()) {
+      return Optional.of(
+          new RouteConstraint(
+              "quench movement",
+              State.NEEDS_ANSWER,
+              "How far will the part move in the quench, and how much can machining still take?"));
+    }
+    State state = expected.getAsDouble() <= allowed.getAsDouble() ? State.MET : State.NOT_MET;
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%.1f mm expected, %.1f mm allowed.",
+            expected.getAsDouble() * 1e3,
+            allowed.getAsDouble() * 1e3);
+    return Optional.of(new RouteConstraint("quench movement", state, text));
+  }
+
+  private Optional<RouteConstraint> temper() {
+    String needed = weldCase.left().temper().name();
+    if (needed.equals(delivered.left().temper().name())) {
+      return Optional.empty();
+    }
+    List<String> available = settings.tempersAvailable();
+    if (available.isEmpty()) {
+      return Optional.of(
+          new RouteConstraint(
+              "temper", State.NEEDS_ANSWER, "Can the base be had in " + needed + "?"));
+    }
+    boolean listed = available.stream().anyMatch(name -> name.equalsIgnoreCase(needed));
+    return Optional.of(
+        new RouteConstraint(
+            "temper",
+            listed ? State.MET : State.NOT_MET,
+            needed + (listed ? " can be had." : " is not among the tempers that can be had.")));
+  }
+
+  private Optional<RouteConstraint> filler() {
+    if (!solution || weldCase.filler().alloy().isEmpty()) {
+      return Optional.empty();
+    }
+    String name = weldCase.filler().alloy().map(Alloy::name).orElseThrow();
+    return Optional.of(
+        richFiller()
+            ? new RouteConstraint(
+                "filler",
+                State.NOT_MET,
+                name + " has more than 3 % Mg: not for a heat treatment after welding.")
+            : new RouteConstraint(
+                "filler", State.MET, name + " may be heat treated after welding."));
+  }
+}

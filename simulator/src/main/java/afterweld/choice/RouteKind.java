@@ -1,0 +1,62 @@
+package afterweld.choice;
+
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
+import java.util.List;
+import java.util.Optional;
+
+/** The ways to make a welded part of a heat-treatable alloy. */
+enum RouteKind {
+  LEAVE("weld as delivered and leave", Optional.empty(), Treatment.NONE, 1),
+  AGE("weld as delivered, then age", Optional.empty(), Treatment.AGE, 2),
+  T4_AGE("weld in T4, then age", Optional.of("T4"), Treatment.AGE, 2),
+  T4_FULL("weld in T4, then solution treat, quench and age", Optional.of("T4"), Treatment.FULL, 4),
+  ANNEALED_FULL(
+      "weld annealed, then solution treat, quench and age", Optional.of("O"), Treatment.FULL, 4),
+  T6_FULL("weld in T6, then solution treat, quench and age", Optional.of("T6"), Treatment.FULL, 5),
+  OWN("the case's own schedule", Optional.empty(), Treatment.OWN, 0);
+
+  private final String label;
+  private final Optional<String> temper;
+  private final Treatment treatment;
+  private final int steps;
+
+  RouteKind(String label, Optional<String> temper, Treatment treatment, int steps) {
+    this.label = label;
+    this.temper = temper;
+    this.treatment = treatment;
+    this.steps = steps;
+  }
+
+  private enum Treatment {
+    NONE,
+    AGE,
+    FULL,
+    OWN
+  }
+
+  String label() {
+    return label;
+  }
+
+  /** Temper the parts are welded in; empty means as in the case. */
+  Optional<String> temper() {
+    return temper;
+  }
+
+  /** Number of steps for the shop: a whole number that only orders routes. */
+  int steps(WeldCase weldCase) {
+    return this == OWN ? 1 + weldCase.afterWeld().size() : steps;
+  }
+
+  /** The steps after welding; empty if the route does not exist for this case. */
+  Optional<List<FurnaceStep>> treatment(WeldCase weldCase) {
+    return switch (treatment) {
+      case NONE -> Optional.of(List.of());
+      case AGE -> StandardTreatment.ageOnly(weldCase);
+      case FULL -> StandardTreatment.full(weldCase);
+      case OWN ->
+          weldCase.afterWeld().isEmpty() ? Optional.empty() : Optional.of(weldCase.afterWeld());
+    };
+  }
+}

@@ -1,0 +1,182 @@
+package afterweld.choice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Ranks the routes that no constraint rules out. Scores run from 0 to 1 on a straight line between
+ * stated ends: strength margin 0 to 30 %, distortion severe to none, 5 steps to 1, 24 furnace hours
+ * to none. Equal weights unless the user gives an order of importance, in which the first criterion
+ * that differs by more than its tolerance (5 % of margin, half a distortion class, one step, two
+ * hours) decides.
+ *
+ * <p>The choice is called clear only if it wins under at least 70 % of 2000 random weight sets
+ * (seeded) and stays the winner at the 5 and the 95 % strength of every route.
+ */
+final class RouteRanking {
+  static final List<String> CRITERIA =
+      List.of("strength margin", "distortion", "steps", "furnace hours");
+  private static final double[] TOLERANCES = {0.05 / 0.30, 0.25, 0.25, 2.0 / 24};
+  private static final double FULL_MARGIN = 0.30;
+  private static final double MOST_STEPS = 5;
+  private static final double MOST_HOURS = 24;
+  private static final int WEIGHT_SETS = 2000;
+  private static final long SEED = 6061;
+  private static final double CLEAR_SHARE = 0.70;
+  private static final double FIVE_PERCENT = 1.645;
+
+  private final List<Entry> entries;
+  private final List<String> order;
+
+  /**
+   * A route with its margin.
+   *
+   * @param route the route
+   * @param margin relative margin at a number of standard deviations from the mean
+   */
+  record Entry(RouteResult route, ToDoubleFunction<Double> margin) {
+    double[] scores(double deviations) {
+      return new double[] {
+        clamp(margin.applyAsDouble(deviations) / FULL_MARGIN),
+        route.distortion(),
+        clamp((MOST_STEPS - route.shopSteps()) / (MOST_STEPS - 1)),
+        clamp(1 - route.furnaceHours() / MOST_HOURS)
+      };
+    }
+
+    private static double clamp(double value) {
+      return Math.max(0, Math.min(1, value));
+    }
+  }
+
+  RouteRanking(List<Entry> entries, List<String> order) {
+    this.entries = List.copyOf(entries);
+    this.order = List.copyOf(order);
+  }
+
+  /** The best route, if there is one. */
+  Optional<Entry> winner() {
+    return winner(0, equal());
+  }
+
+  private Optional<Entry> winner(double deviations, double[] weights) {
+    List<Entry> left =
+        entries.stream()
+            .filter(entry -> entry.margin().applyAsDouble(deviations) >= 0)
+            .filter(entry -> !dominated(entry, deviations))
+            .toList();
+    return order.isEmpty()
+        ? left.stream().max(Comparator.comparingDouble(entry -> score(entry, deviations, weights)))
+        : inOrder(left, deviations);
+  }
+
+  private boolean dominated(Entry entry, double deviations) {
+    double[] own = entry.scores(deviations);
+    return entries.stream()
+        .filter(other -> other.margin().applyAsDouble(deviations) >= 0)
+        .map(other -> other.scores(deviations))
+        .anyMatch(other -> !Arrays.equals(other, own) && noWorse(other, own));
+  }
+
+  private static boolean noWorse(double[] other, double[] own) {
+    return IntStream.range(0, own.length).allMatch(i -> other[i] >= own[i]);
+  }
+
+  private static double score(Entry entry, double deviations, double[] weights) {
+    double[] scores = entry.scores(deviations);
+    return IntStream.range(0, scores.length).mapToDouble(i -> weights[i] * scores[i]).sum();
+  }
+
+  private Optional<Entry> inOrder(List<Entry> left, double deviations) {
+    List<Entry> remaining = new ArrayList<>(left);
+    for (String criterion : order) {
+      int i = CRITERIA.indexOf(criterion);
+      double best =
+          remaining.stream().mapToDouble(entry -> entry.scores(deviations)[i]).max().orElse(0);
+      remaining.removeIf(entry -> entry.scores(deviations)[i] < best - TOLERANCES[i]);
+    }
+    return remaining.stream()
+        .max(Comparator.comparingDouble(entry -> score(entry, deviations, equal())));
+  }
+
+  private static double[] equal() {
+    return new double[] {0.25, 0.25, 0.25, 0.25};
+  }
+
+  /** Score of a route with equal weights. */
+  static double score(Entry entry) {
+    return score(entry, 0, equal());
+  }
+
+  /** Share of random weight sets under which the winner wins. */
+  double share() {
+    Optional<Entry> winner = winner();
+    if (winner.isEmpty()) {
+      return 0;
+    }
+    Random random = new Random(SEED);
+    int wins = 0;
+    for (int i = 0; i < WEIGHT_SETS; i++) {
+      double[] weights = dirichlet(random);
+      wins += byWeights(weights).equals(winner) ? 1 : 0;
+    }
+    return (double) wins / WEIGHT_SETS;
+  }
+
+  private Optional<Entry> byWeights(double[] weights) {
+    return entries.stream()
+        .filter(entry -> entry.margin().applyAsDouble(0.0) >= 0)
+        .max(Comparator.comparingDouble(entry -> score(entry, 0, weights)));
+  }
+
+  private static double[] dirichlet(Random random) {
+    double[] weights =
+        IntStream.range(0, CRITERIA.size())
+            .mapToDouble(i -> -Math.log(1 - random.nextDouble()))
+            .toArray();
+    double sum = Arrays.stream(weights).sum();
+    return Arrays.stream(weights).map(weight -> weight / sum).toArray();
+  }
+
+  /** Whether the choice holds whatever the weights and at both ends of the strength. */
+  boolean clear() {
+    Optional<Entry> winner = winner();
+    return winner.isPresent()
+        && share() >= CLEAR_SHARE
+        && winner(-FIVE_PERCENT, equal()).equals(winner)
+        && winner(FIVE_PERCENT, equal()).equals(winner);
+  }
+
+  /**
+   * The smallest change of one weight (from 0.25) that gives another winner; empty if none does.
+   */
+  Optional<String> flip() {
+    Optional<Entry> winner = byWeights(equal());
+    String found = null;
+    double smallest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < CRITERIA.size(); i++) {
+      for (int step = 0; step <= 100; step++) {
+        double weight = step / 100.0;
+        double change = Math.abs(weight - 0.25);
+        if (change < smallest && !byWeights(withOne(i, weight)).equals(winner)) {
+          smallest = change;
+          found = CRITERIA.get(i) + " at " + step + " % of the weight instead of 25 %";
+        }
+      }
+    }
+    return Optional.ofNullable(found);
+  }
+
+  private static double[] withOne(int which, double weight) {
+    double[] weights = new double[CRITERIA.size()];
+    Arrays.fill(weights, (1 - weight) / (CRITERIA.size() - 1));
+    weights[which] = weight;
+    return weights;
+  }
+}

@@ -1,0 +1,61 @@
+package afterweld.choice;
+
+import afterweld.joint.JointStrength;
+import afterweld.thermal.FurnaceStep;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One route, simulated in full.
+ *
+ * @param name of the route
+ * @param steps what the shop does, in order
+ * @param treatment the furnace steps
+ * @param joint the finished joint, dressed flush
+ * @param otherTensile tensile strength with the other of the two weld metals (as welded, or aged as
+ *     the model has it) where ageing alone leaves it open, Pa
+ * @param lowestHardness HV, averaged over one thickness
+ * @param constraints each on its own
+ * @param shopSteps number of steps, for the ranking
+ * @param furnaceHours time in furnaces, h
+ * @param distortion 1 none, 0.5 moderate, 0 severe
+ * @param reasons plain sentences
+ */
+public record RouteResult(
+    String name,
+    List<String> steps,
+    List<FurnaceStep> treatment,
+    JointStrength joint,
+    OptionalDouble otherTensile,
+    double lowestHardness,
+    List<RouteConstraint> constraints,
+    int shopSteps,
+    double furnaceHours,
+    double distortion,
+    List<String> reasons) {
+
+  /** Copies the lists. */
+  public RouteResult {
+    steps = List.copyOf(steps);
+    treatment = List.copyOf(treatment);
+    constraints = List.copyOf(constraints);
+    reasons = List.copyOf(reasons);
+  }
+
+  /** Whether no constraint rules it out. */
+  public boolean allowed() {
+    return constraints.stream()
+        .noneMatch(constraint -> constraint.state() == RouteConstraint.State.NOT_MET);
+  }
+
+  /** Whether a constraint waits for an answer of the user or of a test. */
+  public boolean open() {
+    return constraints.stream()
+        .anyMatch(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER);
+  }
+
+  /** The constraint on strength. */
+  public RouteConstraint strength() {
+    return constraints.get(0);
+  }
+}

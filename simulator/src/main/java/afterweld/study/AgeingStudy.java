@@ -1,0 +1,197 @@
+package afterweld.study;
+
+import afterweld.choice.StandardTreatment;
+import afterweld.section.AgeingTrial;
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceHistory;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Hardness and yield of base and weld metal against ageing time at five temperatures around the
+ * case's own (or the standard) schedule, the window in which 97 % of the peak is held, and what a
+ * paint oven does to the finished part.
+ *
+ * @param curves for each metal, coolest temperature first
+ * @param schedule the ageing step; empty if no metal of the case answers to ageing
+ * @param ownSchedule whether the case names it
+ * @param windows for each metal at the schedule's temperature
+ * @param paint what half an hour in a paint oven leaves
+ */
+public record AgeingStudy(
+    List<Curve> curves,
+    Optional<Age> schedule,
+    boolean ownSchedule,
+    List<Window> windows,
+    List<Paint> paint) {
+  private static final double HOUR = 3600;
+  private static final double FIRST_HOURS = 0.1;
+  private static final double LAST_HOURS = 300;
+  private static final int POINTS = 30;
+  private static final double[] OFFSETS = {-30, -15, 0, 15, 30};
+  private static final double[] PAINT_OVENS = {175, 190, 205, 220};
+  private static final double PAINT_TIME = 1800;
+  private static final double KEPT = 0.97;
+  private static final double ZERO_CELSIUS = 273.15;
+
+  /** Copies the lists. */
+  public AgeingStudy {
+    curves = List.copyOf(curves);
+    windows = List.copyOf(windows);
+    paint = List.copyOf(paint);
+  }
+
+  /**
+   * One metal at one temperature.
+   *
+   * @param metal left, right or weld
+   * @param temperature K
+   * @param hours times at temperature, h
+   * @param strengths one for each time
+   */
+  public record Curve(
+      String metal, double temperature, List<Double> hours, List<Strength> strengths) {
+    /** Copies the lists. */
+    public Curve {
+      hours = List.copyOf(hours);
+      strengths = List.copyOf(strengths);
+    }
+  }
+
+  /**
+   * When 97 % of the highest yield is held.
+   *
+   * @param metal left, right or weld
+   * @param from h
+   * @param to h; the end of the computed time if it is held till then
+   * @param peak highest yield, Pa
+   * @param scheduled yield after the schedule's time, Pa
+   */
+  public record Window(String metal, double from, double to, double peak, double scheduled) {}
+
+  /**
+   * What a paint oven leaves of the finished part.
+   *
+   * @param metal left, right or weld
+   * @param temperature of the oven, K
+   * @param share of the finished yield that is left after half an hour
+   */
+  public record Paint(String metal, double temperature, double share) {}
+
+  /** The study of a case. */
+  public static AgeingStudy of(WeldCase weldCase) {
+    boolean treatable =
+        weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
+    boolean own = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
+    List<FurnaceStep> steps =
+        own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
+    int at =
+        IntStream.range(0, steps.size())
+            .filter(i -> steps.get(i) instanceof Age)
+            .findFirst()
+            .orElse(-1);
+    if (!treatable || at < 0) {
+      return new AgeingStudy(List.of(), Optional.empty(), own, List.of(), List.of());
+    }
+    return new Work(weldCase, steps.subList(0, at), (Age) steps.get(at)).study(own);
+  }
+
+  private record Metal(String name, AgeingTrial trial) {}
+
+  private record Work(WeldCase weldCase, List<FurnaceStep> before, Age schedule) {
+    AgeingStudy study(boolean own) {
+      List<Metal> metals = metals();
+      List<Double> hours = hours();
+      List<Curve> curves =
+          metals.stream()
+              .flatMap(
+                  metal ->
+                      Arrays.stream(OFFSETS)
+                          .mapToObj(offset -> new Request(metal, schedule.temperature() + offset)))
+              .toList()
+              .parallelStream()
+              .map(request -> request.curve(hours))
+              .toList();
+      return new AgeingStudy(
+          curves,
+          Optional.of(schedule),
+          own,
+          metals.stream().map(this::window).toList(),
+          metals.stream().flatMap(metal -> paint(metal).stream()).toList());
+    }
+
+    private record Request(Metal metal, double temperature) {
+      Curve curve(List<Double> hours) {
+        List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
+        return new Curve(metal.name(), temperature, hours, metal.trial().at(temperature, times));
+      }
+    }
+
+    private List<Metal> metals() {
+      List<Metal> metals = new ArrayList<>();
+      Side left = weldCase.left();
+      Side right = weldCase.right();
+      if (left.alloy().heatTreatable()) {
+        metals.add(new Metal("left", AgeingTrial.base(weldCase, left, before)));
+      }
+      if (!right.equals(left) && right.alloy().heatTreatable()) {
+        metals.add(new Metal("right", AgeingTrial.base(weldCase, right, before)));
+      }
+      metals.add(new Metal("weld", AgeingTrial.weld(weldCase, before)));
+      return metals;
+    }
+
+    private static List<Double> hours() {
+      double ratio = Math.pow(LAST_HOURS / FIRST_HOURS, 1.0 / (POINTS - 1));
+      return IntStream.range(0, POINTS).mapToObj(i -> FIRST_HOURS * Math.pow(ratio, i)).toList();
+    }
+
+    private Window window(Metal metal) {
+      List<Double> hours = hours();
+      List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
+      List<Strength> strengths = metal.trial().at(schedule.temperature(), times);
+      double peak = strengths.stream().mapToDouble(Strength::yield).max().orElseThrow();
+      List<Double> held =
+          IntStream.range(0, hours.size())
+              .filter(i -> strengths.get(i).yield() >= KEPT * peak)
+              .mapToObj(hours::get)
+              .toList();
+      double scheduled =
+          metal.trial().at(schedule.temperature(), List.of(schedule.time())).get(0).yield();
+      return new Window(
+          metal.name(),
+          held.isEmpty() ? Double.NaN : held.get(0),
+          held.isEmpty() ? Double.NaN : held.get(held.size() - 1),
+          peak,
+          scheduled);
+    }
+
+    private List<Paint> paint(Metal metal) {
+      return Arrays.stream(PAINT_OVENS)
+          .map(celsius -> celsius + ZERO_CELSIUS)
+          .mapToObj(oven -> new Paint(metal.name(), oven, left(metal, oven)))
+          .toList();
+    }
+
+    private double left(Metal metal, double oven) {
+      List<FurnaceStep> finished = new ArrayList<>(before);
+      finished.add(schedule);
+      AgeingTrial done =
+          metal.name().equals("weld")
+              ? AgeingTrial.weld(weldCase, finished)
+              : AgeingTrial.base(
+                  weldCase,
+                  metal.name().equals("left") ? weldCase.left() : weldCase.right(),
+                  finished);
+      double start = done.at(FurnaceHistory.ROOM, List.of(1.0)).get(0).yield();
+      return done.at(oven, List.of(PAINT_TIME)).get(0).yield() / start;
+    }
+  }
+}

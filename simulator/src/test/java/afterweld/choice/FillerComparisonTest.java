@@ -1,0 +1,118 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.choice.FillerOption.Answer;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import afterweld.section.Cases;
+import afterweld.section.FillerChoice;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Facts of the trade about fillers must come out of the computation. */
+class FillerComparisonTest {
+  private static FillerComparison comparison(Cases cases) {
+    return FillerComparison.of(cases.weldCase(), Requirement.NONE);
+  }
+
+  private static FillerOption of(FillerComparison comparison, String filler) {
+    return comparison.options().stream()
+        .filter(option -> option.filler().equals(filler))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Cases treated() {
+    return Cases.butt("6061", "T6").then(Cases.fullTreatment("6061"));
+  }
+
+  @Test
+  void theMagnesiumBearingSiliconFillerAnswersAtLowDilutionAndThePlainOneDoesNot() {
+    // Armao, The Fabricator: 4043 answers only where the base dilutes it, 4643 was made to answer.
+    FillerComparison comparison = comparison(treated());
+    FillerOption plain = of(comparison, "4043");
+    FillerOption bearing = of(comparison, "4643");
+    assertTrue(bearing.treatedYieldAt(0.15) > 1.15 * plain.treatedYieldAt(0.15));
+    assertEquals(Answer.WITH_DILUTION, plain.answer());
+    double far = comparison.baseYield();
+    assertTrue(plain.treatedYieldAt(0.6) > 0.85 * far && bearing.treatedYieldAt(0.6) > 0.85 * far);
+    double from = plain.answersFrom().orElseThrow();
+    assertTrue(from > bearing.answersFrom().orElseThrow() && from > 0.1, "from " + from);
+  }
+
+  @Test
+  void fiveTimesMagnesiumIsNeverMeantForTheFurnace() {
+    FillerOption rich = of(comparison(treated()), "5356");
+    assertFalse(rich.allowed());
+    assertTrue(rich.curve().isEmpty(), "the size of its response is not shown");
+    assertTrue(rich.reasons().get(0).contains("not for a heat treatment"));
+    assertTrue(of(comparison(Cases.butt("6061", "T6")), "4643").allowed());
+  }
+
+  @Test
+  void unsuitableFillersComeLast() {
+    FillerComparison comparison = comparison(treated());
+    boolean seen = false;
+    for (FillerOption option : comparison.options()) {
+      assertFalse(seen && option.allowed(), option.filler());
+      seen |= !option.allowed();
+    }
+    assertTrue(comparison.options().get(0).allowed());
+  }
+
+  @Test
+  void warmServiceAndAnodizingRuleOut() {
+    Requirement warm =
+        new Requirement(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.of(true),
+            OptionalDouble.of(273.15 + 90));
+    Cases asWelded = Cases.butt("6061", "T6");
+    FillerComparison comparison =
+        FillerComparison.of(asWelded.then(Cases.fullTreatment("6061")).weldCase(), warm);
+    assertFalse(of(comparison, "5356").allowed());
+    assertFalse(of(comparison, "4043").allowed(), "silicon turns grey when anodized");
+  }
+
+  @Test
+  void siliconIsKeptOffBasesRichInMagnesium() {
+    FillerComparison comparison = comparison(Cases.butt("5083", "H116"));
+    assertFalse(of(comparison, "4043").allowed());
+    assertTrue(of(comparison, "5183").allowed());
+    assertEquals(Answer.NO, of(comparison, "5183").answer());
+  }
+
+  @Test
+  void crackingFollowsThePublishedCurves() {
+    // Peaks at 0.8 % Si, 1.2 % Mg, 2.5 % Cu (Dudas and Collins 1966, from memory).
+    assertEquals(CrackTendency.HIGH, crack(Element.SI, 0.8));
+    assertEquals(CrackTendency.HIGH, crack(Element.MG, 1.2));
+    assertEquals(CrackTendency.HIGH, crack(Element.CU, 2.5));
+    assertEquals(CrackTendency.LOW, crack(Element.SI, 5));
+    assertEquals(CrackTendency.LOW, crack(Element.MG, 5));
+    assertEquals(CrackTendency.LOW, crack(Element.CU, 6));
+    Composition autogenous = Composition.of(Map.of(Element.SI, 0.6, Element.MG, 1.0));
+    assertEquals(CrackTendency.HIGH, CrackTendency.of(autogenous), "6061 welded without filler");
+  }
+
+  private static CrackTendency crack(Element element, double share) {
+    return CrackTendency.of(Composition.of(Map.of(element, share)));
+  }
+
+  @Test
+  void theBandOfTheDilutionIsLookedAt() {
+    FillerChoice band =
+        new FillerChoice(Cases.filler("4043", 0.3).alloy(), 0.3, 0.15, 0.45, false, 0.5);
+    FillerComparison comparison = comparison(treated().withFiller(band));
+    assertEquals(3, comparison.bestOverBand().size());
+    assertEquals(
+        comparison.bestOverBand().stream().distinct().count() == 1, comparison.clearOverBand());
+  }
+}
