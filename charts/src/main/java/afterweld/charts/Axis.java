@@ -19,13 +19,9 @@ record Axis(String label, double from, double to, boolean logarithmic) {
     return new Axis(label, from, to, true);
   }
 
-  /** What stands at a tick. */
+  /** What stands at a tick; nothing on a logarithmic axis, whose figures the plot sets itself. */
   String figure(double value) {
-    if (!logarithmic) {
-      return Figures.shortest(value);
-    }
-    boolean whole = Math.abs(value - Math.rint(value)) < 1e-9;
-    return whole ? Figures.shortest(Math.pow(10, Math.rint(value))) : "";
+    return logarithmic ? "" : Figures.shortest(value);
   }
 
   /** Checks that it has a length. */

@@ -21,6 +21,8 @@ import java.util.List;
  */
 final class Plot {
   private static final BasicStroke LEADER = new BasicStroke(1.5f);
+  private static final LineLook DECADE = LineLook.plain(Ink.GRID, 1.5f, Dash.SOLID);
+  private static final float DECADE_SIZE = 21;
   private static final double BADGE = 34;
   private static final double LEADER_FROM = 26;
 
@@ -44,6 +46,21 @@ final class Plot {
     this.up = up;
     this.area = new Scales(across, up).draw(g, frame);
     this.space = new FreeSpace(area);
+    if (across.logarithmic()) {
+      drawDecades();
+    }
+  }
+
+  /** Lines and figures at the powers of ten, which the axes' library would not hit. */
+  private void drawDecades() {
+    g.setFont(Typeface.plain(DECADE_SIZE));
+    for (int power = (int) Math.ceil(across.from()); power <= across.to(); power++) {
+      upright(power, DECADE);
+      String figure = Figures.shortest(Math.pow(10, power));
+      double width = g.getFontMetrics().stringWidth(figure);
+      g.setColor(Ink.TEXT);
+      g.drawString(figure, (float) (x(power) - width / 2), (float) (area.getMaxY() + 30));
+    }
   }
 
   /** The inside of the frame, pixels. */

@@ -79,8 +79,11 @@ final class AgeingTable {
     return table.text();
   }
 
-  private static String name(String metal) {
-    return metal.equals("weld") ? "weld metal" : metal + " base";
+  private String name(String metal) {
+    if (metal.equals("weld")) {
+      return "weld metal";
+    }
+    return weldCase.left().equals(weldCase.right()) ? "base" : metal + " base";
   }
 
   private String paint() {

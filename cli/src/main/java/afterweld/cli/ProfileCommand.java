@@ -1,9 +1,11 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
+import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,6 +42,9 @@ final class ProfileCommand implements Callable<Integer> {
       description = "Show the states between the steps of the heat treatment too.")
   private boolean stages;
 
+  @Option(names = "--routes", description = "Put the routes and all fillers into the report too.")
+  private boolean withRoutes;
+
   ProfileCommand(Streams streams, CaseSource cases, Simulation simulation, Pictures pictures) {
     this.desk = new CaseDesk(streams, cases);
     this.simulation = simulation;
@@ -51,12 +56,19 @@ final class ProfileCommand implements Callable<Integer> {
     return desk.run(caseFile, output, "", "computing the section and drawing it", this::answer);
   }
 
+  private Optional<RouteStudy> routes(CaseFile asked) {
+    return withRoutes
+        ? Optional.of(
+            RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes()))
+        : Optional.empty();
+  }
+
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
     SectionProfile profile = simulation.of(asked.weld(), stages);
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
-        new ProfileResult(profile, joint, asked.requirement(), unitsOption.units());
+        new ProfileResult(profile, joint, asked.requirement(), unitsOption.units(), routes(asked));
     return result.answer(pictures);
   }
 }

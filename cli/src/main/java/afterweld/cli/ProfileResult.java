@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
+import afterweld.choice.RouteStudy;
 import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
@@ -19,9 +20,20 @@ import java.util.Optional;
  * @param joint what the joint carries
  * @param requirement what the case asks
  * @param units for people; programs always get metric JSON
+ * @param routes the routes, if they are to be in the report
  */
 record ProfileResult(
-    SectionProfile profile, JointReport joint, Requirement requirement, UnitSystem units) {
+    SectionProfile profile,
+    JointReport joint,
+    Requirement requirement,
+    UnitSystem units,
+    Optional<RouteStudy> routes) {
+
+  ProfileResult(
+      SectionProfile profile, JointReport joint, Requirement requirement, UnitSystem units) {
+    this(profile, joint, requirement, units, Optional.empty());
+  }
+
   /** The JSON text. */
   String json() {
     return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC)).text();
@@ -38,7 +50,7 @@ record ProfileResult(
     files.put("result.json", json().getBytes(StandardCharsets.UTF_8));
     files.put(
         "profile.csv", new ProfileCsv(profile, units).text().getBytes(StandardCharsets.UTF_8));
-    files.putAll(pictures.of(profile, requirement, units));
+    files.putAll(pictures.of(this));
     return files;
   }
 
@@ -54,7 +66,8 @@ record ProfileResult(
     return met ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
   }
 
-  private Judgement judgement(UnitSystem system) {
+  /** How the requirement stands, its reasons in a system of units. */
+  Judgement judgement(UnitSystem system) {
     return RequirementCheck.judge(profile, Optional.of(joint.finished()), requirement, system);
   }
 }

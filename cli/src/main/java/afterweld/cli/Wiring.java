@@ -3,19 +3,22 @@ package afterweld.cli;
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.Fault;
+import afterweld.charts.FillerChart;
 import afterweld.charts.Picture;
 import afterweld.charts.ProfileCharts;
-import afterweld.choice.Requirement;
+import afterweld.charts.report.ProfileReport;
+import afterweld.charts.report.ProfileReport.FillerPart;
+import afterweld.choice.FillerComparison;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
-import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 
@@ -28,6 +31,7 @@ final class Wiring {
     return List.of(
         new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
         new RoutesCommand(streams, Wiring::read),
+        new SheetCommand(streams, Wiring::read),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
         new MaterialsCommand(streams, Wiring::alloys));
@@ -53,14 +57,44 @@ final class Wiring {
     return stages ? SectionSimulation.runAllStages(weld) : SectionSimulation.run(weld);
   }
 
-  private static Map<String, byte[]> draw(
-      SectionProfile profile, Requirement requirement, UnitSystem units) {
+  private static Map<String, byte[]> draw(ProfileResult result) {
+    CompletableFuture<Optional<FillerPart>> fillers =
+        CompletableFuture.supplyAsync(() -> fillers(result));
+    List<Picture.Files> drawn =
+        Picture.drawAll(ProfileCharts.of(result.profile(), result.requirement(), result.units()));
     Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Picture.Files picture : Picture.drawAll(ProfileCharts.of(profile, requirement, units))) {
+    for (Picture.Files picture : drawn) {
       files.put(picture.name() + ".png", picture.png());
       files.put(picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
     }
+    String report =
+        new ProfileReport(
+                result.profile(), result.joint(), result.judgement(result.units()), result.units())
+            .page(drawn, fillers.join(), result.routes());
+    files.put("report.html", report.getBytes(StandardCharsets.UTF_8));
     return files;
+  }
+
+  /** The case's own filler explained, or all of them where the routes are asked for. */
+  private static Optional<FillerPart> fillers(ProfileResult result) {
+    WeldCase weldCase = result.profile().weldCase();
+    if (weldCase.filler().alloy().isEmpty()) {
+      return Optional.empty();
+    }
+    FillerComparison comparison =
+        result.routes().isPresent()
+            ? FillerComparison.of(weldCase, result.requirement())
+            : FillerComparison.ofOwnFiller(weldCase, result.requirement());
+    Optional<Picture.Files> picture =
+        result.routes().isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                Picture.drawAll(
+                        List.of(
+                            FillerChart.of(
+                                comparison, weldCase.title(), FillerTable.CAUTION, result.units())))
+                    .get(0));
+    return Optional.of(new FillerPart(comparison, picture));
   }
 
   private static List<Alloy> alloys() {

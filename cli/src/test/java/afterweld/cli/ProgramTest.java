@@ -26,8 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whole runs in the process, with a hand-made section in place of the computed one. */
 class ProgramTest {
-  private static final Pictures PICTURES =
-      (profile, requirement, units) -> Map.of("hardness.png", new byte[] {1, 2, 3});
+  private static final Pictures PICTURES = result -> Map.of("hardness.png", new byte[] {1, 2, 3});
 
   @TempDir Path folder;
   private Path caseFile;

@@ -61,6 +61,16 @@ public record FillerComparison(
 
   /** Compares all fillers of the library. */
   public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
+    return of(weldCase, requirement, MaterialLibrary.standard().fillers());
+  }
+
+  /** Judges the case's own filler only. */
+  public static FillerComparison ofOwnFiller(WeldCase weldCase, Requirement requirement) {
+    return of(weldCase, requirement, weldCase.filler().alloy().stream().toList());
+  }
+
+  private static FillerComparison of(
+      WeldCase weldCase, Requirement requirement, List<Alloy> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps =
         own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
@@ -69,7 +79,7 @@ public record FillerComparison(
     double base =
         Math.min(trial.base(weldCase.left()).yield(), trial.base(weldCase.right()).yield());
     List<FillerOption> options =
-        MaterialLibrary.standard().fillers().parallelStream()
+        fillers.parallelStream()
             .map(filler -> new Judge(treated, requirement, trial, base, filler).option())
             .sorted(
                 Comparator.comparing((FillerOption option) -> !option.allowed())

@@ -1,0 +1,349 @@
+package afterweld.charts.report;
+
+import afterweld.charts.Picture;
+import afterweld.choice.FillerComparison;
+import afterweld.choice.FillerOption;
+import afterweld.choice.Judgement;
+import afterweld.choice.RouteResult;
+import afterweld.choice.RouteStudy;
+import afterweld.joint.CrossWeldTension;
+import afterweld.joint.DesignCodeValue;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
+import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
+import afterweld.section.Side;
+import afterweld.section.Station;
+import afterweld.section.UnitSystem;
+import afterweld.section.Warning;
+import afterweld.section.Zone;
+import afterweld.section.ZoneSpan;
+import afterweld.strength.Strength;
+import afterweld.thermal.PassHeat;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The report of a profile: what an engineer hands to a customer. The answer comes first, then the
+ * pictures and the joint, then all that is needed to judge them.
+ */
+public final class ProfileReport {
+  private final SectionProfile profile;
+  private final JointReport joint;
+  private final Judgement judgement;
+  private final UnitSystem units;
+
+  /** A report in one system of units. */
+  public ProfileReport(
+      SectionProfile profile, JointReport joint, Judgement judgement, UnitSystem units) {
+    this.profile = profile;
+    this.joint = joint;
+    this.judgement = judgement;
+    this.units = units;
+  }
+
+  /**
+   * The page.
+   *
+   * @param pictures drawn pictures of the profile, in the order they are shown
+   * @param fillers comparison of fillers and its picture, if it is to be in the report
+   * @param routes routes, if they are to be in the report
+   */
+  public String page(
+      List<Picture.Files> pictures, Optional<FillerPart> fillers, Optional<RouteStudy> routes) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("title", profile.weldCase().title());
+    values.put("subject", subject());
+    values.put("answers", answers());
+    values.put(
+        "verdict",
+        judgement.equals(Judgement.NOTHING_ASKED) ? "none asked" : judgement.verdict().label());
+    values.put("reasons", judgement.reasons());
+    values.put("pictures", pictures.stream().map(ProfileReport::picture).toList());
+    values.put("stress", units.stressUnit());
+    values.put("length", units.lengthUnit());
+    values.put("temperature", units.temperatureUnit());
+    values.put("states", profile.states());
+    values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
+    values.put("gauge", text(OutputQuantity.DISTANCE, joint.finished().gauge()));
+    values.put("zones", profile.zones().stream().map(this::zoneRow).toList());
+    values.put("weldMetal", weldMetal());
+    values.put("passes", profile.passes().stream().map(this::pass).toList());
+    values.put("codes", joint.codes().stream().map(this::codeRow).toList());
+    values.put("codesNote", JointReport.CODES_NOTE);
+    values.put("warnings", warnings());
+    values.put("cautions", profile.cautions());
+    values.put("count", profile.stations().size());
+    values.put("stations", profile.stations().stream().map(this::stationRow).toList());
+    putFillers(values, fillers);
+    putRoutes(values, routes);
+    return new HtmlTemplate("report.html").filled(values);
+  }
+
+  /**
+   * The part on fillers.
+   *
+   * @param comparison the fillers
+   * @param picture its picture, if it is drawn
+   */
+  public record FillerPart(FillerComparison comparison, Optional<Picture.Files> picture) {}
+
+  private static Map<String, String> picture(Picture.Files files) {
+    return Map.of("svg", files.svg(), "caption", caption(files.name()));
+  }
+
+  private static String caption(String name) {
+    return switch (name) {
+      case "hardness" -> "Hardness before and after; the numbers are in the tables below.";
+      case "strength" -> "Yield and tensile strength; the numbers are in the tables below.";
+      case "fillers" -> "Weld metal after heat treatment against dilution.";
+      default -> "Peak temperatures and thermal cycles; the numbers are in the tables below.";
+    };
+  }
+
+  private String subject() {
+    String left = side(profile.weldCase().left());
+    String right = side(profile.weldCase().right());
+    return (left.equals(right) ? left : left + " to " + right)
+        + ", filler "
+        + profile.weldMetal().filler()
+        + " at "
+        + Math.round(100 * profile.weldMetal().dilution())
+        + " % dilution.";
+  }
+
+  private String side(Side side) {
+    return side.alloy().name()
+        + "-"
+        + side.temper().name()
+        + " "
+        + text(OutputQuantity.DISTANCE, side.thickness());
+  }
+
+  /** The answer in sentences: as welded, after heat treatment, and what decides. */
+  private List<String> answers() {
+    List<String> answers = new ArrayList<>();
+    for (JointStrength strength : joint.strengths()) {
+      boolean told = strength.state() == 1 || strength.state() == profile.states().size() - 1;
+      if (told && strength.bead() == JointStrength.Bead.FLUSH) {
+        answers.add(answer(strength));
+      }
+    }
+    answers.add(
+        judgement.equals(Judgement.NOTHING_ASKED)
+            ? "The case asks for no strength."
+            : "What the drawing asks is " + verdictInWords() + ".");
+    return answers;
+  }
+
+  private String verdictInWords() {
+    String label = judgement.verdict().label();
+    return label.equals("unclear") ? "open: only a test coupon can tell" : label;
+  }
+
+  private String answer(JointStrength strength) {
+    String state = profile.states().get(strength.state());
+    String head = Character.toUpperCase(state.charAt(0)) + state.substring(1);
+    return strength
+        .middle()
+        .map(
+            pull ->
+                head
+                    + " the joint carries "
+                    + text(OutputQuantity.TENSILE, pull.tensile())
+                    + ", "
+                    + Math.round(100 * pull.tensileEfficiency().left())
+                    + " % of its base, and fails in the "
+                    + metals(strength)
+                    + ".")
+        .orElse(head + ": " + JointStrength.NOT_PREDICTED + ".");
+  }
+
+  private static String metals(JointStrength strength) {
+    return strength.failsIn().stream()
+        .map(ProfileReport::metal)
+        .collect(Collectors.joining(" or the "));
+  }
+
+  private static String metal(String zone) {
+    if (zone.equals(Zone.FUSION.label())) {
+      return "weld metal";
+    }
+    return zone.equals(Zone.BASE.label()) ? "base metal" : zone + " zone";
+  }
+
+  private String text(OutputQuantity quantity, double si) {
+    return quantity.text(units, si) + " " + quantity.unit(units);
+  }
+
+  private Map<String, String> jointRow(JointStrength strength) {
+    return Map.of(
+        "state", profile.states().get(strength.state()),
+        "bead", strength.bead().label(),
+        "proof", stress(strength.proof()),
+        "tensile", stress(strength.tensile()),
+        "efficiency", strength.middle().map(ProfileReport::efficiency).orElse("–"),
+        "failsIn", strength.middle().isPresent() ? metals(strength) : "–",
+        "elongation", strength.middle().map(ProfileReport::elongation).orElse("–"));
+  }
+
+  private String stress(OptionalDouble pascal) {
+    return OutputQuantity.YIELD.text(units, pascal.orElse(Double.NaN));
+  }
+
+  private static String efficiency(CrossWeldTension pull) {
+    return Math.round(100 * pull.tensileEfficiency().left()) + " %";
+  }
+
+  private static String elongation(CrossWeldTension pull) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f to %.0f %%",
+        100 * pull.elongation().low(),
+        100 * pull.elongation().high());
+  }
+
+  private Map<String, Object> zoneRow(ZoneSpan span) {
+    return Map.of(
+        "zone", span.zone().label(),
+        "side", span.place().label(),
+        "from", OutputQuantity.DISTANCE.text(units, span.from()),
+        "to", OutputQuantity.DISTANCE.text(units, span.to()),
+        "lowest",
+            span.lowestHardness().stream()
+                .map(value -> OutputQuantity.HARDNESS.text(units, value))
+                .toList());
+  }
+
+  private String weldMetal() {
+    String composition =
+        profile.weldMetal().composition().toMap().entrySet().stream()
+            .map(
+                entry ->
+                    String.format(
+                        Locale.ROOT, "%s %.2f", entry.getKey().symbol(), entry.getValue()))
+            .collect(Collectors.joining(", "));
+    return "Filler "
+        + profile.weldMetal().filler()
+        + ", dilution "
+        + Math.round(100 * profile.weldMetal().dilution())
+        + " % ("
+        + Math.round(100 * profile.weldMetal().dilutionLow())
+        + " to "
+        + Math.round(100 * profile.weldMetal().dilutionHigh())
+        + " %). Composition in wt%: "
+        + composition
+        + ". It begins to melt at "
+        + text(OutputQuantity.PEAK_TEMPERATURE, profile.weldMetal().solidus())
+        + ".";
+  }
+
+  private String pass(PassHeat heat) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %.0f A, %.1f V, %.2f mm/s, from %s: arc efficiency %.2f %s.",
+        heat.pass().process().label(),
+        heat.pass().current(),
+        heat.pass().voltage(),
+        heat.pass().travelSpeed() * 1e3,
+        text(OutputQuantity.PEAK_TEMPERATURE, heat.pass().startTemperature()),
+        heat.efficiency(),
+        heat.calibrated() ? "from the bead width" : "given or by default");
+  }
+
+  private Map<String, String> codeRow(DesignCodeValue value) {
+    boolean width = value.unit().equals("mm");
+    double si = value.value() * (width ? 1e-3 : 1e6);
+    OutputQuantity quantity = width ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
+    return Map.of(
+        "code", value.code() + " " + value.clause(),
+        "item", value.item(),
+        "value", text(quantity, si),
+        "status", value.status());
+  }
+
+  private List<String> warnings() {
+    return Stream.concat(profile.warnings().stream(), joint.warnings().stream())
+        .map(Warning::text)
+        .toList();
+  }
+
+  private Map<String, Object> stationRow(Station station) {
+    List<String> values = new ArrayList<>();
+    station.estimates().forEach(estimate -> values.addAll(values(estimate.middle())));
+    return Map.of(
+        "distance", OutputQuantity.DISTANCE.text(units, station.distance()),
+        "zone", station.zone().label(),
+        "peak", OutputQuantity.PEAK_TEMPERATURE.text(units, station.peakTemperature()),
+        "values", values);
+  }
+
+  private List<String> values(Strength strength) {
+    return List.of(
+        OutputQuantity.HARDNESS.text(units, strength.hardness()),
+        OutputQuantity.YIELD.text(units, strength.yield()),
+        OutputQuantity.TENSILE.text(units, strength.tensile()));
+  }
+
+  private static void putFillers(Map<String, Object> values, Optional<FillerPart> fillers) {
+    values.put("hasFillers", fillers.isPresent());
+    fillers.ifPresent(
+        part -> {
+          values.put("fillerSummary", summary(part.comparison()));
+          values.put("fillerPicture", part.picture().stream().map(ProfileReport::picture).toList());
+          values.put(
+              "fillers",
+              part.comparison().options().stream().map(ProfileReport::fillerRow).toList());
+        });
+  }
+
+  private static String summary(FillerComparison comparison) {
+    String best = comparison.bestOverBand().get(1);
+    return best.equals("none")
+        ? "No strength after heat treatment decides between the fillers here."
+        : "Strongest weld metal after heat treatment at this dilution: " + best + ".";
+  }
+
+  private static Map<String, String> fillerRow(FillerOption option) {
+    return Map.of(
+        "filler", option.filler(),
+        "use", option.allowed() ? "yes" : "no",
+        "answer", option.answer().label(),
+        "crack", option.crack().label(),
+        "reasons", String.join(" ", option.reasons()));
+  }
+
+  private void putRoutes(Map<String, Object> values, Optional<RouteStudy> routes) {
+    values.put("hasRoutes", routes.isPresent());
+    routes.ifPresent(
+        study -> {
+          values.put(
+              "choice",
+              study
+                  .choice()
+                  .map(name -> "Choice: " + name + (study.clear() ? " (clear)" : " (not clear)"))
+                  .orElse("No route meets what is asked."));
+          values.put("why", study.why());
+          values.put("routes", study.routes().stream().map(this::routeRow).toList());
+        });
+  }
+
+  private Map<String, String> routeRow(RouteResult route) {
+    return Map.of(
+        "route", route.name(),
+        "allowed", route.allowed() ? (route.open() ? "open" : "yes") : "no",
+        "proof", stress(route.joint().proof()),
+        "tensile", stress(route.joint().tensile()),
+        "constraints",
+            route.constraints().stream()
+                .map(constraint -> constraint.name() + ": " + constraint.state().label())
+                .collect(Collectors.joining("; ")));
+  }
+}
