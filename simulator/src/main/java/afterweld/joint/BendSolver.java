@@ -12,7 +12,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  */
 final class BendSolver {
   private static final double POISSON = 0.33;
-  private static final BrentSolver ROOT = new BrentSolver(1e-13, 1e-12);
   private static final int STEPS = 300;
   private static final double GROWTH = 1.25;
 
@@ -59,7 +58,7 @@ final class BendSolver {
       low = high;
       high *= GROWTH;
     }
-    return high == low ? low : ROOT.solve(STEPS, miss, low, high);
+    return high == low ? low : root().solve(STEPS, miss, low, high);
   }
 
   private double angle(double moment) {
@@ -78,5 +77,12 @@ final class BendSolver {
   /** Curvature left after release, 1/m. */
   double set(int i, double moment) {
     return curvature(i, moment) - sections[i].elasticCurvature(moment * share[i]);
+  }
+
+  /**
+   * A solver keeps its search inside itself, so each search has its own: threads share this class.
+   */
+  private static BrentSolver root() {
+    return new BrentSolver(1e-13, 1e-12);
   }
 }

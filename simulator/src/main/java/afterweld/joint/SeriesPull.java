@@ -14,7 +14,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * by this averaging stays at its greatest strain.
  */
 final class SeriesPull {
-  private static final BrentSolver ROOT = new BrentSolver(1e-14, 1e-12);
   private static final double MARGIN = 0.05;
   private static final double SMALLEST_STRAIN = 1e-9;
   private static final int STEPS = 200;
@@ -172,11 +171,18 @@ final class SeriesPull {
     double end = Math.log(greatest);
     return distanceFromProof(end) <= 0
         ? greatest
-        : Math.exp(ROOT.solve(STEPS, this::distanceFromProof, Math.log(low) - MARGIN, end));
+        : Math.exp(root().solve(STEPS, this::distanceFromProof, Math.log(low) - MARGIN, end));
   }
 
   private double distanceFromProof(double logPull) {
     double plastic = meanPlasticStrain(Math.exp(logPull));
     return Math.log(Math.max(plastic, SMALLEST_STRAIN) / PowerLaw.OFFSET);
+  }
+
+  /**
+   * A solver keeps its search inside itself, so each search has its own: threads share this class.
+   */
+  private static BrentSolver root() {
+    return new BrentSolver(1e-14, 1e-12);
   }
 }

@@ -20,7 +20,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * reads about 1 % higher. Source: model definition; form after Voce (1948).
  */
 public final class VoceLaw implements StressStrainLaw {
-  private static final BrentSolver ROOT = new BrentSolver(1e-13, 1e-14);
   private static final int STEPS = 200;
 
   private final double modulus;
@@ -74,7 +73,7 @@ public final class VoceLaw implements StressStrainLaw {
     while (miss.value(high) > 0) {
       high *= 2;
     }
-    return ROOT.solve(STEPS, miss, 1e-9 / uniform, high);
+    return root().solve(STEPS, miss, 1e-9 / uniform, high);
   }
 
   /** b, how fast the stress saturates. */
@@ -103,7 +102,7 @@ public final class VoceLaw implements StressStrainLaw {
       return modulus * strain;
     }
     double plastic =
-        ROOT.solve(STEPS, p -> p + trueStress(p) / modulus - strain, 0, Math.max(strain, 1e-12));
+        root().solve(STEPS, p -> p + trueStress(p) / modulus - strain, 0, Math.max(strain, 1e-12));
     return nominal(plastic);
   }
 
@@ -115,7 +114,7 @@ public final class VoceLaw implements StressStrainLaw {
     if (nominalStress >= tensile) {
       return uniformStrain();
     }
-    double plastic = ROOT.solve(STEPS, p -> nominal(p) - nominalStress, 0, uniformPlasticStrain);
+    double plastic = root().solve(STEPS, p -> nominal(p) - nominalStress, 0, uniformPlasticStrain);
     return plastic + trueStress(plastic) / modulus;
   }
 
@@ -125,5 +124,12 @@ public final class VoceLaw implements StressStrainLaw {
 
   private double nominal(double plastic) {
     return trueStress(plastic) * Math.exp(-plastic);
+  }
+
+  /**
+   * A solver keeps its search inside itself, so each search has its own: threads share this class.
+   */
+  private static BrentSolver root() {
+    return new BrentSolver(1e-13, 1e-14);
   }
 }

@@ -27,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -35,6 +36,8 @@ import java.util.stream.Stream;
  * pictures and the joint, then all that is needed to judge them.
  */
 public final class ProfileReport {
+  private static final String TEMPERATURE = "temperature";
+
   private final SectionProfile profile;
   private final JointReport joint;
   private final Judgement judgement;
@@ -66,7 +69,8 @@ public final class ProfileReport {
         "verdict",
         judgement.equals(Judgement.NOTHING_ASKED) ? "none asked" : judgement.verdict().label());
     values.put("reasons", judgement.reasons());
-    values.put("pictures", pictures.stream().map(ProfileReport::picture).toList());
+    values.put("pictures", shown(pictures, name -> !name.equals(TEMPERATURE)));
+    values.put("temperatures", shown(pictures, TEMPERATURE::equals));
     values.put("stress", units.stressUnit());
     values.put("length", units.lengthUnit());
     values.put("temperature", units.temperatureUnit());
@@ -94,6 +98,14 @@ public final class ProfileReport {
    * @param picture its picture, if it is drawn
    */
   public record FillerPart(FillerComparison comparison, Optional<Picture.Files> picture) {}
+
+  private static List<Map<String, String>> shown(
+      List<Picture.Files> pictures, Predicate<String> which) {
+    return pictures.stream()
+        .filter(files -> which.test(files.name()))
+        .map(ProfileReport::picture)
+        .toList();
+  }
 
   private static Map<String, String> picture(Picture.Files files) {
     return Map.of("svg", files.svg(), "caption", caption(files.name()));

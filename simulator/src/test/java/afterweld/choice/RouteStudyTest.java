@@ -1,0 +1,116 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.JointSettings;
+import afterweld.section.Cases;
+import afterweld.section.WeldCase;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Facts of the trade about routes must come out of the simulation. */
+class RouteStudyTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private static Requirement tensile(double mpa) {
+    return new Requirement(NONE, OptionalDouble.of(mpa * 1e6), NONE, Optional.empty(), NONE);
+  }
+
+  private static RouteStudy study(Cases cases, Requirement requirement) {
+    return RouteStudy.of(
+        cases.weldCase(), JointSettings.DEFAULT, requirement, RouteSettings.DEFAULT);
+  }
+
+  private static double strength(RouteStudy study, RouteKind kind) {
+    return route(study, kind).joint().tensile().orElseThrow();
+  }
+
+  private static RouteResult route(RouteStudy study, RouteKind kind) {
+    return study.routes().stream()
+        .filter(route -> route.name().equals(kind.label()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void theOrderOfTheRoutesIsThatOfTheTrade() {
+    // Armao, The Fabricator; groove-weld tables: ageing a T6 weld gains little, T4 then age beats
+    // T6
+    // as welded, a full treatment brings most of the strength back.
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").withFiller(Cases.filler("4643", 0.4)), Requirement.NONE);
+    double welded = strength(study, RouteKind.LEAVE);
+    double aged = strength(study, RouteKind.AGE);
+    double fromT4 = strength(study, RouteKind.T4_AGE);
+    double full = strength(study, RouteKind.T6_FULL);
+    assertTrue(aged < 1.15 * welded, "ageing alone: " + aged / welded);
+    assertTrue(fromT4 > 1.1 * welded && full > fromT4);
+    assertEquals(full, strength(study, RouteKind.ANNEALED_FULL), 0.02 * full);
+  }
+
+  @Test
+  void anEasyRequirementNeverSendsAPartToTheFurnace() {
+    RouteStudy study = study(Cases.butt("6061", "T6"), tensile(90));
+    assertEquals(RouteKind.LEAVE.label(), study.choice().orElseThrow());
+    assertEquals(
+        RouteKind.LEAVE.label(),
+        study(Cases.butt("6061", "T6"), Requirement.NONE).choice().orElseThrow());
+  }
+
+  @Test
+  void aHardRequirementRulesTheAsWeldedRouteOut() {
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").withFiller(Cases.filler("4643", 0.5)), tensile(240));
+    assertFalse(route(study, RouteKind.LEAVE).allowed());
+    assertTrue(study.choice().orElseThrow().contains("solution treat"));
+    assertTrue(route(study, RouteKind.T6_FULL).open(), "furnace and movement are not known");
+  }
+
+  @Test
+  void richFillersAreNeverSolutionTreated() {
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").withFiller(Cases.filler("5356", 0.4)), tensile(150));
+    for (RouteResult route : study.routes()) {
+      if (route.name().contains("solution treat")) {
+        assertFalse(route.allowed(), route.name());
+      }
+    }
+    assertFalse(study.choice().orElse("").contains("age"));
+  }
+
+  @Test
+  void theOwnScheduleIsARouteAndTheShelfIsShown() {
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")), Requirement.NONE);
+    assertEquals(RouteKind.values().length, study.routes().size());
+    assertEquals(
+        List.of(1.0, 7.0, 30.0, 180.0),
+        study.shelf().stream().map(RouteStudy.Shelf::days).toList());
+    double first = study.shelf().get(0).joint().tensile().orElseThrow();
+    double later = study.shelf().get(3).joint().tensile().orElseThrow();
+    assertTrue(later >= first, "strength comes back on the shelf");
+  }
+
+  @Test
+  void workHardenedJointsHaveNoHardeningRoute() {
+    RouteStudy study =
+        study(Cases.butt("5083", "H116").withFiller(Cases.filler("5183", 0.4)), Requirement.NONE);
+    assertEquals(
+        List.of(RouteKind.LEAVE.label()), study.routes().stream().map(RouteResult::name).toList());
+  }
+
+  @Test
+  void theSameStudyComesOutTwice() {
+    WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
+    RouteStudy one =
+        RouteStudy.of(weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
+    RouteStudy two =
+        RouteStudy.of(weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
+    assertEquals(one.why(), two.why());
+    assertEquals(one.scores(), two.scores());
+  }
+}
