@@ -53,6 +53,7 @@ class ProfileJsonTest {
             "weld_metal",
             "joint",
             "design_codes",
+            "design_codes_note",
             "requirement",
             "warnings",
             "cautions"),

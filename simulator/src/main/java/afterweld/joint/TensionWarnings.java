@@ -53,14 +53,8 @@ final class TensionWarnings {
       warnings.add(
           new Warning(
               "short-gauge",
-              String.format(
-                  Locale.ROOT,
-                  "a gauge of %.0f mm does not span the softened band of %.0f mm with a thickness on"
-                      + " each side (%.0f mm): proof and elongation are those of the soft metal"
-                      + " rather than the joint's",
-                  gauge * 1e3,
-                  soft * 1e3,
-                  needed * 1e3)));
+              "the gauge length does not span the softened band with a thickness on each side: proof"
+                  + " and elongation are those of the soft metal rather than the joint's"));
     }
   }
 

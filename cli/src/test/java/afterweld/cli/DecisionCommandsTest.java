@@ -1,0 +1,192 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands that decide and explain, on the examples, with the real simulator behind them. */
+class DecisionCommandsTest {
+  private static final String FORK_ARM = "examples/fork-arm.yaml";
+
+  @TempDir Path folder;
+  private final Fixtures.Memory memory = new Fixtures.Memory();
+
+  private int run(String... arguments) {
+    Streams streams = memory.streams(false);
+    return new Program(streams, Wiring.commands(streams)).run(arguments);
+  }
+
+  private JsonNode json(String command, String example) throws IOException {
+    int status = run(command, example, "--json", "--out", folder.resolve(command).toString());
+    assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, memory.err());
+    String printed = memory.out();
+    String written = Files.readString(folder.resolve(command).resolve("result.json"));
+    assertEquals(written, printed);
+    return new ObjectMapper().readTree(printed);
+  }
+
+  private static void holds(JsonNode node, String... keys) {
+    for (String key : keys) {
+      assertTrue(node.has(key), key);
+    }
+  }
+
+  @Test
+  void fillersKeepTheirKeys() throws IOException {
+    JsonNode root = json("fillers", FORK_ARM);
+    holds(
+        root.get("fillers").get(0),
+        "filler",
+        "dilution",
+        "composition_wt",
+        "yield_MPa",
+        "tensile_MPa",
+        "heat_treatable",
+        "crack_tendency",
+        "anodized_match",
+        "service_above_65C",
+        "allowed",
+        "reasons");
+    holds(
+        root.get("dilution_curves").get(0), "filler", "dilution", "yield_MPa_after_heat_treatment");
+    assertTrue(Files.exists(folder.resolve("fillers").resolve("fillers.png")));
+  }
+
+  @Test
+  void routesKeepTheirKeys() throws IOException {
+    JsonNode root = json("routes", FORK_ARM);
+    holds(root, "routes", "choice", "clear", "why");
+    holds(
+        root.get("routes").get(0),
+        "route",
+        "steps",
+        "allowed",
+        "meets",
+        "proof_MPa",
+        "tensile_MPa",
+        "lowest_hardness_HV",
+        "fails_in",
+        "constraints",
+        "reasons");
+  }
+
+  @Test
+  void ageingKeepsItsKeys() throws IOException {
+    JsonNode root = json("ageing", FORK_ARM);
+    holds(
+        root.get("curves").get(0), "metal", "temperature_C", "time_h", "hardness_HV", "yield_MPa");
+    holds(root.get("schedule"), "temperature_C", "time_h");
+  }
+
+  @Test
+  void theSheetIsWrittenAsTextAndAsAPage() throws IOException {
+    json("sheet", FORK_ARM);
+    Path sheet = folder.resolve("sheet");
+    assertTrue(Files.readString(sheet.resolve("sheet.txt")).contains("Solution treatment"));
+    assertSelfContained(Files.readString(sheet.resolve("sheet.html")));
+  }
+
+  @Test
+  void aStripThatNothingHardensHasNoSheet() {
+    assertEquals(
+        ExitStatus.INPUT_FAULT,
+        run("sheet", "examples/cover-strip.json", "--out", folder.resolve("none").toString()));
+    assertFalse(Files.exists(folder.resolve("none")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fillers", "routes", "ageing"})
+  void everyExampleIsAnswered(String command) throws IOException {
+    try (Stream<Path> examples = Files.list(Path.of("examples"))) {
+      for (Path example : examples.filter(DecisionCommandsTest::isCase).sorted().toList()) {
+        Path out = folder.resolve(command + example.getFileName());
+        int status = run(command, example.toString(), "--quiet", "--out", out.toString());
+        assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, example + ": " + memory.err());
+      }
+    }
+  }
+
+  private static boolean isCase(Path path) {
+    return path.toString().endsWith(".yaml") || path.toString().endsWith(".json");
+  }
+
+  private static void assertSelfContained(String page) {
+    assertTrue(page.startsWith("<!DOCTYPE html>\n<html lang=\"en\">"));
+    assertFalse(page.contains("<script"), "works without scripts");
+    assertFalse(page.contains("src=\"http") || page.contains("href=\"http"), "no network");
+    assertFalse(page.contains("{{"), "every value is filled in");
+  }
+
+  private Path report() {
+    Path out = folder.resolve("profile");
+    assertEquals(
+        ExitStatus.DONE, run("profile", FORK_ARM, "--routes", "--quiet", "--out", out.toString()));
+    return out.resolve("report.html");
+  }
+
+  @Test
+  void theReportStandsOnItsOwn() throws IOException {
+    String page = Files.readString(report());
+    assertSelfContained(page);
+    assertEquals(4, page.split("<figure>", -1).length - 1, "three charts and the fillers");
+    assertTrue(page.split("<table>", -1).length - 1 >= 6);
+    for (String part :
+        List.of("Requirement: met", "Routes", "What design codes give", "Cautions", "<title")) {
+      assertTrue(page.contains(part), part);
+    }
+  }
+
+  @Test
+  void aBrowserShowsAndPrintsTheReport() throws Exception {
+    Path browser = Path.of("/usr/bin/chromium");
+    Assumptions.assumeTrue(
+        Files.isExecutable(browser), "skipped: no headless Chromium at " + browser);
+    Path report = report();
+    Path pdf = folder.resolve("report.pdf");
+    String dom = browse(browser, report, "--dump-dom");
+    browse(browser, report, "--print-to-pdf=" + pdf);
+    assertTrue(dom.contains("Every station") && dom.contains("<svg"));
+    assertTrue(Files.size(pdf) > 50_000, "a PDF with pictures");
+  }
+
+  private String browse(Path browser, Path page, String task) throws Exception {
+    List<String> command = new ArrayList<>(List.of(browser.toString()));
+    command.addAll(
+        Arrays.asList(
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--user-data-dir=" + folder.resolve("browser"),
+            task,
+            page.toUri().toString()));
+    Path output = folder.resolve("browser.out");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(output.toFile())
+            .redirectError(folder.resolve("browser.err").toFile())
+            .start();
+    assertTrue(process.waitFor(60, TimeUnit.SECONDS), "the browser hangs");
+    return Files.readString(output);
+  }
+}
