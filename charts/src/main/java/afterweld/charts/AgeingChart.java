@@ -37,9 +37,10 @@ public final class AgeingChart {
    * The picture of a study that has curves.
    *
    * @param subject the case it belongs to
-   * @param caution what must be read with it
+   * @param cautions what must be read with it
    */
-  public static Picture of(AgeingStudy study, String subject, String caution, UnitSystem units) {
+  public static Picture of(
+      AgeingStudy study, String subject, List<String> cautions, UnitSystem units) {
     AgeingChart chart = new AgeingChart(study, units);
     Page page =
         new Page(
@@ -47,7 +48,7 @@ public final class AgeingChart {
             "Hardness against ageing time",
             subject,
             new Legend(chart.legend()),
-            List.of(caution),
+            cautions,
             List.of("Time counts from when the metal is at temperature."));
     return new Picture("ageing", page, chart.description(), chart::draw);
   }

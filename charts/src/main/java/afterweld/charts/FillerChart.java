@@ -46,10 +46,10 @@ public final class FillerChart {
    * The picture.
    *
    * @param subject the case it belongs to
-   * @param caution what must be read with it
+   * @param cautions what must be read with it
    */
   public static Picture of(
-      FillerComparison comparison, String subject, String caution, UnitSystem units) {
+      FillerComparison comparison, String subject, List<String> cautions, UnitSystem units) {
     FillerChart chart = new FillerChart(comparison, units);
     Page page =
         new Page(
@@ -57,7 +57,7 @@ public final class FillerChart {
             "Weld metal after heat treatment, filler by filler",
             subject,
             new Legend(chart.legend()),
-            List.of(caution),
+            cautions,
             List.of("The band of one line is 20 % either way."));
     return new Picture("fillers", page, chart.description(), chart::draw);
   }

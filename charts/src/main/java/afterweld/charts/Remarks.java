@@ -1,5 +1,6 @@
 package afterweld.charts;
 
+import afterweld.section.Cautions;
 import afterweld.section.FillerChoice;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -10,7 +11,6 @@ import afterweld.section.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -65,7 +65,7 @@ final class Remarks {
   List<String> caution() {
     List<String> chosen = new ArrayList<>();
     for (int i = 0; i < profile.cautions().size(); i++) {
-      if (i == 0 || aboutPressureOfThisTube(profile.cautions().get(i))) {
+      if (i == 0 || profile.cautions().get(i).equals(Cautions.PRESSURE)) {
         chosen.add(profile.cautions().get(i));
       }
     }
@@ -74,11 +74,6 @@ final class Remarks {
       chosen.add(0, ESTIMATE);
     }
     return chosen;
-  }
-
-  private boolean aboutPressureOfThisTube(String text) {
-    return profile.weldCase().ring().isPresent()
-        && text.toLowerCase(Locale.ROOT).contains("pressure");
   }
 
   /** Gaps in the curves of the quantities, and which warnings come with the result. */

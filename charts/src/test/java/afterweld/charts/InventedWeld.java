@@ -7,6 +7,7 @@ import afterweld.material.Element;
 import afterweld.material.Source;
 import afterweld.material.Status;
 import afterweld.material.Temper;
+import afterweld.section.Cautions;
 import afterweld.section.Estimate;
 import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
@@ -197,8 +198,7 @@ final class InventedWeld {
         warnings,
         List.of(
             CAUTION,
-            "Pressure parts follow the pressure code and licensed practice; no burst pressure is"
-                + " promised.",
+            ring.isPresent() ? Cautions.PRESSURE : "Pressure parts follow the pressure code.",
             "Molten metal, furnace, hot water and quench hazards: local rules."));
   }
 

@@ -49,13 +49,14 @@ final class AgeingCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = unitsOption.units();
+    List<String> cautions = read.cautions(AgeingTable.CAUTION);
     AgeingStudy study = AgeingStudy.of(weldCase);
-    AgeingTable table = new AgeingTable(weldCase, study, units);
-    String json = AgeingJson.of(weldCase, study);
+    AgeingTable table = new AgeingTable(weldCase, study, cautions, units);
+    String json = AgeingJson.of(weldCase, study, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!study.curves().isEmpty()) {
-      Picture picture = AgeingChart.of(study, weldCase.title(), AgeingTable.CAUTION, units);
+      Picture picture = AgeingChart.of(study, weldCase.title(), cautions, units);
       for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
         files.put(drawn.name() + ".png", drawn.png());
         files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));

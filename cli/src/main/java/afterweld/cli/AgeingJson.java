@@ -4,6 +4,7 @@ import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import afterweld.thermal.FurnaceStep.Age;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The result of {@code ageing} for programs. */
@@ -12,14 +13,14 @@ final class AgeingJson {
 
   private AgeingJson() {}
 
-  static String of(WeldCase weldCase, AgeingStudy study) {
+  static String of(WeldCase weldCase, AgeingStudy study, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());
     root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());
     root.put("paint_oven", study.paint().stream().map(AgeingJson::paint).toList());
-    root.put("caution", AgeingTable.CAUTION);
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

@@ -19,11 +19,13 @@ final class AgeingTable {
 
   private final WeldCase weldCase;
   private final AgeingStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  AgeingTable(WeldCase weldCase, AgeingStudy study, UnitSystem units) {
+  AgeingTable(WeldCase weldCase, AgeingStudy study, List<String> cautions, UnitSystem units) {
     this.weldCase = weldCase;
     this.study = study;
+    this.cautions = cautions;
     this.units = units;
   }
 
@@ -38,7 +40,7 @@ final class AgeingTable {
         .map(AgeingStudy.Curve::metal)
         .distinct()
         .forEach(metal -> text.append('\n').append(table(metal)));
-    text.append('\n').append(paint()).append('\n').append(Paragraph.of(CAUTION));
+    text.append('\n').append(paint()).append('\n').append(Paragraph.each(cautions));
     return text.append('\n').append(answer()).toString();
   }
 

@@ -16,7 +16,7 @@ final class FillerJson {
 
   private FillerJson() {}
 
-  static String of(WeldCase weldCase, FillerComparison comparison) {
+  static String of(WeldCase weldCase, FillerComparison comparison, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("fillers", comparison.options().stream().map(FillerJson::filler).toList());
@@ -28,7 +28,7 @@ final class FillerJson {
             .toList());
     root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseYield()));
     root.put("best_over_band", comparison.bestOverBand());
-    root.put("caution", FillerTable.CAUTION);
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 
@@ -55,6 +55,8 @@ final class FillerJson {
         "crack_tendency_over_band",
         option.crackOverBand().stream().map(crack -> crack.label()).toList());
     json.put("anodized_match", option.anodizedMatch());
+    json.put(
+        "ductility_rating", option.ductility().isPresent() ? option.ductility().getAsInt() : null);
     json.put("service_above_65C", option.serviceAbove65C());
     json.put("allowed", option.allowed());
     json.put("reasons", option.reasons());

@@ -22,11 +22,14 @@ final class FillerTable {
 
   private final WeldCase weldCase;
   private final FillerComparison comparison;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  FillerTable(WeldCase weldCase, FillerComparison comparison, UnitSystem units) {
+  FillerTable(
+      WeldCase weldCase, FillerComparison comparison, List<String> cautions, UnitSystem units) {
     this.weldCase = weldCase;
     this.comparison = comparison;
+    this.cautions = cautions;
     this.units = units;
   }
 
@@ -35,12 +38,12 @@ final class FillerTable {
     return Paragraph.of(weldCase.title())
         + Paragraph.of(head())
         + "\n"
-        + table()
+        + tables()
         + "\n"
         + Paragraph.of("Why")
         + reasons()
         + "\n"
-        + Paragraph.of(CAUTION)
+        + Paragraph.each(cautions)
         + "\n"
         + answer();
   }
@@ -64,7 +67,8 @@ final class FillerTable {
         + stress(comparison.baseYield())
         + " yield. Composition in wt%, strengths in "
         + units.stressUnit()
-        + ".";
+        + ", as welded / after the treatment. answers: to heat treatment, and from which dilution"
+        + " on; colour: match after anodizing; duct.: ductility by the filler guides, 1 best to 4.";
   }
 
   private static String percent(double share) {
@@ -75,42 +79,55 @@ final class FillerTable {
     return OutputQuantity.YIELD.text(units, pascal) + " " + units.stressUnit();
   }
 
-  private String table() {
+  private String tables() {
+    List<FillerOption> allowed =
+        comparison.options().stream().filter(FillerOption::allowed).toList();
+    List<FillerOption> ruledOut =
+        comparison.options().stream().filter(option -> !option.allowed()).toList();
+    return (allowed.isEmpty() ? "" : table(allowed))
+        + (ruledOut.isEmpty() ? "" : "\nRuled out for this joint\n" + table(ruledOut));
+  }
+
+  private String table(List<FillerOption> options) {
     TextTable table =
         new TextTable(
             "filler",
-            "use",
-            "Si",
-            "Mg",
-            "yield",
-            "treated",
-            "tensile",
-            "treated",
+            " Si",
+            " Mg",
+            " yield",
+            " tensile",
             "answers",
             "cracking",
-            "colour");
-    comparison.options().forEach(option -> table.row(cells(option)));
+            "colour",
+            " duct.");
+    options.forEach(option -> table.row(cells(option)));
     return table.text();
   }
 
   private String[] cells(FillerOption option) {
     return new String[] {
       option.filler(),
-      option.allowed() ? "yes" : "no",
       String.format(Locale.ROOT, "%.2f", option.composition().of(Element.SI)),
       String.format(Locale.ROOT, "%.2f", option.composition().of(Element.MG)),
-      value(option, WeldMetalTrial.Result::asWelded, Strength::yield),
-      treated(option, Strength::yield),
-      value(option, WeldMetalTrial.Result::asWelded, Strength::tensile),
-      treated(option, Strength::tensile),
-      option.answer().label(),
+      beforeAndAfter(option, Strength::yield),
+      beforeAndAfter(option, Strength::tensile),
+      answers(option),
       option.crack().label(),
-      option.anodizedMatch()
+      option.anodizedMatch().equals("not listed") ? "–" : option.anodizedMatch(),
+      option.ductility().isPresent() ? Integer.toString(option.ductility().getAsInt()) : "–"
     };
   }
 
-  private String treated(FillerOption option, Function<Strength, Double> quantity) {
-    return option.curve().isEmpty() ? "–" : value(option, WeldMetalTrial.Result::treated, quantity);
+  private static String answers(FillerOption option) {
+    return option.answer() == FillerOption.Answer.WITH_DILUTION
+        ? "from " + percent(option.answersFrom().orElseThrow())
+        : option.answer().label();
+  }
+
+  private String beforeAndAfter(FillerOption option, Function<Strength, Double> quantity) {
+    String after =
+        option.curve().isEmpty() ? "–" : value(option, WeldMetalTrial.Result::treated, quantity);
+    return value(option, WeldMetalTrial.Result::asWelded, quantity) + " / " + after;
   }
 
   private String value(

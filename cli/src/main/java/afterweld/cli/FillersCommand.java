@@ -49,12 +49,13 @@ final class FillersCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = unitsOption.units();
+    List<String> cautions = read.cautions(FillerTable.CAUTION);
     FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
-    FillerTable table = new FillerTable(weldCase, comparison, units);
-    String json = FillerJson.of(weldCase, comparison);
+    FillerTable table = new FillerTable(weldCase, comparison, cautions, units);
+    String json = FillerJson.of(weldCase, comparison, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
-    Picture picture = FillerChart.of(comparison, weldCase.title(), FillerTable.CAUTION, units);
+    Picture picture = FillerChart.of(comparison, weldCase.title(), cautions, units);
     for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
       files.put(drawn.name() + ".png", drawn.png());
       files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));

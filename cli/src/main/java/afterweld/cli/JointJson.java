@@ -6,10 +6,12 @@ import afterweld.joint.FilletWeld;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.ThinCylinder;
+import afterweld.section.Cautions;
 import afterweld.section.SectionProfile;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The joint's part of the JSON result: metric, null where nothing is predicted. */
 final class JointJson {
@@ -25,7 +27,9 @@ final class JointJson {
 
   /** What the joint carries, state by state. */
   List<Map<String, Object>> strengths() {
-    return joint.strengths().stream().map(this::strength).toList();
+    return Stream.concat(joint.strengths().stream(), joint.overTwoInches().stream())
+        .map(this::strength)
+        .toList();
   }
 
   private Map<String, Object> strength(JointStrength strength) {
@@ -96,7 +100,7 @@ final class JointJson {
     json.put("von_mises_MPa", megapascal(tube.equivalent()));
     json.put("soft_band_yields_at_MPa", megapascal(tube.bandYieldPressure()));
     json.put("base_yields_at_MPa", megapascal(tube.baseYieldPressure()));
-    json.put("note", ThinCylinder.PRESSURE_TEXT);
+    json.put("note", Cautions.PRESSURE);
     return json;
   }
 

@@ -2,18 +2,13 @@ package afterweld.cli;
 
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
-import afterweld.joint.FilletWeld;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
-import afterweld.joint.ThinCylinder;
+import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -22,9 +17,6 @@ import java.util.stream.Collectors;
 final class JointTables {
   private static final double METRES_PER_MM = 1e-3;
   private static final double PASCAL_PER_MPA = 1e6;
-  private static final double PASCAL_PER_BAR = 1e5;
-  private static final double PASCAL_PER_PSI = 6894.757293168361;
-  private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
   private final JointReport joint;
@@ -54,9 +46,7 @@ final class JointTables {
 
   private String sentence(JointStrength strength, CrossWeldTension pull) {
     String proof =
-        strength.proof().isPresent()
-            ? "proof " + stress(strength.proof()) + " over " + length(strength.gauge())
-            : strength.proofNote();
+        strength.proof().isPresent() ? "proof " + proofs(strength) : strength.proofNote();
     return proof
         + ", tensile "
         + stress(strength.tensile())
@@ -68,6 +58,22 @@ final class JointTables {
             .collect(Collectors.joining(" or the "))
         + "; elongation "
         + elongation(pull);
+  }
+
+  /** The proof stress over the gauge that the reader's units ask for, then over the other. */
+  private String proofs(JointStrength strength) {
+    return joint
+        .overTwoInches(strength)
+        .map(
+            other ->
+                units == UnitSystem.US
+                    ? proof(other, "2 in") + " (" + proof(strength, "50 mm") + ")"
+                    : proof(strength, "50 mm") + " (" + proof(other, "2 in") + ")")
+        .orElseGet(() -> proof(strength, BothUnits.length(strength.gauge())));
+  }
+
+  private String proof(JointStrength strength, String gauge) {
+    return stress(strength.proof()) + " over " + gauge;
   }
 
   private static String metal(String zone) {
@@ -121,61 +127,5 @@ final class JointTables {
         + " ("
         + value.status()
         + ")";
-  }
-
-  /** Sentences on the fillet and the tube. */
-  List<String> checks() {
-    List<String> sentences = new ArrayList<>();
-    joint.checks().fillet().ifPresent(fillet -> sentences.add(sentence("as welded", fillet)));
-    joint
-        .checks()
-        .treatedFillet()
-        .ifPresent(fillet -> sentences.add(sentence("model value after heat treatment", fillet)));
-    joint.checks().tube().ifPresent(tube -> sentences.add(sentence(tube)));
-    return sentences;
-  }
-
-  private String sentence(String state, FilletWeld fillet) {
-    return "Fillet, "
-        + state
-        + ": throat "
-        + length(fillet.throat())
-        + " over "
-        + length(fillet.length())
-        + " carries "
-        + force(fillet.force())
-        + ", "
-        + force(fillet.designForce())
-        + " with the factor 1.25; "
-        + (fillet.legDecides() ? "the metal beside the leg" : "the throat")
-        + " decides.";
-  }
-
-  private String length(double metres) {
-    return OutputQuantity.DISTANCE.text(units, metres) + " " + units.lengthUnit();
-  }
-
-  private String force(double newton) {
-    boolean metric = units == UnitSystem.METRIC;
-    return String.format(
-        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
-  }
-
-  private String sentence(ThinCylinder tube) {
-    return "Tube: hoop stress "
-        + stress(OptionalDouble.of(tube.hoop()))
-        + "; the soft band as welded begins to yield near "
-        + pressure(tube.bandYieldPressure())
-        + ", the base near "
-        + pressure(tube.baseYieldPressure())
-        + ".";
-  }
-
-  private String pressure(double pascal) {
-    boolean metric = units == UnitSystem.METRIC;
-    BigDecimal shown =
-        new BigDecimal(pascal / (metric ? PASCAL_PER_BAR : PASCAL_PER_PSI))
-            .round(new MathContext(2));
-    return shown.toPlainString() + (metric ? " bar" : " psi");
   }
 }

@@ -3,6 +3,7 @@ package afterweld.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Plain text in lines of at most 80 columns. */
 final class Paragraph {
@@ -19,6 +20,11 @@ final class Paragraph {
   /** A sentence behind a lead such as {@code "- "}, its further lines indented by as much. */
   static String hanging(String lead, String text) {
     return indented(lead, " ".repeat(lead.length()), text);
+  }
+
+  /** Each sentence as a paragraph of its own. */
+  static String each(List<String> sentences) {
+    return sentences.stream().map(Paragraph::of).collect(Collectors.joining());
   }
 
   private static String indented(String lead, String indent, String text) {

@@ -65,7 +65,8 @@ final class ProfileCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
-    SectionProfile profile = simulation.of(asked.weld(), stages);
+    SectionProfile computed = simulation.of(asked.weld(), stages);
+    SectionProfile profile = read.underPressure() ? computed.underPressure() : computed;
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
         new ProfileResult(profile, joint, asked.requirement(), unitsOption.units(), routes(asked));

@@ -36,7 +36,7 @@ final class ProfileTable {
         + block("Zones as welded", zones.places() + softening())
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
-        + block("Fillet and tube", list(new JointTables(profile, joint, units).checks()))
+        + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))
@@ -68,6 +68,7 @@ final class ProfileTable {
   private List<String> warnings() {
     return Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
         .map(Warning::text)
+        .filter(text -> !profile.cautions().contains(text))
         .toList();
   }
 

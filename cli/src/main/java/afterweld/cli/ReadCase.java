@@ -1,6 +1,8 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
+import afterweld.section.Cautions;
+import java.util.List;
 import java.util.function.BinaryOperator;
 
 /**
@@ -10,4 +12,14 @@ import java.util.function.BinaryOperator;
  * @param placed from a key's pointer, such as {@code /passes/0/bead_width}, and a message to that
  *     message with file, line and column before it
  */
-record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {}
+record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
+  /** Whether it is about a ring or a tube. */
+  boolean underPressure() {
+    return caseFile.weld().ring().isPresent() || caseFile.joint().tube().isPresent();
+  }
+
+  /** The cautions of a command: its own, and the one on pressure where it matters. */
+  List<String> cautions(String own) {
+    return underPressure() ? List.of(own, Cautions.PRESSURE) : List.of(own);
+  }
+}

@@ -16,7 +16,7 @@ final class RouteJson {
 
   private RouteJson() {}
 
-  static String of(WeldCase weldCase, RouteStudy study) {
+  static String of(WeldCase weldCase, RouteStudy study, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     List<Map<String, Object>> routes = new ArrayList<>();
@@ -39,6 +39,7 @@ final class RouteJson {
                   return json;
                 })
             .toList());
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

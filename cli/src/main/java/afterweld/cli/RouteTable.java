@@ -6,23 +6,27 @@ import afterweld.choice.RouteStudy;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** What a person reads on the terminal after {@code routes}. */
 final class RouteTable {
-  private static final String CAUTION =
+  /** What stands with every number here. */
+  static final String CAUTION =
       "Estimates for sound metal; the final choice is made by a qualified procedure test (bend,"
           + " tension and hardness on the first article) and the governing code.";
 
   private final WeldCase weldCase;
   private final RouteStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  RouteTable(WeldCase weldCase, RouteStudy study, UnitSystem units) {
+  RouteTable(WeldCase weldCase, RouteStudy study, List<String> cautions, UnitSystem units) {
     this.weldCase = weldCase;
     this.study = study;
+    this.cautions = cautions;
     this.units = units;
   }
 
@@ -31,18 +35,20 @@ final class RouteTable {
     StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
     text.append(
         Paragraph.of(
-            "Joint dressed flush after each route, strengths in " + units.stressUnit() + "."));
+            "Joint dressed flush after each route, strengths in "
+                + units.stressUnit()
+                + "; h: furnace hours. Full treatment: solution treat, quench and age."));
     text.append('\n').append(numbers());
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
     }
-    text.append('\n').append(shelf()).append('\n').append(Paragraph.of(CAUTION));
+    text.append('\n').append(shelf()).append('\n').append(Paragraph.each(cautions));
     return text.append('\n').append(answer()).toString();
   }
 
   private String numbers() {
     TextTable table =
-        new TextTable("route", "in", "proof", "tensile", "HV", "steps", "oven h", "score");
+        new TextTable("route", "in", " proof", " tensile", " HV", " steps", " h", " score");
     for (int i = 0; i < study.routes().size(); i++) {
       RouteResult route = study.routes().get(i);
       table.row(

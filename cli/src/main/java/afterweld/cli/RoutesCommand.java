@@ -5,6 +5,7 @@ import afterweld.choice.RouteStudy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,8 +47,9 @@ final class RoutesCommand implements Callable<Integer> {
     CaseFile asked = read.caseFile();
     RouteStudy study =
         RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes());
-    RouteTable table = new RouteTable(asked.weld(), study, unitsOption.units());
-    String json = RouteJson.of(asked.weld(), study);
+    List<String> cautions = read.cautions(RouteTable.CAUTION);
+    RouteTable table = new RouteTable(asked.weld(), study, cautions, unitsOption.units());
+    String json = RouteJson.of(asked.weld(), study, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("routes.txt", table.text().getBytes(StandardCharsets.UTF_8));

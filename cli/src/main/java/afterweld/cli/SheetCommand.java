@@ -2,10 +2,12 @@ package afterweld.cli;
 
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
+import afterweld.section.Cautions;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,12 +56,13 @@ final class SheetCommand implements Callable<Integer> {
     if (!sheet.refusals().isEmpty()) {
       throw new InputFault(sheet.refusals());
     }
-    String text = SheetText.of(sheet);
-    String json = SheetText.json(sheet);
+    List<String> cautions = read.underPressure() ? List.of(Cautions.PRESSURE) : List.of();
+    String text = SheetText.of(sheet, cautions);
+    String json = SheetText.json(sheet, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.txt", text.getBytes(StandardCharsets.UTF_8));
-    files.put("sheet.html", SheetPage.of(sheet).getBytes(StandardCharsets.UTF_8));
+    files.put("sheet.html", SheetPage.of(sheet, cautions).getBytes(StandardCharsets.UTF_8));
     return new Answer(text, text, json, files, ExitStatus.DONE);
   }
 }

@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.choice.FurnaceSheet;
 import afterweld.choice.FurnaceSheet.Expected;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -11,7 +12,7 @@ import java.util.stream.Collectors;
 final class SheetText {
   private SheetText() {}
 
-  static String of(FurnaceSheet sheet) {
+  static String of(FurnaceSheet sheet, List<String> cautions) {
     String origin =
         sheet.ownSchedule()
             ? "Schedule as stated in the case."
@@ -30,7 +31,8 @@ final class SheetText {
         + lines
         + "\n"
         + Paragraph.of("Hardness to expect after ageing")
-        + expected;
+        + expected
+        + Paragraph.each(cautions);
   }
 
   private static String expected(Expected expected) {
@@ -48,7 +50,7 @@ final class SheetText {
         expected.softMeans());
   }
 
-  static String json(FurnaceSheet sheet) {
+  static String json(FurnaceSheet sheet, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", sheet.title());
     root.put("own_schedule", sheet.ownSchedule());
@@ -58,6 +60,7 @@ final class SheetText {
             .map(line -> Map.of("what", line.what(), "text", line.text()))
             .toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

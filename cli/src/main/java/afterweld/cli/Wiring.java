@@ -85,16 +85,9 @@ final class Wiring {
         result.routes().isPresent()
             ? FillerComparison.of(weldCase, result.requirement())
             : FillerComparison.ofOwnFiller(weldCase, result.requirement());
-    Optional<Picture.Files> picture =
-        result.routes().isEmpty()
-            ? Optional.empty()
-            : Optional.of(
-                Picture.drawAll(
-                        List.of(
-                            FillerChart.of(
-                                comparison, weldCase.title(), FillerTable.CAUTION, result.units())))
-                    .get(0));
-    return Optional.of(new FillerPart(comparison, picture));
+    Picture picture =
+        FillerChart.of(comparison, weldCase.title(), List.of(FillerTable.CAUTION), result.units());
+    return Optional.of(new FillerPart(comparison, Picture.drawAll(List.of(picture)).get(0)));
   }
 
   private static List<Alloy> alloys() {

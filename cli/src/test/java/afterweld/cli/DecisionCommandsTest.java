@@ -68,6 +68,35 @@ class DecisionCommandsTest {
     assertTrue(Files.exists(folder.resolve("fillers").resolve("fillers.png")));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"profile", "routes", "fillers", "ageing", "sheet"})
+  void thePressureTextStandsOnEveryOutputOfATube(String command) throws IOException {
+    Path tube = folder.resolve("tube.yaml");
+    String plate = Files.readString(Path.of(FORK_ARM));
+    Files.writeString(tube, plate + "\nring: {diameter: 100 mm}\n");
+    Path out = folder.resolve("out");
+    run(command, tube.toString(), "--out", out.toString());
+    String shown = memory.out().replaceAll("\\s+", " ");
+    assertTrue(shown.contains("not a design pressure"), shown);
+    assertTrue(Files.readString(out.resolve("result.json")).contains("not a design pressure"));
+    try (Stream<Path> files = Files.list(out)) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".html")).toList()) {
+        assertTrue(Files.readString(file).contains("not a design pressure"), file.toString());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"profile", "routes", "fillers", "ageing", "sheet"})
+  void whatAPersonReadsFitsEightyColumns(String command) {
+    run(command, FORK_ARM, "--out", folder.resolve(command).toString());
+    memory
+        .out()
+        .lines()
+        .filter(line -> !line.contains(folder.toString()))
+        .forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
   @Test
   void routesKeepTheirKeys() throws IOException {
     JsonNode root = json("routes", FORK_ARM);

@@ -57,7 +57,7 @@ final class JointReader {
           "preparation-by-rule",
           "No preparation given: computed as "
               + preparation.label()
-              + " (fillet for lap, tee and socket; else square up to 5 mm, single-v above).");
+              + " (fillet for lap, tee and socket; else square up to 5 mm (0.2 in), single-v above).");
     }
     return preparation;
   }

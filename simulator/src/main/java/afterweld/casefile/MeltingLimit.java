@@ -2,6 +2,7 @@ package afterweld.casefile;
 
 import afterweld.material.Composition;
 import afterweld.material.Element;
+import afterweld.section.BothUnits;
 import afterweld.section.FillerChoice;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,11 +51,11 @@ record MeltingLimit(double solidus, String metal, boolean weldMayMelt) {
   /** What is expected of a set temperature. */
   String expected() {
     return "at most "
-        + Plates.show(highestSetting())
+        + BothUnits.temperature(highestSetting())
         + ": "
         + metal
         + " begins to melt at "
-        + Plates.show(solidus)
+        + BothUnits.temperature(solidus)
         + ", less 6 K for the furnace and a margin of 5 K";
   }
 

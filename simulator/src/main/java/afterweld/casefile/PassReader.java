@@ -8,6 +8,7 @@ import static afterweld.casefile.Dimension.TEMPERATURE;
 import static afterweld.casefile.Dimension.TIME;
 import static afterweld.casefile.Dimension.VOLTAGE;
 
+import afterweld.section.BothUnits;
 import afterweld.thermal.Pass;
 import afterweld.thermal.WeldingProcess;
 import java.util.ArrayList;
@@ -119,9 +120,9 @@ final class PassReader {
       section.fault(
           measure.key(),
           "found "
-              + Plates.show(start)
+              + BothUnits.temperature(start)
               + "; expected under 0.9 of the absolute solidus, "
-              + Plates.show(plates.hottestStart()));
+              + BothUnits.temperature(plates.hottestStart()));
     }
     return start;
   }

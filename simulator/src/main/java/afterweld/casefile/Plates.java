@@ -2,7 +2,6 @@ package afterweld.casefile;
 
 import afterweld.material.Alloy;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
@@ -15,8 +14,6 @@ import java.util.stream.DoubleStream;
 record Plates(SideReader.Draft left, SideReader.Draft right) {
   /** Share of the absolute solidus that preheat and interpass must stay under. */
   private static final double HOTTEST_START = 0.9;
-
-  private static final double ZERO_CELSIUS = 273.15;
 
   /** Thickness of the thicker side, m; NaN if one of them is not known. */
   double thickest() {
@@ -36,12 +33,6 @@ record Plates(SideReader.Draft left, SideReader.Draft right) {
   /** The temperature that preheat and interpass must stay under, K; NaN if it is not known. */
   double hottestStart() {
     return HOTTEST_START * lowestSolidus();
-  }
-
-  /** A temperature for a message, in °C and °F. */
-  static String show(double kelvin) {
-    double celsius = kelvin - ZERO_CELSIUS;
-    return String.format(Locale.ROOT, "%.0f °C (%.0f °F)", celsius, celsius * 1.8 + 32);
   }
 
   private double smallest(ToDoubleFunction<SideReader.Draft> property) {

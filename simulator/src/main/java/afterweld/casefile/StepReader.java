@@ -4,6 +4,7 @@ import static afterweld.casefile.Dimension.TEMPERATURE;
 import static afterweld.casefile.Dimension.TEMPERATURE_RATE;
 import static afterweld.casefile.Dimension.TIME;
 
+import afterweld.section.BothUnits;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.QuenchMedium;
 import java.util.List;
@@ -71,13 +72,13 @@ final class StepReader {
       notes.add(
           "cold-solution-treatment",
           "A solution treatment at "
-              + Plates.show(temperature)
-              + " is under 480 °C: little dissolves.");
+              + BothUnits.temperature(temperature)
+              + " is under 480 °C (900 °F): little dissolves.");
     }
     if (limit.weldMayMelt()) {
       notes.add(
           "weld-metal-may-melt",
-          "Weld metal with this much magnesium may begin to melt from 450 °C on in a solution"
+          "Weld metal with this much magnesium may begin to melt from 450 °C (840 °F) on in a solution"
               + " treatment.");
     }
     return new FurnaceStep.SolutionTreat(temperature, soak, furnace);
@@ -87,7 +88,8 @@ final class StepReader {
     double temperature = section.required(SET);
     if (Measure.exceeds(temperature, limit.highestSetting())) {
       section.fault(
-          SET.key(), "found " + Plates.show(temperature) + "; expected " + limit.expected());
+          SET.key(),
+          "found " + BothUnits.temperature(temperature) + "; expected " + limit.expected());
     }
     return temperature;
   }
@@ -108,7 +110,7 @@ final class StepReader {
               Locale.ROOT,
               "Quench: %s at %s after a delay of %.0f s.",
               medium.label(),
-              Plates.show(temperature),
+              BothUnits.temperature(temperature),
               delay));
     }
     return new FurnaceStep.Quench(medium, temperature, delay);
@@ -139,9 +141,9 @@ final class StepReader {
       section.fault(
           SET.key(),
           "found "
-              + Plates.show(temperature)
+              + BothUnits.temperature(temperature)
               + "; expected an ageing temperature under "
-              + Plates.show(OVERAGEING)
+              + BothUnits.temperature(OVERAGEING)
               + ", or overage: true beside it if softening is meant");
     }
     return new FurnaceStep.Age(temperature, time, ramp, overage);
@@ -167,7 +169,8 @@ final class StepReader {
     double time = section.required(HOLD);
     double cooling = section.quantityOr(COOLING, USUAL_COOLING);
     if (!section.has(COOLING.key())) {
-      notes.add("cooling-by-default", "Anneal: cooled at 28 K/h (50 °F/h) down to 260 °C.");
+      notes.add(
+          "cooling-by-default", "Anneal: cooled at 28 K/h (50 °F/h) down to 260 °C (500 °F).");
     }
     return new FurnaceStep.Anneal(temperature, time, cooling);
   }

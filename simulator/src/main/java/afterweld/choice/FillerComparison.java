@@ -19,7 +19,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Every filler of the library held against one joint: what its weld metal becomes at this dilution
@@ -51,6 +53,7 @@ public record FillerComparison(
   private static final double PRACTICAL_DILUTION = 0.8;
   private static final double WARM_SERVICE = 65 + 273.15;
   private static final int CURVE_STEPS = 20;
+  private static final String WITHOUT = "none";
 
   /** Copies the lists. */
   public FillerComparison {
@@ -61,16 +64,30 @@ public record FillerComparison(
 
   /** Compares all fillers of the library. */
   public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
-    return of(weldCase, requirement, MaterialLibrary.standard().fillers());
+    List<Metal> metals = new ArrayList<>();
+    MaterialLibrary.standard().fillers().forEach(filler -> metals.add(Metal.of(filler)));
+    metals.add(new Metal(WITHOUT, WeldPool.composition(weldCase.withoutFiller(), 1)));
+    return of(weldCase, requirement, metals);
   }
 
   /** Judges the case's own filler only. */
   public static FillerComparison ofOwnFiller(WeldCase weldCase, Requirement requirement) {
-    return of(weldCase, requirement, weldCase.filler().alloy().stream().toList());
+    return of(weldCase, requirement, weldCase.filler().alloy().stream().map(Metal::of).toList());
+  }
+
+  /** What is added to the pool; without filler it is more of what is there. */
+  private record Metal(String name, Composition composition) {
+    static Metal of(Alloy filler) {
+      return new Metal(filler.name(), filler.composition());
+    }
+
+    boolean none() {
+      return name.equals(WITHOUT);
+    }
   }
 
   private static FillerComparison of(
-      WeldCase weldCase, Requirement requirement, List<Alloy> fillers) {
+      WeldCase weldCase, Requirement requirement, List<Metal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps =
         own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
@@ -120,7 +137,7 @@ public record FillerComparison(
     private final Requirement requirement;
     private final WeldMetalTrial trial;
     private final double base;
-    private final Alloy filler;
+    private final Metal filler;
     private final List<String> against = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
 
@@ -129,7 +146,7 @@ public record FillerComparison(
         Requirement requirement,
         WeldMetalTrial trial,
         double base,
-        Alloy filler) {
+        Metal filler) {
       this.weldCase = weldCase;
       this.requirement = requirement;
       this.trial = trial;
@@ -152,7 +169,7 @@ public record FillerComparison(
       reasons.addAll(remarks);
       return new FillerOption(
           filler.name(),
-          dilution,
+          filler.none() ? 1 : dilution,
           metal,
           predicted ? Optional.of(trial.of(metal)) : Optional.empty(),
           answer,
@@ -161,7 +178,10 @@ public record FillerComparison(
           List.of(
               CrackTendency.of(mixed(choice.dilutionLow())),
               CrackTendency.of(mixed(choice.dilutionHigh()))),
-          guidance().map(guide -> guide.anodizedMatch().label()).orElse("not listed"),
+          filler.none()
+              ? "yes"
+              : guidance().map(guide -> guide.anodizedMatch().label()).orElse("not listed"),
+          ductility(),
           !rich,
           against.isEmpty(),
           reasons,
@@ -185,6 +205,20 @@ public record FillerComparison(
                   MaterialLibrary.standard()
                       .guidance(weldCase.right().alloy().name(), filler.name())
                       .isPresent());
+    }
+
+    /** The poorer of the guide's ratings for the two bases. */
+    private OptionalInt ductility() {
+      return guidance().isEmpty()
+          ? OptionalInt.empty()
+          : Stream.of(weldCase.left(), weldCase.right())
+              .flatMap(
+                  side ->
+                      MaterialLibrary.standard()
+                          .guidance(side.alloy().name(), filler.name())
+                          .stream())
+              .mapToInt(FillerGuidance::ductility)
+              .max();
     }
 
     private List<Point> curve() {
@@ -219,19 +253,31 @@ public record FillerComparison(
       judgeMagnesium(rich);
       judgeService(rich);
       judgeColour();
-      if (guidance().isEmpty()) {
+      if (filler.none()) {
+        judgeWithoutFiller(crack);
+      } else if (guidance().isEmpty()) {
         against.add("Not a usual filler for this base.");
       }
       if (!predicted) {
         remarks.add("More than 0.5 % copper in the weld metal: its strength is not predicted.");
       }
       remarks.add(answerSentence(rich, predicted, answer, from));
-      if (crack == CrackTendency.HIGH) {
+      if (crack == CrackTendency.HIGH && !filler.none()) {
         remarks.add("The weld metal lies where cracking on solidification is likely.");
       }
       guidance()
           .filter(guide -> !guide.note().isEmpty())
           .ifPresent(guide -> remarks.add("Guide: " + guide.note() + "."));
+    }
+
+    private void judgeWithoutFiller(CrackTendency crack) {
+      if (crack == CrackTendency.HIGH) {
+        against.add(
+            "Melted base alone, as 6xxx is, lies where cracking on solidification is likely: at most"
+                + " a seal bead or a trial.");
+      } else {
+        remarks.add("Melted base alone: for thin, well fitted joints.");
+      }
     }
 
     private void judgeMagnesium(boolean rich) {
@@ -255,7 +301,7 @@ public record FillerComparison(
       boolean warm = requirement.serviceTemperature().orElse(0) > WARM_SERVICE;
       if (rich && warm) {
         against.add(
-            "More than 3 % Mg: not for service above 65 °C (some guides draw the line at 5 %).");
+            "More than 3 % Mg: not for service above 65 °C, 150 °F (some guides draw the line at 5 %).");
       }
     }
 
@@ -286,7 +332,7 @@ public record FillerComparison(
         case WITH_DILUTION ->
             "Answers to this treatment only from "
                 + Math.round(100 * from.getAsDouble())
-                + " % dilution on, when the base has brought enough magnesium.";
+                + " % dilution on, when enough of the base is in it.";
         case NO -> "Hardly answers to this treatment at practical dilutions.";
       };
     }

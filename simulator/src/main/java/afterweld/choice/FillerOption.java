@@ -5,6 +5,7 @@ import afterweld.section.WeldMetalTrial;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * One filler held against the joint.
@@ -18,6 +19,7 @@ import java.util.OptionalDouble;
  * @param crack tendency at the joint's dilution
  * @param crackOverBand tendencies at the low and the high end of the dilution's band
  * @param anodizedMatch whether it matches the base after anodizing, in the guide's word
+ * @param ductility the guide's rating from 1 (best) to 4 (poor); empty if it has none
  * @param serviceAbove65C whether it may serve above 65 °C
  * @param allowed whether nothing rules it out for this joint
  * @param reasons plain sentences, the deciding one first
@@ -33,6 +35,7 @@ public record FillerOption(
     CrackTendency crack,
     List<CrackTendency> crackOverBand,
     String anodizedMatch,
+    OptionalInt ductility,
     boolean serviceAbove65C,
     boolean allowed,
     List<String> reasons,

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.section.BothUnits;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
@@ -104,7 +105,7 @@ public record FurnaceSheet(
                           + "-"
                           + side.temper().name()
                           + ", "
-                          + millimetres(side.thickness()))
+                          + BothUnits.length(side.thickness()))
               .distinct()
               .reduce((one, other) -> one + " to " + other)
               .orElseThrow()
@@ -115,10 +116,6 @@ public record FurnaceSheet(
 
     private Stream<Side> sides() {
       return Stream.of(weldCase.left(), weldCase.right());
-    }
-
-    private static String millimetres(double metres) {
-      return String.format(Locale.ROOT, "%.3g mm", metres * 1e3);
     }
 
     private String arrival() {
@@ -154,10 +151,10 @@ public record FurnaceSheet(
           refusals.add(
               String.format(
                   Locale.ROOT,
-                  "Solution treatment at %s with its tolerance of 6 °C comes within 5 °C of the lowest"
+                  "Solution treatment at %s with its tolerance of 6 °C (11 °F) comes within 5 °C (9 °F) of the lowest"
                       + " solidus, %s: metal may melt.",
-                  FurnaceWords.temperature(treat.temperature()),
-                  FurnaceWords.temperature(lowestSolidus())));
+                  BothUnits.temperature(treat.temperature()),
+                  BothUnits.temperature(lowestSolidus())));
         }
       }
       return refusals;
@@ -168,12 +165,11 @@ public record FurnaceSheet(
         return List.of(
             new Line(
                 "Solution treatment",
-                FurnaceWords.temperature(treat.temperature())
-                    + " ± 6 °C (AMS 2770 practice, memory). Lowest solidus: base "
-                    + FurnaceWords.temperature(
-                        WeldPool.baseSolidus(weldCase.left(), weldCase.right()))
+                BothUnits.temperature(treat.temperature())
+                    + " ± 6 °C (11 °F) (AMS 2770 practice, memory). Lowest solidus: base "
+                    + BothUnits.temperature(WeldPool.baseSolidus(weldCase.left(), weldCase.right()))
                     + ", weld metal "
-                    + FurnaceWords.temperature(weldMetalSolidus())
+                    + BothUnits.temperature(weldMetalSolidus())
                     + " (memory)."),
             new Line("Soak", soak(treat)));
       }
@@ -182,17 +178,17 @@ public record FurnaceSheet(
             new Line("Quench", quench(quench)),
             new Line(
                 "Straightening",
-                "Within 1 h of the quench, 8 h at most; stored at -18 °C it may wait longer (common"
+                "Within 1 h of the quench, 8 h at most; stored at -18 °C (0 °F) it may wait longer (common"
                     + " practice)."));
       }
       if (step instanceof Age age) {
         return List.of(
             new Line(
                 "Ageing",
-                FurnaceWords.temperature(age.temperature())
-                    + " ± 6 °C for "
+                BothUnits.temperature(age.temperature())
+                    + " ± 6 °C (11 °F) for "
                     + FurnaceWords.time(age.time())
-                    + ", counted from when the coldest part is within 6 °C (AMS 2770 practice,"
+                    + ", counted from when the coldest part is within 6 °C (11 °F) (AMS 2770 practice,"
                     + " memory)."));
       }
       String words = FurnaceWords.of(step);
@@ -205,7 +201,7 @@ public record FurnaceSheet(
         return FurnaceWords.time(treat.soak()) + "; castings 6 to 12 h (common practice).";
       }
       return FurnaceWords.time(treat.soak())
-          + " as ordered, counted from when the coldest part is within 6 °C. At least "
+          + " as ordered, counted from when the coldest part is within 6 °C (11 °F). At least "
           + FurnacePractice.of("soak in air", thickest()).text()
           + " in air, "
           + FurnacePractice.of("soak in salt", thickest()).text()
@@ -219,10 +215,10 @@ public record FurnaceSheet(
           "Into "
               + quench.medium().label()
               + " of "
-              + FurnaceWords.temperature(quench.temperature())
+              + BothUnits.temperature(quench.temperature())
               + (casting
-                  ? "; castings usually into water of 65 to 100 °C (common practice)"
-                  : "; water at most 38 °C at the start, its rise under 11 °C (AMS 2770, memory)");
+                  ? "; castings usually into water of 65 to 100 °C, 150 to 212 °F (common practice)"
+                  : "; water at most 38 °C (100 °F) at the start, its rise under 11 °C (20 °F) (AMS 2770, memory)");
       String late =
           quench.delay() > longest.value() ? " The ordered delay is longer than that limit." : "";
       return medium

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.section.BothUnits;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
@@ -15,32 +16,34 @@ final class FurnaceWords {
 
   static String of(FurnaceStep step) {
     if (step instanceof SolutionTreat treat) {
-      return "solution treat at " + temperature(treat.temperature()) + " for " + time(treat.soak());
+      return "solution treat at "
+          + BothUnits.temperature(treat.temperature())
+          + " for "
+          + time(treat.soak());
     }
     if (step instanceof Quench quench) {
       return "quench into "
           + quench.medium().label()
           + " of "
-          + temperature(quench.temperature())
+          + BothUnits.temperature(quench.temperature())
           + " within "
           + time(quench.delay());
     }
     if (step instanceof QuenchAtRate quench) {
-      return String.format(Locale.ROOT, "quench at %.0f K/s", quench.rate());
+      return String.format(
+          Locale.ROOT, "quench at %.0f °C/s (%.0f °F/s)", quench.rate(), 1.8 * quench.rate());
     }
     if (step instanceof NaturalAge age) {
       return "hold at room temperature for " + time(age.time());
     }
     if (step instanceof Age age) {
-      return "age at " + temperature(age.temperature()) + " for " + time(age.time());
+      return "age at " + BothUnits.temperature(age.temperature()) + " for " + time(age.time());
     }
     Anneal anneal = (Anneal) step;
-    return "anneal at " + temperature(anneal.temperature()) + " for " + time(anneal.time());
-  }
-
-  static String temperature(double kelvin) {
-    double celsius = kelvin - 273.15;
-    return String.format(Locale.ROOT, "%.0f °C (%.0f °F)", celsius, celsius * 1.8 + 32);
+    return "anneal at "
+        + BothUnits.temperature(anneal.temperature())
+        + " for "
+        + time(anneal.time());
   }
 
   static String time(double seconds) {

@@ -5,6 +5,7 @@ import afterweld.joint.JointStrength;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
+import afterweld.section.BothUnits;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -101,10 +102,10 @@ public final class RequirementCheck {
 
   private String basis() {
     if (joint.isPresent()) {
-      String gauge = with(OutputQuantity.DISTANCE, joint.get().gauge());
-      return "Yield and tensile strength are those of the joint, dressed flush, pulled over a "
-          + gauge
-          + " gauge "
+      return "Yield and tensile strength are those of the joint, dressed flush, pulled over a gauge"
+          + " of "
+          + BothUnits.length(joint.get().gauge())
+          + " "
           + profile.states().get(lastState())
           + "; the lowest local yield is "
           + with(OutputQuantity.YIELD, joint.get().lowestYield())
@@ -121,18 +122,27 @@ public final class RequirementCheck {
     if (asked.isEmpty()) {
       return Optional.empty();
     }
+    double wanted = asked.getAsDouble();
     Found found = found(quantity, value);
-    Verdict verdict = compare(found.low(), found.middle(), asked.getAsDouble());
-    String asks = quantity.title() + ": " + with(quantity, asked.getAsDouble()) + " asked, ";
+    Verdict verdict = compare(found.low(), found.middle(), wanted);
+    String asks = quantity.title() + ": " + beside(quantity, wanted, found.middle()) + " asked, ";
     return Optional.of(
-        new Finding(verdict, capital(asks) + words(quantity, found) + ": " + answer(verdict)));
+        new Finding(
+            verdict, capital(asks) + words(quantity, found, wanted) + ": " + answer(verdict)));
   }
 
-  private String words(OutputQuantity quantity, Found found) {
+  private String words(OutputQuantity quantity, Found found, double wanted) {
     if (Double.isNaN(found.middle())) {
       return joint.map(JointStrength::proofNote).orElse("not predicted at every station");
     }
-    return with(quantity, found.middle()) + " predicted, low end " + with(quantity, found.low());
+    return beside(quantity, found.middle(), wanted)
+        + " predicted, low end "
+        + beside(quantity, found.low(), wanted);
+  }
+
+  /** A value so that it can be told from the one it is held against. */
+  private String beside(OutputQuantity quantity, double si, double other) {
+    return quantity.textBeside(units, si, other) + " " + quantity.unit(units);
   }
 
   private Found found(OutputQuantity quantity, ToDoubleFunction<Strength> value) {

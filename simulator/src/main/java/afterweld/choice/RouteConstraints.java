@@ -6,6 +6,7 @@ import afterweld.material.Alloy;
 import afterweld.material.Element;
 import afterweld.material.FillerGuidance;
 import afterweld.material.MaterialLibrary;
+import afterweld.section.BothUnits;
 import afterweld.section.SectionProfile;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
@@ -105,11 +106,13 @@ final class RouteConstraints {
     String text =
         String.format(
             Locale.ROOT,
-            "Solution treatment at %.0f °C with 6 °C tolerance; lowest solidus %.0f °C: %.0f °C to"
-                + " spare, 5 °C wanted.",
-            hottest.getAsDouble() - ZERO_CELSIUS,
-            solidus - ZERO_CELSIUS,
-            room);
+            "Solution treatment at %s with a tolerance of %s; lowest solidus %s: %s to spare, %s"
+                + " wanted.",
+            BothUnits.temperature(hottest.getAsDouble()),
+            BothUnits.difference(FURNACE_TOLERANCE),
+            BothUnits.temperature(solidus),
+            BothUnits.difference(room),
+            BothUnits.difference(MELTING_MARGIN));
     return Optional.of(
         new RouteConstraint("melting", room > MELTING_MARGIN ? State.MET : State.NOT_MET, text));
   }
@@ -131,9 +134,9 @@ final class RouteConstraints {
             ? new RouteConstraint(
                 "service temperature",
                 State.NOT_MET,
-                "A filler with more than 3 % Mg is not for service above 65 °C.")
+                "A filler with more than 3 % Mg is not for service above 65 °C (150 °F).")
             : new RouteConstraint(
-                "service temperature", State.MET, "The filler may serve above 65 °C."));
+                "service temperature", State.MET, "The filler may serve above 65 °C (150 °F)."));
   }
 
   private Optional<RouteConstraint> colour() {
@@ -211,11 +214,10 @@ final class RouteConstraints {
     }
     State state = expected.getAsDouble() <= allowed.getAsDouble() ? State.MET : State.NOT_MET;
     String text =
-        String.format(
-            Locale.ROOT,
-            "%.1f mm expected, %.1f mm allowed.",
-            expected.getAsDouble() * 1e3,
-            allowed.getAsDouble() * 1e3);
+        BothUnits.length(expected.getAsDouble())
+            + " expected, "
+            + BothUnits.length(allowed.getAsDouble())
+            + " allowed.";
     return Optional.of(new RouteConstraint("quench movement", state, text));
   }
 

@@ -5,15 +5,17 @@ import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
 
-/** The ways to make a welded part of a heat-treatable alloy. */
+/**
+ * The ways to make a welded part of a heat-treatable alloy. A full treatment is solution treatment,
+ * quench and ageing.
+ */
 enum RouteKind {
   LEAVE("weld as delivered and leave", Optional.empty(), Treatment.NONE, 1),
   AGE("weld as delivered, then age", Optional.empty(), Treatment.AGE, 2),
   T4_AGE("weld in T4, then age", Optional.of("T4"), Treatment.AGE, 2),
-  T4_FULL("weld in T4, then solution treat, quench and age", Optional.of("T4"), Treatment.FULL, 4),
-  ANNEALED_FULL(
-      "weld annealed, then solution treat, quench and age", Optional.of("O"), Treatment.FULL, 4),
-  T6_FULL("weld in T6, then solution treat, quench and age", Optional.of("T6"), Treatment.FULL, 5),
+  T4_FULL("weld in T4, then full treatment", Optional.of("T4"), Treatment.FULL, 4),
+  ANNEALED_FULL("weld annealed, then full treatment", Optional.of("O"), Treatment.FULL, 4),
+  T6_FULL("weld in T6, then full treatment", Optional.of("T6"), Treatment.FULL, 5),
   OWN("the case's own schedule", Optional.empty(), Treatment.OWN, 0);
 
   private final String label;

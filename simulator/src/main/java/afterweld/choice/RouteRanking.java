@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
  * hours) decides.
  *
  * <p>The choice is called clear only if it wins under at least 70 % of 2000 random weight sets
- * (seeded) and stays the winner at the 5 and the 95 % strength of every route.
+ * (seeded), stays the winner at the 5 and the 95 % strength of every route, and no other route is
+ * as good in every criterion.
  */
 final class RouteRanking {
   static final List<String> CRITERIA =
@@ -30,6 +31,9 @@ final class RouteRanking {
   private static final long SEED = 6061;
   private static final double CLEAR_SHARE = 0.70;
   private static final double FIVE_PERCENT = 1.645;
+
+  /** Scores that differ by less are shown as the same number. */
+  private static final double SAME = 0.01;
 
   private final List<Entry> entries;
   private final List<String> order;
@@ -50,6 +54,13 @@ final class RouteRanking {
       };
     }
 
+    /** Whether another route scores the same in every criterion. */
+    boolean asGoodAs(Entry other) {
+      double[] own = scores(0);
+      double[] others = other.scores(0);
+      return IntStream.range(0, own.length).allMatch(i -> Math.abs(own[i] - others[i]) < SAME);
+    }
+
     private static double clamp(double value) {
       return Math.max(0, Math.min(1, value));
     }
@@ -63,6 +74,15 @@ final class RouteRanking {
   /** The best route, if there is one. */
   Optional<Entry> winner() {
     return winner(0, equal());
+  }
+
+  /** Other routes that are as good as the winner in every criterion. */
+  List<Entry> asGood() {
+    return winner().stream()
+        .flatMap(
+            winner ->
+                entries.stream().filter(entry -> !entry.equals(winner) && entry.asGoodAs(winner)))
+        .toList();
   }
 
   private Optional<Entry> winner(double deviations, double[] weights) {
@@ -124,7 +144,7 @@ final class RouteRanking {
     int wins = 0;
     for (int i = 0; i < WEIGHT_SETS; i++) {
       double[] weights = dirichlet(random);
-      wins += byWeights(weights).equals(winner) ? 1 : 0;
+      wins += byWeights(weights).filter(winner.get()::asGoodAs).isPresent() ? 1 : 0;
     }
     return (double) wins / WEIGHT_SETS;
   }
@@ -148,6 +168,7 @@ final class RouteRanking {
   boolean clear() {
     Optional<Entry> winner = winner();
     return winner.isPresent()
+        && asGood().isEmpty()
         && share() >= CLEAR_SHARE
         && winner(-FIVE_PERCENT, equal()).equals(winner)
         && winner(FIVE_PERCENT, equal()).equals(winner);
@@ -158,13 +179,17 @@ final class RouteRanking {
    */
   Optional<String> flip() {
     Optional<Entry> winner = byWeights(equal());
+    if (winner.isEmpty()) {
+      return Optional.empty();
+    }
     String found = null;
     double smallest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < CRITERIA.size(); i++) {
       for (int step = 0; step <= 100; step++) {
         double weight = step / 100.0;
         double change = Math.abs(weight - 0.25);
-        if (change < smallest && !byWeights(withOne(i, weight)).equals(winner)) {
+        Optional<Entry> other = byWeights(withOne(i, weight));
+        if (change < smallest && other.filter(winner.get()::asGoodAs).isEmpty()) {
           smallest = change;
           found = CRITERIA.get(i) + " at " + step + " % of the weight instead of 25 %";
         }

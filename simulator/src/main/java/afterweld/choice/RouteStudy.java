@@ -133,7 +133,8 @@ public record RouteStudy(
 
     private Shelf shelf(double days) {
       WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
-      return new Shelf(days, JointReport.of(SectionSimulation.run(left), jointSettings).finished());
+      return new Shelf(
+          days, JointReport.finished(SectionSimulation.run(left), jointSettings.gauge()));
     }
 
     private Optional<Tried> tried(RouteKind kind) {
@@ -180,12 +181,12 @@ public record RouteStudy(
 
     private Tried simulated(RouteKind kind, WeldCase weldCase) {
       SectionProfile profile = SectionSimulation.run(weldCase);
-      JointStrength aged = JointReport.of(profile, jointSettings).finished();
+      JointStrength aged = JointReport.finished(profile, jointSettings.gauge());
       boolean agedOnly = agedOnly(weldCase.afterWeld());
       Optional<JointStrength> asWelded =
           agedOnly
               ? Optional.of(
-                  JointReport.of(withWeldMetalAsWelded(profile), jointSettings).finished())
+                  JointReport.finished(withWeldMetalAsWelded(profile), jointSettings.gauge()))
               : Optional.empty();
       JointStrength decides = asWelded.filter(other -> tensile(other) < tensile(aged)).orElse(aged);
       int last = profile.states().size() - 1;
@@ -294,6 +295,9 @@ public record RouteStudy(
         reasons.add(
             "A code's as-welded value governs unless the code allows the heat-treated one.");
       }
+      if (solutions(profile.weldCase().afterWeld())) {
+        reasons.addAll(SharedTreatment.losses(profile.weldCase()));
+      }
       boolean worked =
           !delivered.left().alloy().heatTreatable() || !delivered.right().alloy().heatTreatable();
       if (worked && !profile.weldCase().afterWeld().isEmpty()) {
@@ -319,15 +323,24 @@ public record RouteStudy(
               "It comes first under %.0f %% of 2000 random weightings of margin, distortion, steps"
                   + " and furnace hours.",
               100 * ranking.share()));
-      runnerUp(entries, route).ifPresent(next -> why.add("Next: " + next + "."));
+      ranking
+          .asGood()
+          .forEach(
+              other ->
+                  why.add(
+                      "As good in every number: "
+                          + other.route().name()
+                          + ". Take the one that is easier to get done."));
+      runnerUp(entries, winner.get()).ifPresent(next -> why.add("Next: " + next + "."));
       ranking.flip().ifPresent(change -> why.add("Another route would win with " + change + "."));
       return why;
     }
 
-    private static Optional<String> runnerUp(List<RouteRanking.Entry> entries, RouteResult winner) {
+    private static Optional<String> runnerUp(
+        List<RouteRanking.Entry> entries, RouteRanking.Entry winner) {
       return IntStream.range(0, entries.size())
           .boxed()
-          .filter(i -> !entries.get(i).route().name().equals(winner.name()))
+          .filter(i -> !entries.get(i).asGoodAs(winner))
           .max(
               (a, b) ->
                   Double.compare(

@@ -1,14 +1,23 @@
 package afterweld.choice;
 
 import afterweld.material.Alloy;
+import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.QuenchMedium;
 import java.util.List;
 import java.util.Optional;
 
-/** The treatments that the trade uses on an alloy when a case names none. */
+/**
+ * The treatments that the trade uses on an alloy when a case names none.
+ *
+ * <p>The soak is that of the alloy's schedule, longer where the thickness asks for it. Two
+ * different heat-treatable bases go through the furnace together: at the lower of their solution
+ * temperatures (so that neither melts), for the longer soak, and through the ageing of the left
+ * one.
+ */
 public final class StandardTreatment {
+  private static final double MINUTE = 60;
   private static final double DAY = 86400;
   private static final double WATER = 298.15;
   private static final double DELAY = 7;
@@ -17,15 +26,21 @@ public final class StandardTreatment {
 
   /** Solution treatment, water quench, a day, ageing to T6; empty without a heat-treatable base. */
   public static Optional<List<FurnaceStep>> full(WeldCase weldCase) {
-    return schedule(weldCase)
-        .map(
-            schedule ->
-                List.of(
-                    new FurnaceStep.SolutionTreat(
-                        schedule.solutionTemperature(), schedule.soak(), FurnaceStep.Furnace.AIR),
-                    new FurnaceStep.Quench(QuenchMedium.WATER, WATER, DELAY),
-                    new FurnaceStep.NaturalAge(DAY),
-                    age(schedule)));
+    return schedule(weldCase).map(StandardTreatment::full);
+  }
+
+  /** The same as a side would have it by itself. */
+  static Optional<List<FurnaceStep>> full(Side side) {
+    return own(side).map(StandardTreatment::full);
+  }
+
+  private static List<FurnaceStep> full(Alloy.StandardSchedule schedule) {
+    return List.of(
+        new FurnaceStep.SolutionTreat(
+            schedule.solutionTemperature(), schedule.soak(), FurnaceStep.Furnace.AIR),
+        new FurnaceStep.Quench(QuenchMedium.WATER, WATER, DELAY),
+        new FurnaceStep.NaturalAge(DAY),
+        age(schedule));
   }
 
   /** Ageing alone. */
@@ -38,8 +53,41 @@ public final class StandardTreatment {
         schedule.ageTemperature(), schedule.ageTime(), FurnaceStep.Ramp.BY_FURNACE, false);
   }
 
-  /** The schedule of the left base if it is heat-treatable, else of the right one. */
-  static Optional<Alloy.StandardSchedule> schedule(WeldCase weldCase) {
-    return weldCase.left().alloy().schedule().or(() -> weldCase.right().alloy().schedule());
+  /** The schedule of the only heat-treatable base, or one for both; empty if there is none. */
+  private static Optional<Alloy.StandardSchedule> schedule(WeldCase weldCase) {
+    Optional<Alloy.StandardSchedule> left = own(weldCase.left());
+    Optional<Alloy.StandardSchedule> right = own(weldCase.right());
+    if (left.isEmpty() || right.isEmpty()) {
+      return left.or(() -> right);
+    }
+    return Optional.of(together(left.get(), right.get()));
+  }
+
+  private static Alloy.StandardSchedule together(
+      Alloy.StandardSchedule left, Alloy.StandardSchedule right) {
+    return new Alloy.StandardSchedule(
+        Math.min(left.solutionTemperature(), right.solutionTemperature()),
+        Math.max(left.soak(), right.soak()),
+        left.ageTemperature(),
+        left.ageTime(),
+        left.source());
+  }
+
+  /** The schedule of one side by itself, soaked for its thickness. */
+  private static Optional<Alloy.StandardSchedule> own(Side side) {
+    return side.alloy()
+        .schedule()
+        .map(
+            schedule ->
+                new Alloy.StandardSchedule(
+                    schedule.solutionTemperature(),
+                    Math.max(schedule.soak(), soak(side)),
+                    schedule.ageTemperature(),
+                    schedule.ageTime(),
+                    schedule.source()));
+  }
+
+  private static double soak(Side side) {
+    return MINUTE * FurnacePractice.of("soak in air", side.thickness()).value();
   }
 }

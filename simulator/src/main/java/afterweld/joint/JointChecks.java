@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.section.Zone;
@@ -31,6 +32,11 @@ public record JointChecks(
   /** Copies the list. */
   public JointChecks {
     warnings = List.copyOf(warnings);
+  }
+
+  /** What they say, in sentences; what a tube's numbers are good for stands in the cautions. */
+  public List<String> sentences(UnitSystem units) {
+    return new CheckWords(this, units).sentences();
   }
 
   static JointChecks of(SectionProfile profile, JointSettings settings) {

@@ -18,15 +18,20 @@ import java.util.stream.Stream;
  * what the design codes give for the same weld, and what must be known about both.
  *
  * @param strengths flush and as deposited, state by state
+ * @param overTwoInches the same over the gauge of US practice; empty where the case names a gauge
  * @param codes values of the design codes, never mixed with the predicted ones
  * @param checks of the fillet and the tube, if the case has them
  * @param warnings limits of what the numbers mean
  */
 public record JointReport(
     List<JointStrength> strengths,
+    List<JointStrength> overTwoInches,
     List<DesignCodeValue> codes,
     JointChecks checks,
     List<Warning> warnings) {
+
+  /** The 2 in gauge of US practice, m. */
+  public static final double TWO_INCHES = 0.0508;
 
   /** What stands beside the code values. */
   public static final String CODES_NOTE =
@@ -40,23 +45,29 @@ public record JointReport(
   /** Copies the lists. */
   public JointReport {
     strengths = List.copyOf(strengths);
+    overTwoInches = List.copyOf(overTwoInches);
     codes = List.copyOf(codes);
     warnings = List.copyOf(warnings);
   }
 
   /** The report on a profile. */
   public static JointReport of(SectionProfile profile, JointSettings settings) {
-    List<JointStrength> strengths = new ArrayList<>();
-    for (int state = 0; state < profile.states().size(); state++) {
-      strengths.add(strength(profile, settings, state, Bead.FLUSH));
-      strengths.add(strength(profile, settings, state, Bead.AS_DEPOSITED));
-    }
+    List<JointStrength> strengths = strengths(profile, settings.gauge());
+    boolean usualGauge = settings.gauge() == JointSettings.DEFAULT.gauge();
     JointChecks checks = JointChecks.of(profile, settings);
     return new JointReport(
         strengths,
+        usualGauge ? strengths(profile, TWO_INCHES) : List.of(),
         DesignCodes.of(profile.weldCase()),
         checks,
         warnings(profile.weldCase(), strengths, checks));
+  }
+
+  /** The same joint over the 2 in gauge; empty where the case names a gauge. */
+  public Optional<JointStrength> overTwoInches(JointStrength strength) {
+    return overTwoInches.stream()
+        .filter(other -> other.state() == strength.state() && other.bead() == strength.bead())
+        .findFirst();
   }
 
   /** The joint dressed flush in the last state: what a requirement is judged on. */
@@ -64,22 +75,40 @@ public record JointReport(
     return strengths.get(strengths.size() - 2);
   }
 
+  /**
+   * The joint dressed flush in the last state of a profile, pulled over one gauge only.
+   *
+   * @param gauge m
+   */
+  public static JointStrength finished(SectionProfile profile, double gauge) {
+    return strength(profile, gauge, profile.states().size() - 1, Bead.FLUSH);
+  }
+
+  private static List<JointStrength> strengths(SectionProfile profile, double gauge) {
+    List<JointStrength> strengths = new ArrayList<>();
+    for (int state = 0; state < profile.states().size(); state++) {
+      strengths.add(strength(profile, gauge, state, Bead.FLUSH));
+      strengths.add(strength(profile, gauge, state, Bead.AS_DEPOSITED));
+    }
+    return strengths;
+  }
+
   private static JointStrength strength(
-      SectionProfile profile, JointSettings settings, int state, Bead bead) {
+      SectionProfile profile, double gauge, int state, Bead bead) {
     return new JointStrength(
         state,
         bead,
-        settings.gauge(),
-        pulled(profile, settings, state, bead, ProfileSlices.End.MIDDLE),
-        pulled(profile, settings, state, bead, ProfileSlices.End.LOW),
+        gauge,
+        pulled(profile, gauge, state, bead, ProfileSlices.End.MIDDLE),
+        pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
         lowestYield(profile, state));
   }
 
   private static Optional<CrossWeldTension> pulled(
-      SectionProfile profile, JointSettings settings, int state, Bead bead, ProfileSlices.End end) {
-    return ProfileSlices.flush(profile, state, end, settings.gauge())
+      SectionProfile profile, double gauge, int state, Bead bead, ProfileSlices.End end) {
+    return ProfileSlices.flush(profile, state, end, gauge)
         .map(line -> bead == Bead.FLUSH ? line : withBead(line, profile))
-        .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(settings.gauge())));
+        .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(gauge)));
   }
 
   private static SliceLine withBead(SliceLine line, SectionProfile profile) {

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.section.BothUnits;
 import afterweld.section.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,12 +82,12 @@ public record SliceMetal(
   private Warning doubt(String code, String text) {
     return new Warning(
         code,
-        String.format(
-            Locale.ROOT,
-            "%.0f / %.0f MPa (proof / tensile): %s",
-            proof / 1e6,
-            tensile / 1e6,
-            text));
+        "proof "
+            + BothUnits.stress(proof)
+            + ", tensile "
+            + BothUnits.stress(tensile)
+            + ": "
+            + text);
   }
 
   static void checkStrengths(double proof, double tensile) {

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.section.BothUnits;
 import afterweld.section.Warning;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -78,9 +79,9 @@ final class TensionWarnings {
               "eccentric-pull",
               String.format(
                   Locale.ROOT,
-                  "unequal thickness: flush on one face the pull is %.2f mm off centre and adds up to"
+                  "unequal thickness: flush on one face the pull is %s off centre and adds up to"
                       + " %.1f times the nominal stress at the edge; not in these numbers",
-                  eccentricity * 1e3,
+                  BothUnits.length(eccentricity),
                   6 * eccentricity / thin)));
     }
   }

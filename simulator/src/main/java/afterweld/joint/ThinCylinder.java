@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.section.BothUnits;
+import afterweld.section.Cautions;
 import afterweld.section.Warning;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -9,7 +11,7 @@ import java.util.Locale;
 
 /**
  * A thin tube under internal pressure with a weld around it, for information only. All values carry
- * two significant figures and never go without {@link #PRESSURE_TEXT}.
+ * two significant figures and never go without {@link Cautions#PRESSURE}.
  *
  * <p>With R the mean radius: hoop stress {@code pR/t}, axial {@code pR/2t}, von Mises {@code
  * sqrt(3)/2 pR/t}. The axial pull crosses the weld, so the band breaks at {@code p = 2 t tensile /
@@ -38,14 +40,6 @@ public record ThinCylinder(
     double axialRupturePressure,
     double decayLength,
     List<Warning> warnings) {
-
-  /** Stands on every output that shows a number of this kind. */
-  public static final String PRESSURE_TEXT =
-      "For information only, not a design pressure. Pressure parts follow the pressure code (ASME"
-          + " VIII-1, B31.3, EN 13445-8, PD 5500) and licensed practice, which normally allow only"
-          + " annealed or as-welded strengths, with joint factors, a proof test and qualified"
-          + " procedures. No bursting pressure is promised; fatigue, low temperature, creep and"
-          + " corrosion are not covered.";
 
   private static final double THINNEST_RATIO = 10;
   private static final MathContext TWO_FIGURES = new MathContext(2);
@@ -121,7 +115,7 @@ public record ThinCylinder(
 
   private static List<Warning> warnings(SliceLine line, double decay) {
     List<Warning> warnings = new ArrayList<>();
-    warnings.add(new Warning("pressure-code", PRESSURE_TEXT));
+    warnings.add(new Warning("pressure-code", Cautions.PRESSURE));
     double soft = line.softBand().width();
     if (soft > 0 && soft < decay) {
       warnings.add(
@@ -129,10 +123,10 @@ public record ThinCylinder(
               "propped-band",
               String.format(
                   Locale.ROOT,
-                  "the softened band of %.1f mm is shorter than %.1f mm: its neighbours prop it, the"
-                      + " yield pressure is a lower estimate",
-                  soft * 1e3,
-                  decay * 1e3)));
+                  "the softened band of %s is shorter than %s: its neighbours prop it, the yield"
+                      + " pressure is a lower estimate",
+                  BothUnits.length(soft),
+                  BothUnits.length(decay))));
     }
     return warnings;
   }

@@ -55,7 +55,7 @@ final class CaseWarnings {
           "t4-optimistic",
           what
               + ": the predicted heat-affected zone of a T4 start is optimistic; codes give 95 of"
-              + " 110 MPa proof for 6061-T4.");
+              + " 110 MPa (14 of 16 ksi) proof for 6061-T4.");
     }
     if (!side.alloy().heatTreatable()) {
       aboutHardenedByWork(what);
@@ -75,7 +75,7 @@ final class CaseWarnings {
         "hardened-by-work",
         what
             + ": the strengths of the temper and of the annealed metal are handbook values; only"
-            + " the softening between them is computed, within 25 °C of peak temperature.");
+            + " the softening between them is computed, within 25 °C (45 °F) of peak temperature.");
     if (!weldCase.afterWeld().isEmpty()) {
       add(
           "treatment-anneals",
@@ -110,7 +110,7 @@ final class CaseWarnings {
     if (hot) {
       add(
           "hot-start",
-          "Preheat or interpass above 120 °C: a heat-treatable base softens while it is kept"
+          "Preheat or interpass above 120 °C (250 °F): a heat-treatable base softens while it is kept"
               + " hot.");
     }
     if (weldCase.ring().isPresent()) {
@@ -148,7 +148,7 @@ final class CaseWarnings {
     if (solution && WeldPool.meltingPossibleFrom450(weldMetal.composition())) {
       add(
           "weld-metal-may-melt",
-          "The weld metal has 2.5 % Mg or more: it may begin to melt from 450 °C on in the"
+          "The weld metal has 2.5 % Mg or more: it may begin to melt from 450 °C (840 °F) on in the"
               + " solution furnace.");
     }
   }

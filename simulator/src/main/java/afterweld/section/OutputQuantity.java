@@ -61,11 +61,28 @@ public enum OutputQuantity {
    * is worth, a dash where it is not predicted.
    */
   public String text(UnitSystem units, double si) {
+    return text(units, si, decimals(units));
+  }
+
+  /**
+   * The same with as many decimals more as it takes to tell the value from another, two at most: so
+   * that a value that falls short by a hair is not shown as equal.
+   */
+  public String textBeside(UnitSystem units, double si, double other) {
+    int decimals = decimals(units);
+    int most = decimals + 2;
+    while (decimals < most && text(units, si, decimals).equals(text(units, other, decimals))) {
+      decimals++;
+    }
+    return text(units, si, decimals);
+  }
+
+  private String text(UnitSystem units, double si, int decimals) {
     if (!Double.isFinite(si)) {
       return "–";
     }
     return BigDecimal.valueOf(in(units, si))
-        .setScale(decimals(units), RoundingMode.HALF_UP)
+        .setScale(decimals, RoundingMode.HALF_UP)
         .toPlainString();
   }
 

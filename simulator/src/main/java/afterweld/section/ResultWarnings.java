@@ -44,7 +44,7 @@ final class ResultWarnings {
       warnings.add(
           new Warning(
               "softest-place-uncertain",
-              "The peak temperature of the softest place is uncertain by 25 °C either way, so its"
+              "The peak temperature of the softest place is uncertain by 25 °C (45 °F) either way, so its"
                   + " distance from the weld is too."));
       if (!has(runs, Zone.SOLUTIONIZED)) {
         warnings.add(
@@ -92,11 +92,12 @@ final class ResultWarnings {
         "quench-rate",
         String.format(
             Locale.ROOT,
-            "The quench cools the %s side (%.3g mm) at about %.0f K/s between 450 and 250 °C; real baths"
-                + " differ by a factor of two.",
+            "The quench cools the %s side, %s, at about %.0f °C/s (%.0f °F/s) between 450 and 250 °C"
+                + " (840 and 480 °F); real baths differ by a factor of two.",
             name,
-            side.thickness() * 1e3,
-            twoFigures(rate)));
+            BothUnits.length(side.thickness()),
+            twoFigures(rate),
+            twoFigures(1.8 * rate)));
   }
 
   private static double twoFigures(double value) {
@@ -106,10 +107,12 @@ final class ResultWarnings {
   private static Warning lateNote(Side side, String name) {
     return new Warning(
         "quench-late",
-        String.format(
-            Locale.ROOT,
-            "The %s side (%.3g mm) falls below 413 °C before it reaches the bath.",
-            name,
-            side.thickness() * 1e3));
+        "The "
+            + name
+            + " side, "
+            + BothUnits.length(side.thickness())
+            + ", falls below "
+            + BothUnits.temperature(WARM_ENOUGH_TO_QUENCH)
+            + " before it reaches the bath.");
   }
 }

@@ -58,6 +58,21 @@ public record SectionProfile(
         cautions);
   }
 
+  /** The same profile of a part under pressure: the caution on that in full. */
+  public SectionProfile underPressure() {
+    return new SectionProfile(
+        weldCase,
+        states,
+        stations,
+        zones,
+        weldMetal,
+        passes,
+        tellingCycles,
+        softeningFrom,
+        warnings,
+        Cautions.withPressure(cautions));
+  }
+
   /**
    * The weld's thermal cycle at one station.
    *

@@ -89,7 +89,7 @@ public final class SectionSimulation {
         TellingCycles.of(runs),
         softeningFrom(runs),
         warnings(runs),
-        Cautions.ALWAYS);
+        Cautions.of(weldCase));
   }
 
   private SideRun side(Side side, int leg) {

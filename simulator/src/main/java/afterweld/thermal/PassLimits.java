@@ -92,11 +92,14 @@ final class PassLimits {
     warn(
         thickness || speed < 1 || speed > 15 || power || temperature,
         "heat-outside-checked-range",
-        "Temperatures were checked for 1 to 25 mm, 1 to 15 mm/s, 0.5 to 8 kW into the metal and"
-            + " 20 to 200 °C before the pass; this pass has %.0f W, %.1f mm/s, %.0f °C.",
+        "Temperatures were checked for 1 to 25 mm (0.04 to 1 in), 1 to 15 mm/s (2.4 to 35 in/min),"
+            + " 0.5 to 8 kW into the metal and 20 to 200 °C (68 to 390 °F) before the pass; this"
+            + " pass has %.0f W, %.1f mm/s (%.1f in/min), %.0f °C (%.0f °F).",
         heat.netPower(),
         speed,
-        start);
+        speed * 60 / 25.4,
+        start,
+        start * 1.8 + 32);
   }
 
   private void shape() {
@@ -137,7 +140,7 @@ final class PassLimits {
     warn(
         pass.startTemperature() > 120 + ZERO_CELSIUS,
         "preheat-overages",
-        "Above 120 °C before the pass a heat-treatable base over-ages while it waits.");
+        "Above 120 °C (250 °F) before the pass a heat-treatable base over-ages while it waits.");
   }
 
   private void widths() {

@@ -55,6 +55,26 @@ class FillerComparisonTest {
   }
 
   @Test
+  void meltingTheBaseAloneIsShownAndRuledOutForSixThousandAlloys() {
+    // Fact of the trade: 6xxx welded without filler cracks on solidification.
+    FillerOption none = of(comparison(treated()), "none");
+    assertFalse(none.allowed());
+    assertEquals(CrackTendency.HIGH, none.crack());
+    assertEquals(1, none.dilution());
+    assertEquals(0.6, none.composition().of(Element.SI), 0.2);
+  }
+
+  @Test
+  void theGuidesDuctilityIsPassedOn() {
+    // Filler guides, from memory: 5356 makes a more ductile weld in 6061 than 4043.
+    FillerComparison comparison = comparison(Cases.butt("6061", "T6"));
+    assertTrue(
+        of(comparison, "5356").ductility().orElseThrow()
+            < of(comparison, "4043").ductility().orElseThrow());
+    assertTrue(of(comparison, "2319").ductility().isEmpty());
+  }
+
+  @Test
   void unsuitableFillersComeLast() {
     FillerComparison comparison = comparison(treated());
     boolean seen = false;

@@ -42,6 +42,14 @@ class RequirementCheckTest {
   }
 
   @Test
+  void aHairShortIsShownAsShort() {
+    String reason = judge(flat(200), yieldOf(200.04)).reasons().get(0);
+    assertTrue(reason.contains("200.04 MPa asked, 200.00 MPa predicted"), reason);
+    String far = judge(flat(200), yieldOf(210)).reasons().get(0);
+    assertTrue(far.contains("210 MPa asked, 200 MPa predicted"), far);
+  }
+
+  @Test
   void tensileAndHardnessAreJudgedTheSameWay() {
     Requirement tensile =
         new Requirement(NONE, OptionalDouble.of(241e6), NONE, Optional.empty(), NONE);

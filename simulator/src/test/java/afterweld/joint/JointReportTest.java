@@ -40,6 +40,18 @@ class JointReportTest {
   }
 
   @Test
+  void withoutAGaugeTheJointIsReadOverTwoInchesToo() {
+    JointReport report = report(Cases.butt("6061", "T6"));
+    for (JointStrength strength : report.strengths()) {
+      JointStrength other = report.overTwoInches(strength).orElseThrow();
+      assertEquals(0.0508, other.gauge());
+      assertEquals(strength.tensile().orElseThrow(), other.tensile().orElseThrow(), 1);
+      double share = other.proof().orElseThrow() / strength.proof().orElseThrow();
+      assertEquals(1, share, 0.02);
+    }
+  }
+
+  @Test
   void aT6WeldCarriesHalfToTwoThirdsOfItsBase() {
     // Typical groove welds of 6061-T6 with 4043: 186 of 310 MPa (Aluminum Association,
     // second-hand).

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointSettings.Tube;
+import afterweld.section.Cautions;
 import org.junit.jupiter.api.Test;
 
 class ThinCylinderTest {
@@ -34,8 +35,8 @@ class ThinCylinderTest {
   @Test
   void thePressureTextAlwaysTravelsWithTheNumbers() {
     ThinCylinder tube = ThinCylinder.of(new Tube(0.204, 0), BAND);
-    assertEquals(ThinCylinder.PRESSURE_TEXT, tube.warnings().get(0).text());
-    assertTrue(ThinCylinder.PRESSURE_TEXT.contains("not a design pressure"));
+    assertEquals(Cautions.PRESSURE, tube.warnings().get(0).text());
+    assertTrue(Cautions.PRESSURE.contains("not a design pressure"));
   }
 
   @Test

@@ -10,12 +10,14 @@ import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
+import afterweld.section.WeldMetalTrial;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
@@ -27,6 +29,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -76,7 +79,11 @@ public final class ProfileReport {
     values.put("temperature", units.temperatureUnit());
     values.put("states", profile.states());
     values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
-    values.put("gauge", text(OutputQuantity.DISTANCE, joint.finished().gauge()));
+    values.put("gauge", BothUnits.length(joint.finished().gauge()));
+    values.put("hasTwoInches", !joint.overTwoInches().isEmpty());
+    List<String> checks = joint.checks().sentences(units);
+    values.put("hasChecks", !checks.isEmpty());
+    values.put("checks", checks);
     values.put("zones", profile.zones().stream().map(this::zoneRow).toList());
     values.put("weldMetal", weldMetal());
     values.put("passes", profile.passes().stream().map(this::pass).toList());
@@ -95,9 +102,9 @@ public final class ProfileReport {
    * The part on fillers.
    *
    * @param comparison the fillers
-   * @param picture its picture, if it is drawn
+   * @param picture what shows it
    */
-  public record FillerPart(FillerComparison comparison, Optional<Picture.Files> picture) {}
+  public record FillerPart(FillerComparison comparison, Picture.Files picture) {}
 
   private static List<Map<String, String>> shown(
       List<Picture.Files> pictures, Predicate<String> which) {
@@ -200,6 +207,8 @@ public final class ProfileReport {
         "state", profile.states().get(strength.state()),
         "bead", strength.bead().label(),
         "proof", stress(strength.proof()),
+        "overTwoInches",
+            joint.overTwoInches(strength).map(other -> stress(other.proof())).orElse("–"),
         "tensile", stress(strength.tensile()),
         "efficiency", strength.middle().map(ProfileReport::efficiency).orElse("–"),
         "failsIn", strength.middle().isPresent() ? metals(strength) : "–",
@@ -284,6 +293,7 @@ public final class ProfileReport {
   private List<String> warnings() {
     return Stream.concat(profile.warnings().stream(), joint.warnings().stream())
         .map(Warning::text)
+        .filter(text -> !profile.cautions().contains(text))
         .toList();
   }
 
@@ -304,15 +314,13 @@ public final class ProfileReport {
         OutputQuantity.TENSILE.text(units, strength.tensile()));
   }
 
-  private static void putFillers(Map<String, Object> values, Optional<FillerPart> fillers) {
+  private void putFillers(Map<String, Object> values, Optional<FillerPart> fillers) {
     values.put("hasFillers", fillers.isPresent());
     fillers.ifPresent(
         part -> {
           values.put("fillerSummary", summary(part.comparison()));
-          values.put("fillerPicture", part.picture().stream().map(ProfileReport::picture).toList());
-          values.put(
-              "fillers",
-              part.comparison().options().stream().map(ProfileReport::fillerRow).toList());
+          values.put("fillerPicture", List.of(picture(part.picture())));
+          values.put("fillers", part.comparison().options().stream().map(this::fillerRow).toList());
         });
   }
 
@@ -323,13 +331,25 @@ public final class ProfileReport {
         : "Strongest weld metal after heat treatment at this dilution: " + best + ".";
   }
 
-  private static Map<String, String> fillerRow(FillerOption option) {
+  private Map<String, String> fillerRow(FillerOption option) {
     return Map.of(
+        "welded", yieldIn(option, WeldMetalTrial.Result::asWelded),
+        "treated", option.curve().isEmpty() ? "–" : yieldIn(option, WeldMetalTrial.Result::treated),
+        "colour", option.anodizedMatch(),
+        "ductility",
+            option.ductility().isPresent() ? Integer.toString(option.ductility().getAsInt()) : "–",
         "filler", option.filler(),
         "use", option.allowed() ? "yes" : "no",
         "answer", option.answer().label(),
         "crack", option.crack().label(),
         "reasons", String.join(" ", option.reasons()));
+  }
+
+  private String yieldIn(FillerOption option, Function<WeldMetalTrial.Result, Strength> state) {
+    return option
+        .result()
+        .map(result -> OutputQuantity.YIELD.text(units, state.apply(result).yield()))
+        .orElse("–");
   }
 
   private void putRoutes(Map<String, Object> values, Optional<RouteStudy> routes) {

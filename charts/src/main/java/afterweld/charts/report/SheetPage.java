@@ -1,6 +1,7 @@
 package afterweld.charts.report;
 
 import afterweld.choice.FurnaceSheet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -8,11 +9,17 @@ import java.util.Map;
 public final class SheetPage {
   private SheetPage() {}
 
-  /** The page. */
-  public static String of(FurnaceSheet sheet) {
+  /**
+   * The page.
+   *
+   * @param cautions what must be read with it
+   */
+  public static String of(FurnaceSheet sheet, List<String> cautions) {
     return new HtmlTemplate("sheet.html")
         .filled(
             Map.of(
+                "pressure",
+                cautions,
                 "title",
                 sheet.title(),
                 "origin",

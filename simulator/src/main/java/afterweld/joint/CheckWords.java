@@ -1,0 +1,78 @@
+package afterweld.joint;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The checks of fillet and tube in sentences, in one system of units. */
+final class CheckWords {
+  private static final double PASCAL_PER_BAR = 1e5;
+  private static final double PASCAL_PER_PSI = 6894.757293168361;
+  private static final double NEWTON_PER_KIP = 4448.2216152605;
+
+  private final JointChecks checks;
+  private final UnitSystem units;
+
+  CheckWords(JointChecks checks, UnitSystem units) {
+    this.checks = checks;
+    this.units = units;
+  }
+
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    checks.fillet().ifPresent(fillet -> sentences.add(sentence("as welded", fillet)));
+    checks
+        .treatedFillet()
+        .ifPresent(fillet -> sentences.add(sentence("model value after heat treatment", fillet)));
+    checks.tube().ifPresent(tube -> sentences.add(sentence(tube)));
+    return sentences;
+  }
+
+  private String sentence(String state, FilletWeld fillet) {
+    return "Fillet, "
+        + state
+        + ": throat "
+        + with(OutputQuantity.DISTANCE, fillet.throat())
+        + " over "
+        + with(OutputQuantity.DISTANCE, fillet.length())
+        + " carries "
+        + force(fillet.force())
+        + ", "
+        + force(fillet.designForce())
+        + " with the factor 1.25; "
+        + (fillet.legDecides() ? "the metal beside the leg" : "the throat")
+        + " decides.";
+  }
+
+  private String sentence(ThinCylinder tube) {
+    return "Tube: hoop stress "
+        + with(OutputQuantity.YIELD, tube.hoop())
+        + "; the soft band as welded begins to yield near "
+        + pressure(tube.bandYieldPressure())
+        + ", the base near "
+        + pressure(tube.baseYieldPressure())
+        + ".";
+  }
+
+  private String with(OutputQuantity quantity, double si) {
+    return quantity.text(units, si) + " " + quantity.unit(units);
+  }
+
+  private String force(double newton) {
+    boolean metric = units == UnitSystem.METRIC;
+    return String.format(
+        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
+  }
+
+  private String pressure(double pascal) {
+    boolean metric = units == UnitSystem.METRIC;
+    BigDecimal shown =
+        new BigDecimal(pascal / (metric ? PASCAL_PER_BAR : PASCAL_PER_PSI))
+            .round(new MathContext(2));
+    return shown.toPlainString() + (metric ? " bar" : " psi");
+  }
+}
