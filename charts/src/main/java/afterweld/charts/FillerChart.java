@@ -37,7 +37,8 @@ public final class FillerChart {
     this.units = units;
     this.shown =
         comparison.options().stream()
-            .filter(option -> option.allowed() && !option.curve().isEmpty())
+            .filter(option -> option.allowed() && option.hasFiller())
+            .filter(option -> !option.curve().isEmpty())
             .limit(MOST_LINES)
             .toList();
   }

@@ -23,7 +23,7 @@ final class FillerJson {
     root.put(
         "dilution_curves",
         comparison.options().stream()
-            .filter(option -> !option.curve().isEmpty())
+            .filter(option -> option.hasFiller() && !option.curve().isEmpty())
             .map(FillerJson::curve)
             .toList());
     root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseYield()));

@@ -92,7 +92,7 @@ final class JointTables {
     long right = Math.round(100 * pull.tensileEfficiency().right());
     return left == right
         ? left + " % of the base"
-        : left + " % of the left base, " + right + " % of the right";
+        : left + " % of the load of the left base, " + right + " % of the right";
   }
 
   private static String elongation(CrossWeldTension pull) {

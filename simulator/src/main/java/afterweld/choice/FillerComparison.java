@@ -53,7 +53,6 @@ public record FillerComparison(
   private static final double PRACTICAL_DILUTION = 0.8;
   private static final double WARM_SERVICE = 65 + 273.15;
   private static final int CURVE_STEPS = 20;
-  private static final String WITHOUT = "none";
 
   /** Copies the lists. */
   public FillerComparison {
@@ -66,7 +65,7 @@ public record FillerComparison(
   public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
     List<Metal> metals = new ArrayList<>();
     MaterialLibrary.standard().fillers().forEach(filler -> metals.add(Metal.of(filler)));
-    metals.add(new Metal(WITHOUT, WeldPool.composition(weldCase.withoutFiller(), 1)));
+    metals.add(new Metal(FillerOption.WITHOUT, WeldPool.composition(weldCase.withoutFiller(), 1)));
     return of(weldCase, requirement, metals);
   }
 
@@ -82,7 +81,7 @@ public record FillerComparison(
     }
 
     boolean none() {
-      return name.equals(WITHOUT);
+      return name.equals(FillerOption.WITHOUT);
     }
   }
 
@@ -100,6 +99,7 @@ public record FillerComparison(
             .map(filler -> new Judge(treated, requirement, trial, base, filler).option())
             .sorted(
                 Comparator.comparing((FillerOption option) -> !option.allowed())
+                    .thenComparing(option -> !option.hasFiller())
                     .thenComparing(option -> option.crack() == CrackTendency.HIGH)
                     .thenComparing(Comparator.comparingDouble(FillerComparison::rank).reversed())
                     .thenComparing(FillerOption::filler))
@@ -120,7 +120,8 @@ public record FillerComparison(
 
   private static String best(List<FillerOption> options, double dilution) {
     return options.stream()
-        .filter(option -> option.allowed() && !option.curve().isEmpty())
+        .filter(option -> option.allowed() && option.hasFiller())
+        .filter(option -> !option.curve().isEmpty())
         .max(Comparator.comparingDouble(option -> option.treatedYieldAt(dilution)))
         .map(FillerOption::filler)
         .orElse("none");

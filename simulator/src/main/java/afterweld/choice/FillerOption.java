@@ -48,6 +48,14 @@ public record FillerOption(
     curve = List.copyOf(curve);
   }
 
+  /** The name under which a weld without filler is judged. */
+  public static final String WITHOUT = "none";
+
+  /** Whether a filler is there: without one there is nothing to dilute. */
+  public boolean hasFiller() {
+    return !filler.equals(WITHOUT);
+  }
+
   /** Whether weld metal answers to a heat treatment after welding. */
   public enum Answer {
     YES("yes"),

@@ -178,8 +178,8 @@ public final class ProfileReport {
                     + " the joint carries "
                     + text(OutputQuantity.TENSILE, pull.tensile())
                     + ", "
-                    + Math.round(100 * pull.tensileEfficiency().left())
-                    + " % of its base, and fails in the "
+                    + efficiency(pull)
+                    + " of its base, and fails in the "
                     + metals(strength)
                     + ".")
         .orElse(head + ": " + JointStrength.NOT_PREDICTED + ".");
@@ -220,7 +220,9 @@ public final class ProfileReport {
   }
 
   private static String efficiency(CrossWeldTension pull) {
-    return Math.round(100 * pull.tensileEfficiency().left()) + " %";
+    long left = Math.round(100 * pull.tensileEfficiency().left());
+    long right = Math.round(100 * pull.tensileEfficiency().right());
+    return left == right ? left + " %" : left + " % (left), " + right + " % (right)";
   }
 
   private static String elongation(CrossWeldTension pull) {
