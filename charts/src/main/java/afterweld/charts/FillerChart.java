@@ -55,7 +55,7 @@ public final class FillerChart {
     Page page =
         new Page(
             HEIGHT,
-            "Weld metal after heat treatment, filler by filler",
+            "Weld metal " + comparison.rankedState() + ", filler by filler",
             subject,
             new Legend(chart.legend()),
             cautions,
@@ -68,14 +68,17 @@ public final class FillerChart {
     for (int i = 0; i < shown.size(); i++) {
       entries.add(Legend.Entry.line(shown.get(i).filler(), LOOKS.get(i)));
     }
-    entries.add(Legend.Entry.line("base after the same treatment", BASE));
+    entries.add(
+        Legend.Entry.line(
+            comparison.treatment().isEmpty() ? "base" : "base after the same treatment", BASE));
     entries.add(Legend.Entry.line("dilution of this joint, with its band", DILUTION));
     return entries;
   }
 
   private String description() {
     StringBuilder text =
-        new StringBuilder("Yield strength of the weld metal after heat treatment over dilution.");
+        new StringBuilder(
+            "Yield strength of the weld metal " + comparison.rankedState() + " over dilution.");
     for (FillerOption option : shown) {
       text.append(
           String.format(
@@ -97,7 +100,7 @@ public final class FillerChart {
     Axis across = new Axis("dilution: share of base in the weld metal (%)", 0, 100);
     Axis up =
         new Axis(
-            OutputQuantity.YIELD.label(units) + " after heat treatment",
+            OutputQuantity.YIELD.label(units) + " " + comparison.rankedState(),
             0,
             1.12 * units.stress(top));
     Plot plot = new Plot(g, room, across, up);

@@ -49,26 +49,32 @@ final class FillerTable {
   }
 
   private String head() {
-    String treatment =
-        comparison.ownTreatment()
-            ? "the case's own heat treatment"
-            : comparison.treatment().isEmpty()
-                ? "no heat treatment, since the base does not answer to one"
-                : "the standard treatment of the base, since the case names none";
+    String assumed = weldCase.filler().alloy().isEmpty() ? ", assumed since the case has none" : "";
     return "Weld metal at "
         + percent(comparison.choice().dilution())
         + " dilution (band "
         + percent(comparison.choice().dilutionLow())
         + " to "
         + percent(comparison.choice().dilutionHigh())
-        + "), as welded and after "
-        + treatment
-        + "; the base then has "
-        + stress(comparison.baseYield())
-        + " yield. Composition in wt%, strengths in "
+        + assumed
+        + "). "
+        + treatment()
+        + " Composition in wt%, strengths in "
         + units.stressUnit()
-        + ", as welded / after the treatment. answers: to heat treatment, and from which dilution"
-        + " on; colour: match after anodizing; duct.: ductility by the filler guides, 1 best to 4.";
+        + "; colour: match after anodizing; duct.: ductility by the filler guides, 1 best to 4.";
+  }
+
+  private String treatment() {
+    if (comparison.treatment().isEmpty()) {
+      return "The base does not answer to heat treatment, so strengths are as welded.";
+    }
+    return "Strengths as welded / after "
+        + (comparison.ownTreatment()
+            ? "the case's own heat treatment"
+            : "the standard treatment of the base, since the case names none")
+        + "; the base (the weaker of two) then has "
+        + stress(comparison.baseYield())
+        + " yield. answers: to that treatment, and from which dilution on.";
   }
 
   private static String percent(double share) {
@@ -125,6 +131,9 @@ final class FillerTable {
   }
 
   private String beforeAndAfter(FillerOption option, Function<Strength, Double> quantity) {
+    if (comparison.treatment().isEmpty()) {
+      return value(option, WeldMetalTrial.Result::asWelded, quantity);
+    }
     String after =
         option.curve().isEmpty() ? "–" : value(option, WeldMetalTrial.Result::treated, quantity);
     return value(option, WeldMetalTrial.Result::asWelded, quantity) + " / " + after;
@@ -156,12 +165,19 @@ final class FillerTable {
       return Paragraph.of("No filler of the library suits this joint as asked.");
     }
     if (best.get(1).equals("none")) {
-      return Paragraph.of("No strength after heat treatment decides between the fillers here.");
+      return Paragraph.of("No strength decides between the fillers here.");
     }
     return comparison.clearOverBand()
-        ? Paragraph.of("Strongest weld metal after heat treatment: " + best.get(1) + ".")
+        ? Paragraph.of(
+            "Of the fillers that suit, "
+                + best.get(1)
+                + " makes the strongest weld metal "
+                + comparison.rankedState()
+                + ".")
         : Paragraph.of(
-            "Strongest weld metal after heat treatment: "
+            "Of the fillers that suit, the strongest weld metal "
+                + comparison.rankedState()
+                + " is made by "
                 + best.get(1)
                 + " at this dilution, "
                 + best.get(0)

@@ -1,11 +1,13 @@
 package afterweld.cli;
 
+import afterweld.choice.AgedOnly;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.RouteStudy;
 import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
@@ -68,6 +70,13 @@ record ProfileResult(
 
   /** How the requirement stands, its reasons in a system of units. */
   Judgement judgement(UnitSystem system) {
-    return RequirementCheck.judge(profile, Optional.of(joint.finished()), requirement, system);
+    return RequirementCheck.judge(profile, Optional.of(deciding()), requirement, system);
+  }
+
+  private JointStrength deciding() {
+    JointStrength finished = joint.finished();
+    return AgedOnly.is(profile.weldCase().afterWeld())
+        ? JointReport.finished(AgedOnly.cautious(profile), finished.gauge())
+        : finished;
   }
 }

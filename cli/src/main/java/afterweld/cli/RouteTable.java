@@ -37,7 +37,8 @@ final class RouteTable {
         Paragraph.of(
             "Joint dressed flush after each route, strengths in "
                 + units.stressUnit()
-                + "; h: furnace hours. Full treatment: solution treat, quench and age."));
+                + ". in: whether the route is; steps: of the shop, for the ranking; h: in furnaces. Full"
+                + " treatment: solution treat, quench and age."));
     text.append('\n').append(numbers());
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
@@ -82,7 +83,7 @@ final class RouteTable {
                 text.append(
                     Paragraph.hanging(
                         "  ",
-                        "Tensile strength with the weld metal taken the other way: "
+                        "Tensile strength if the weld metal ages as the model has it: "
                             + stress(OptionalDouble.of(other))
                             + " "
                             + units.stressUnit()

@@ -143,7 +143,9 @@ class DecisionCommandsTest {
   @ValueSource(strings = {"fillers", "routes", "ageing"})
   void everyExampleIsAnswered(String command) throws IOException {
     try (Stream<Path> examples = Files.list(Path.of("examples"))) {
-      for (Path example : examples.filter(DecisionCommandsTest::isCase).sorted().toList()) {
+      List<Path> cases = examples.filter(DecisionCommandsTest::isCase).sorted().toList();
+      assertTrue(cases.size() >= 5, cases.toString());
+      for (Path example : cases) {
         Path out = folder.resolve(command + example.getFileName());
         int status = run(command, example.toString(), "--quiet", "--out", out.toString());
         assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, example + ": " + memory.err());

@@ -47,11 +47,12 @@ public record FillerComparison(
     double baseYield,
     FillerChoice choice,
     List<String> bestOverBand) {
-  private static final double MUCH_MAGNESIUM = 3.0;
   private static final double BASE_MAGNESIUM_FOR_SILICON = 2.5;
+  private static final double SILICON_FILLER = 3.0;
   private static final double ANSWERING_SHARE = 0.85;
   private static final double PRACTICAL_DILUTION = 0.8;
-  private static final double WARM_SERVICE = 65 + 273.15;
+  private static final double DILUTION_WITHOUT_FILLER = 0.40;
+  private static final double DILUTION_BAND = 0.15;
   private static final int CURVE_STEPS = 20;
 
   /** Copies the lists. */
@@ -91,12 +92,13 @@ public record FillerComparison(
     List<FurnaceStep> steps =
         own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
     WeldCase treated = weldCase.withAfterWeld(steps);
+    FillerChoice choice = compared(weldCase.filler());
     WeldMetalTrial trial = WeldMetalTrial.of(treated);
     double base =
         Math.min(trial.base(weldCase.left()).yield(), trial.base(weldCase.right()).yield());
     List<FillerOption> options =
         fillers.parallelStream()
-            .map(filler -> new Judge(treated, requirement, trial, base, filler).option())
+            .map(filler -> new Judge(treated, choice, requirement, trial, base, filler).option())
             .sorted(
                 Comparator.comparing((FillerOption option) -> !option.allowed())
                     .thenComparing(option -> !option.hasFiller())
@@ -104,8 +106,20 @@ public record FillerComparison(
                     .thenComparing(Comparator.comparingDouble(FillerComparison::rank).reversed())
                     .thenComparing(FillerOption::filler))
             .toList();
-    return new FillerComparison(
-        options, steps, own, base, weldCase.filler(), bestOverBand(options, weldCase.filler()));
+    return new FillerComparison(options, steps, own, base, choice, bestOverBand(options, choice));
+  }
+
+  /** The dilution fillers are compared at: a case without filler says nothing about it. */
+  private static FillerChoice compared(FillerChoice choice) {
+    return choice.alloy().isPresent()
+        ? choice
+        : new FillerChoice(
+            Optional.empty(),
+            DILUTION_WITHOUT_FILLER,
+            DILUTION_WITHOUT_FILLER - DILUTION_BAND,
+            DILUTION_WITHOUT_FILLER + DILUTION_BAND,
+            false,
+            choice.fromLeft());
   }
 
   private static double rank(FillerOption option) {
@@ -127,6 +141,11 @@ public record FillerComparison(
         .orElse("none");
   }
 
+  /** In which state the fillers are ranked: after a heat treatment, or as welded without one. */
+  public String rankedState() {
+    return treatment.isEmpty() ? "as welded" : "after heat treatment";
+  }
+
   /** Whether the best filler is the same all over the band of the dilution. */
   public boolean clearOverBand() {
     return bestOverBand.stream().distinct().count() == 1;
@@ -135,6 +154,7 @@ public record FillerComparison(
   /** Judges one filler. */
   private static final class Judge {
     private final WeldCase weldCase;
+    private final FillerChoice choice;
     private final Requirement requirement;
     private final WeldMetalTrial trial;
     private final double base;
@@ -144,11 +164,13 @@ public record FillerComparison(
 
     Judge(
         WeldCase weldCase,
+        FillerChoice choice,
         Requirement requirement,
         WeldMetalTrial trial,
         double base,
         Metal filler) {
       this.weldCase = weldCase;
+      this.choice = choice;
       this.requirement = requirement;
       this.trial = trial;
       this.base = base;
@@ -156,12 +178,12 @@ public record FillerComparison(
     }
 
     FillerOption option() {
-      FillerChoice choice = weldCase.filler();
-      double dilution = choice.alloy().isPresent() ? choice.dilution() : 0.4;
+      double dilution = choice.dilution();
       Composition metal = mixed(dilution);
-      boolean predicted = metal.of(Element.CU) <= 0.5;
-      boolean rich = magnesium() > MUCH_MAGNESIUM;
-      List<Point> curve = predicted && !rich ? curve() : List.of();
+      boolean predicted = metal.of(Element.CU) <= 0.5 && !brittle();
+      boolean rich = MagnesiumRule.rich(filler.composition());
+      boolean shown = predicted && (!rich || weldCase.afterWeld().isEmpty());
+      List<Point> curve = shown ? curve() : List.of();
       OptionalDouble from = answersFrom(curve);
       Answer answer = answer(from);
       CrackTendency crack = CrackTendency.of(metal);
@@ -192,10 +214,6 @@ public record FillerComparison(
     private Composition mixed(double dilution) {
       Composition plate = WeldPool.composition(weldCase.withoutFiller(), 1);
       return plate.mixedWith(filler.composition(), dilution);
-    }
-
-    private double magnesium() {
-      return filler.composition().of(Element.MG);
     }
 
     private Optional<FillerGuidance> guidance() {
@@ -260,7 +278,10 @@ public record FillerComparison(
         against.add("Not a usual filler for this base.");
       }
       if (!predicted) {
-        remarks.add("More than 0.5 % copper in the weld metal: its strength is not predicted.");
+        remarks.add(
+            brittle()
+                ? "The strength of such weld metal is not predicted."
+                : "More than 0.5 % copper in the weld metal: its strength is not predicted.");
       }
       remarks.add(answerSentence(rich, predicted, answer, from));
       if (crack == CrackTendency.HIGH && !filler.none()) {
@@ -289,17 +310,24 @@ public record FillerComparison(
       } else if (rich && age) {
         remarks.add("More than 3 % Mg: ageing after welding only with caution.");
       }
-      double baseMagnesium =
-          Math.max(
-              weldCase.left().composition().of(Element.MG),
-              weldCase.right().composition().of(Element.MG));
-      if (filler.name().startsWith("4") && baseMagnesium >= BASE_MAGNESIUM_FOR_SILICON) {
+      if (brittle()) {
         against.add("Silicon filler on a base with 2.5 % Mg or more: brittle Mg2Si forms.");
       }
     }
 
+    /** Whether a silicon filler meets a base rich in magnesium. */
+    private boolean brittle() {
+      double baseMagnesium =
+          Math.max(
+              weldCase.left().composition().of(Element.MG),
+              weldCase.right().composition().of(Element.MG));
+      return !filler.none()
+          && filler.composition().of(Element.SI) > SILICON_FILLER
+          && baseMagnesium >= BASE_MAGNESIUM_FOR_SILICON;
+    }
+
     private void judgeService(boolean rich) {
-      boolean warm = requirement.serviceTemperature().orElse(0) > WARM_SERVICE;
+      boolean warm = requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE;
       if (rich && warm) {
         against.add(
             "More than 3 % Mg: not for service above 65 °C, 150 °F (some guides draw the line at 5 %).");
@@ -333,7 +361,8 @@ public record FillerComparison(
         case WITH_DILUTION ->
             "Answers to this treatment only from "
                 + Math.round(100 * from.getAsDouble())
-                + " % dilution on, when enough of the base is in it.";
+                + " % dilution on, when enough of the base is in it"
+                + (from.getAsDouble() > choice.dilution() ? ": not at this joint's." : ".");
         case NO -> "Hardly answers to this treatment at practical dilutions.";
       };
     }

@@ -2,15 +2,11 @@ package afterweld.choice;
 
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointStrength;
-import afterweld.material.Alloy;
-import afterweld.material.Composition;
-import afterweld.material.Element;
 import afterweld.section.BothUnits;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,17 +25,14 @@ import java.util.stream.Stream;
  * every station. Not met: the best estimate is below it. Between, or where nothing is predicted:
  * unclear, a test coupon decides.
  *
- * <p>Service temperature: metal with more than 3 % Mg is not for service above 65 °C (usual rule of
- * the trade, from memory of the Aluminum Association's filler guidance); above 100 °C strength at
- * room temperature says nothing, so the answer is unclear. Colour after anodizing: a weld much
- * richer in silicon than its base turns grey (common practice, limit assumed), any other needs a
- * test piece.
+ * <p>Service temperature: {@link MagnesiumRule}; above 100 °C strength at room temperature says
+ * nothing, so the answer is unclear. Colour after anodizing: {@link ColourMatch}.
  */
 public final class RequirementCheck {
-  private static final double MOST_MAGNESIUM = 3.0;
-  private static final double WARM_SERVICE = 273.15 + 65;
   private static final double HOT_SERVICE = 273.15 + 100;
-  private static final double GREY_SILICON = 1.5;
+  private static final String WELD_METAL_NOT_AGED =
+      " Aged without solution treatment: the weld metal is taken no stronger than as welded, since"
+          + " its answer to ageing is not verified.";
 
   private final SectionProfile profile;
   private final Requirement requirement;
@@ -51,7 +44,7 @@ public final class RequirementCheck {
       Optional<JointStrength> joint,
       Requirement requirement,
       UnitSystem units) {
-    this.profile = profile;
+    this.profile = AgedOnly.cautious(profile);
     this.joint = joint.filter(pulled -> pulled.middle().isPresent());
     this.requirement = requirement;
     this.units = units;
@@ -66,7 +59,8 @@ public final class RequirementCheck {
   /**
    * Judges a profile.
    *
-   * @param joint the finished joint, dressed flush in the last state
+   * @param joint the finished joint, dressed flush in the last state; where the case only ages
+   *     after welding that of {@link AgedOnly#cautious}
    * @param units what the reasons are written in
    */
   public static Judgement judge(
@@ -102,19 +96,34 @@ public final class RequirementCheck {
 
   private String basis() {
     if (joint.isPresent()) {
-      return "Yield and tensile strength are those of the joint, dressed flush, pulled over a gauge"
-          + " of "
-          + BothUnits.length(joint.get().gauge())
-          + " "
-          + profile.states().get(lastState())
-          + "; the lowest local yield is "
-          + with(OutputQuantity.YIELD, joint.get().lowestYield())
-          + ". Hardness is the lowest station, averaged over one thickness.";
+      return basisOfJoint(joint.get())
+          + gaugeMissesSoftest(joint.get())
+          + (AgedOnly.is(profile.weldCase().afterWeld()) ? WELD_METAL_NOT_AGED : "");
     }
     return "Judged on the lowest station, averaged over one thickness, "
         + profile.states().get(lastState())
         + "; the joint model is not applied, so the stronger metal inside a gauge length does not"
         + " count.";
+  }
+
+  private static String gaugeMissesSoftest(JointStrength pulled) {
+    return pulled.softestInGauge()
+        ? ""
+        : " The softest metal lies outside the gauge: the lowest local yield decides.";
+  }
+
+  private String basisOfJoint(JointStrength pulled) {
+    return "Yield and tensile strength are those of the joint, dressed flush, pulled over a gauge"
+        + " of "
+        + BothUnits.length(pulled.gauge())
+        + " "
+        + profile.states().get(lastState())
+        + "; the lowest local yield is "
+        + with(OutputQuantity.YIELD, pulled.lowestYield())
+        + "."
+        + (requirement.hardness().isPresent()
+            ? " Hardness is the lowest station, averaged over one thickness."
+            : "");
   }
 
   private Optional<Finding> strength(
@@ -147,21 +156,18 @@ public final class RequirementCheck {
 
   private Found found(OutputQuantity quantity, ToDoubleFunction<Strength> value) {
     if (joint.isPresent() && quantity != OutputQuantity.HARDNESS) {
-      return new Found(
-          ofJoint(joint.get().low(), quantity), ofJoint(joint.get().middle(), quantity));
+      return quantity == OutputQuantity.TENSILE
+          ? new Found(tensile(joint.get().low()), tensile(joint.get().middle()))
+          : new Found(
+              joint.get().decidingYieldLow().orElse(Double.NaN),
+              joint.get().decidingYield().orElse(Double.NaN));
     }
     LowestAverage lowest = new LowestAverage(profile, lastState());
     return new Found(lowest.of(Estimate::low, value), lowest.of(Estimate::middle, value));
   }
 
-  private static double ofJoint(Optional<CrossWeldTension> pulled, OutputQuantity quantity) {
-    return pulled
-        .map(
-            pull ->
-                quantity == OutputQuantity.TENSILE
-                    ? pull.tensile()
-                    : pull.proof().orElse(Double.NaN))
-        .orElse(Double.NaN);
+  private static double tensile(Optional<CrossWeldTension> pulled) {
+    return pulled.map(CrossWeldTension::tensile).orElse(Double.NaN);
   }
 
   private static Verdict compare(double low, double middle, double asked) {
@@ -177,11 +183,11 @@ public final class RequirementCheck {
 
   private Finding service(double asked) {
     String head = "Service at " + with(OutputQuantity.PEAK_TEMPERATURE, asked) + ": ";
-    String limit = with(OutputQuantity.PEAK_TEMPERATURE, WARM_SERVICE);
-    if (asked <= WARM_SERVICE) {
+    String limit = with(OutputQuantity.PEAK_TEMPERATURE, MagnesiumRule.WARM_SERVICE);
+    if (asked <= MagnesiumRule.WARM_SERVICE) {
       return new Finding(Verdict.MET, head + "met, not above " + limit + ".");
     }
-    if (mostMagnesium() > MOST_MAGNESIUM) {
+    if (MagnesiumRule.anyRich(profile)) {
       String why = "not met, metal with more than 3 % Mg is not for service above ";
       return new Finding(Verdict.NOT_MET, head + why + limit + ".");
     }
@@ -192,30 +198,11 @@ public final class RequirementCheck {
     return new Finding(Verdict.MET, head + "met, no metal of the joint has more than 3 % Mg.");
   }
 
-  private double mostMagnesium() {
-    WeldCase weld = profile.weldCase();
-    Stream<Composition> metals =
-        Stream.of(
-            weld.left().composition(),
-            weld.right().composition(),
-            profile.weldMetal().composition());
-    return Stream.concat(metals, weld.filler().alloy().map(Alloy::composition).stream())
-        .mapToDouble(metal -> metal.of(Element.MG))
-        .max()
-        .orElseThrow();
-  }
-
   private Finding colour() {
-    WeldCase weld = profile.weldCase();
-    double base =
-        Math.max(
-            weld.left().composition().of(Element.SI), weld.right().composition().of(Element.SI));
-    if (profile.weldMetal().composition().of(Element.SI) > base + GREY_SILICON) {
-      String why = "Colour after anodizing: not met, a weld rich in silicon turns grey.";
-      return new Finding(Verdict.NOT_MET, why);
-    }
-    String why = "Colour after anodizing: unclear, needs an anodized test piece.";
-    return new Finding(Verdict.UNCLEAR, why);
+    ColourMatch match = ColourMatch.of(profile);
+    return new Finding(
+        match.verdict(),
+        "Colour after anodizing: " + match.verdict().label() + ", " + match.text());
   }
 
   private int lastState() {

@@ -3,11 +3,9 @@ package afterweld.choice;
 import afterweld.choice.RouteConstraint.State;
 import afterweld.choice.RouteSettings.Box;
 import afterweld.material.Alloy;
-import afterweld.material.Element;
-import afterweld.material.FillerGuidance;
-import afterweld.material.MaterialLibrary;
 import afterweld.section.BothUnits;
 import afterweld.section.SectionProfile;
+import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import afterweld.thermal.FurnaceStep;
@@ -17,14 +15,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The hard conditions of one route, one by one, with their numbers. */
 final class RouteConstraints {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double FURNACE_TOLERANCE = 6;
   private static final double MELTING_MARGIN = 5;
-  private static final double WARM_SERVICE = 65 + ZERO_CELSIUS;
-  private static final double MUCH_MAGNESIUM = 3.0;
 
   private final WeldCase delivered;
   private final SectionProfile profile;
@@ -61,7 +57,7 @@ final class RouteConstraints {
     colour().ifPresent(all::add);
     furnaceSize().ifPresent(all::add);
     distortion().ifPresent(all::add);
-    temper().ifPresent(all::add);
+    all.addAll(tempers());
     filler().ifPresent(all::add);
     return all;
   }
@@ -99,6 +95,14 @@ final class RouteConstraints {
     if (hottest.isEmpty()) {
       return Optional.empty();
     }
+    if (WeldPool.meltingPossibleFrom450(profile.weldMetal().composition())) {
+      return Optional.of(
+          new RouteConstraint(
+              "melting",
+              State.NEEDS_ANSWER,
+              "Weld metal with so much magnesium may begin to melt from 450 °C (840 °F) on: try it"
+                  + " on a piece of the weld."));
+    }
     double solidus =
         Math.min(
             profile.weldMetal().solidus(), WeldPool.baseSolidus(weldCase.left(), weldCase.right()));
@@ -117,54 +121,35 @@ final class RouteConstraints {
         new RouteConstraint("melting", room > MELTING_MARGIN ? State.MET : State.NOT_MET, text));
   }
 
-  private boolean richFiller() {
-    return weldCase
-        .filler()
-        .alloy()
-        .filter(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM)
-        .isPresent();
-  }
-
   private Optional<RouteConstraint> service() {
-    if (requirement.serviceTemperature().orElse(0) <= WARM_SERVICE) {
+    if (requirement.serviceTemperature().orElse(0) <= MagnesiumRule.WARM_SERVICE) {
       return Optional.empty();
     }
     return Optional.of(
-        richFiller()
+        MagnesiumRule.anyRich(profile)
             ? new RouteConstraint(
                 "service temperature",
                 State.NOT_MET,
-                "A filler with more than 3 % Mg is not for service above 65 °C (150 °F).")
+                "Metal with more than 3 % Mg is not for service above 65 °C (150 °F).")
             : new RouteConstraint(
-                "service temperature", State.MET, "The filler may serve above 65 °C (150 °F)."));
+                "service temperature",
+                State.MET,
+                "No metal of the joint has more than 3 % Mg: it may serve above 65 °C (150 °F)."));
   }
 
   private Optional<RouteConstraint> colour() {
     if (!requirement.anodizedMatch().orElse(false)) {
       return Optional.empty();
     }
-    Optional<FillerGuidance> guide =
-        weldCase
-            .filler()
-            .alloy()
-            .flatMap(
-                filler ->
-                    MaterialLibrary.standard()
-                        .guidance(weldCase.left().alloy().name(), filler.name()));
+    ColourMatch match = ColourMatch.of(profile);
     State state =
-        guide
-            .map(
-                found ->
-                    switch (found.anodizedMatch()) {
-                      case YES -> State.MET;
-                      case FAIR -> State.NEEDS_ANSWER;
-                      case NO -> State.NOT_MET;
-                    })
-            .orElse(State.NEEDS_ANSWER);
-    String word = guide.map(found -> found.anodizedMatch().label()).orElse("not listed");
-    return Optional.of(
-        new RouteConstraint(
-            "colour after anodizing", state, "Match of the filler by the guide: " + word + "."));
+        switch (match.verdict()) {
+          case MET -> State.MET;
+          case UNCLEAR -> State.NEEDS_ANSWER;
+          case NOT_MET -> State.NOT_MET;
+        };
+    String text = Character.toUpperCase(match.text().charAt(0)) + match.text().substring(1);
+    return Optional.of(new RouteConstraint("colour after anodizing", state, text));
   }
 
   private Optional<RouteConstraint> furnaceSize() {
@@ -180,9 +165,25 @@ final class RouteConstraints {
           case NEEDS_ANSWER ->
               "Does the part go into the furnace"
                   + (solution ? " and the quench tank" : "")
-                  + "? Give part and furnace sizes.";
+                  + "? Give "
+                  + String.join(", ", missingSizes())
+                  + ".";
         };
     return Optional.of(new RouteConstraint("furnace size", both, text));
+  }
+
+  private List<String> missingSizes() {
+    List<String> missing = new ArrayList<>();
+    if (settings.part().isEmpty()) {
+      missing.add("the part's size");
+    }
+    if (settings.furnace().isEmpty()) {
+      missing.add("the furnace's size");
+    }
+    if (solution && settings.tank().isEmpty()) {
+      missing.add("the tank's size");
+    }
+    return missing;
   }
 
   private State fits(Optional<Box> room) {
@@ -221,18 +222,27 @@ final class RouteConstraints {
     return Optional.of(new RouteConstraint("quench movement", state, text));
   }
 
-  private Optional<RouteConstraint> temper() {
-    String needed = weldCase.left().temper().name();
-    if (needed.equals(delivered.left().temper().name())) {
+  /** A question for each side that is welded in another temper than it is delivered in. */
+  private List<RouteConstraint> tempers() {
+    return Stream.of(
+            temper(weldCase.left(), delivered.left()), temper(weldCase.right(), delivered.right()))
+        .flatMap(Optional::stream)
+        .distinct()
+        .toList();
+  }
+
+  private Optional<RouteConstraint> temper(Side welded, Side asDelivered) {
+    if (welded.temper().equals(asDelivered.temper())) {
       return Optional.empty();
     }
+    String name = welded.temper().name();
+    String needed = welded.alloy().name() + " in " + name;
     List<String> available = settings.tempersAvailable();
     if (available.isEmpty()) {
       return Optional.of(
-          new RouteConstraint(
-              "temper", State.NEEDS_ANSWER, "Can the base be had in " + needed + "?"));
+          new RouteConstraint("temper", State.NEEDS_ANSWER, "Can " + needed + " be had?"));
     }
-    boolean listed = available.stream().anyMatch(name -> name.equalsIgnoreCase(needed));
+    boolean listed = available.stream().anyMatch(one -> one.equalsIgnoreCase(name));
     return Optional.of(
         new RouteConstraint(
             "temper",
@@ -246,7 +256,7 @@ final class RouteConstraints {
     }
     String name = weldCase.filler().alloy().map(Alloy::name).orElseThrow();
     return Optional.of(
-        richFiller()
+        MagnesiumRule.rich(weldCase.filler())
             ? new RouteConstraint(
                 "filler",
                 State.NOT_MET,

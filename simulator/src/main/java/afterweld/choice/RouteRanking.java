@@ -35,6 +35,8 @@ final class RouteRanking {
   /** Scores that differ by less are shown as the same number. */
   private static final double SAME = 0.01;
 
+  private static final double ROUNDING = 1e-9;
+
   private final List<Entry> entries;
   private final List<String> order;
 
@@ -61,6 +63,12 @@ final class RouteRanking {
       return IntStream.range(0, own.length).allMatch(i -> Math.abs(own[i] - others[i]) < SAME);
     }
 
+    long questions() {
+      return route.constraints().stream()
+          .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)
+          .count();
+    }
+
     private static double clamp(double value) {
       return Math.max(0, Math.min(1, value));
     }
@@ -71,9 +79,32 @@ final class RouteRanking {
     this.order = List.copyOf(order);
   }
 
-  /** The best route, if there is one. */
+  /**
+   * The best route, if there is one. Of several that are as good in every criterion it is the one
+   * with the fewest open questions: a part that is there needs no other temper.
+   */
   Optional<Entry> winner() {
-    return winner(0, equal());
+    return winner(0, equal())
+        .flatMap(
+            best ->
+                entries.stream()
+                    .filter(entry -> entry.asGoodAs(best))
+                    .min(Comparator.comparingLong(Entry::questions)));
+  }
+
+  /** Whether the user gave an order of importance. */
+  boolean ordered() {
+    return !order.isEmpty();
+  }
+
+  /** The best of the routes that are not as good as the winner. */
+  Optional<Entry> runnerUp() {
+    return winner()
+        .flatMap(
+            winner ->
+                new RouteRanking(
+                        entries.stream().filter(entry -> !entry.asGoodAs(winner)).toList(), order)
+                    .winner());
   }
 
   /** Other routes that are as good as the winner in every criterion. */
@@ -144,15 +175,17 @@ final class RouteRanking {
     int wins = 0;
     for (int i = 0; i < WEIGHT_SETS; i++) {
       double[] weights = dirichlet(random);
-      wins += byWeights(weights).filter(winner.get()::asGoodAs).isPresent() ? 1 : 0;
+      wins += beaten(winner.get(), weights) ? 0 : 1;
     }
     return (double) wins / WEIGHT_SETS;
   }
 
-  private Optional<Entry> byWeights(double[] weights) {
+  /** Whether a route that is not as good in every criterion scores more under some weights. */
+  private boolean beaten(Entry winner, double[] weights) {
+    double best = score(winner, 0, weights) + ROUNDING;
     return entries.stream()
-        .filter(entry -> entry.margin().applyAsDouble(0.0) >= 0)
-        .max(Comparator.comparingDouble(entry -> score(entry, 0, weights)));
+        .filter(entry -> entry.margin().applyAsDouble(0.0) >= 0 && !entry.asGoodAs(winner))
+        .anyMatch(entry -> score(entry, 0, weights) > best);
   }
 
   private static double[] dirichlet(Random random) {
@@ -164,22 +197,26 @@ final class RouteRanking {
     return Arrays.stream(weights).map(weight -> weight / sum).toArray();
   }
 
-  /** Whether the choice holds whatever the weights and at both ends of the strength. */
+  /**
+   * Whether the choice stands alone: no other route is as good, it wins under enough of the weights
+   * (where no order is given), and it wins at both ends of the strength.
+   */
   boolean clear() {
     Optional<Entry> winner = winner();
     return winner.isPresent()
         && asGood().isEmpty()
-        && share() >= CLEAR_SHARE
+        && (ordered() || share() >= CLEAR_SHARE)
         && winner(-FIVE_PERCENT, equal()).equals(winner)
         && winner(FIVE_PERCENT, equal()).equals(winner);
   }
 
   /**
-   * The smallest change of one weight (from 0.25) that gives another winner; empty if none does.
+   * The smallest change of one weight (from 0.25) that gives another winner; empty if none does or
+   * if an order decides instead of weights.
    */
   Optional<String> flip() {
-    Optional<Entry> winner = byWeights(equal());
-    if (winner.isEmpty()) {
+    Optional<Entry> winner = winner();
+    if (winner.isEmpty() || ordered()) {
       return Optional.empty();
     }
     String found = null;
@@ -188,8 +225,7 @@ final class RouteRanking {
       for (int step = 0; step <= 100; step++) {
         double weight = step / 100.0;
         double change = Math.abs(weight - 0.25);
-        Optional<Entry> other = byWeights(withOne(i, weight));
-        if (change < smallest && other.filter(winner.get()::asGoodAs).isEmpty()) {
+        if (change < smallest && beaten(winner.get(), withOne(i, weight))) {
           smallest = change;
           found = CRITERIA.get(i) + " at " + step + " % of the weight instead of 25 %";
         }

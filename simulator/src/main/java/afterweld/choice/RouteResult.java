@@ -11,9 +11,10 @@ import java.util.OptionalDouble;
  * @param name of the route
  * @param steps what the shop does, in order
  * @param treatment the furnace steps
- * @param joint the finished joint, dressed flush
- * @param otherTensile tensile strength with the other of the two weld metals (as welded, or aged as
- *     the model has it) where ageing alone leaves it open, Pa
+ * @param joint the finished joint, dressed flush; where ageing alone leaves the weld metal open
+ *     with that no stronger than as welded
+ * @param otherTensile tensile strength with the weld metal as the model ages it, Pa; only where it
+ *     is left open
  * @param lowestHardness HV, averaged over one thickness
  * @param constraints each on its own
  * @param shopSteps number of steps, for the ranking

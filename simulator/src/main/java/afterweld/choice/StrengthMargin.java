@@ -47,7 +47,11 @@ final class StrengthMargin {
 
   private double each(Reading reading) {
     return DoubleStream.of(
-            one(requirement.yield(), proof(joint.middle()), proof(joint.low()), reading),
+            one(
+                requirement.yield(),
+                joint.decidingYield().orElse(Double.NaN),
+                joint.decidingYieldLow().orElse(Double.NaN),
+                reading),
             one(requirement.tensile(), tensile(joint.middle()), tensile(joint.low()), reading),
             one(requirement.hardness(), lowestHardness, lowestHardnessLow, reading))
         .min()
@@ -61,10 +65,6 @@ final class StrengthMargin {
     return Double.isNaN(mean) || Double.isNaN(low)
         ? Double.NaN
         : reading.of(mean, low, asked.getAsDouble());
-  }
-
-  private static double proof(Optional<CrossWeldTension> pull) {
-    return pull.map(CrossWeldTension::proof).orElse(OptionalDouble.empty()).orElse(Double.NaN);
   }
 
   private static double tensile(Optional<CrossWeldTension> pull) {

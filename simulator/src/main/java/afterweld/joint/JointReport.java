@@ -1,16 +1,20 @@
 package afterweld.joint;
 
 import afterweld.joint.JointStrength.Bead;
+import afterweld.section.Estimate;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
+import afterweld.section.Station;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.section.Zone;
+import afterweld.strength.Strength;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -38,6 +42,9 @@ public record JointReport(
       "Code values are characteristic minima, predicted values are means: do not put one in the"
           + " place of the other. Which value governs when the joint is heat treated after welding is"
           + " left to the engineer and the code.";
+
+  /** Metal within 2 % of the softest counts as as soft. */
+  private static final double AS_SOFT = 0.98;
 
   /** The warning of a tie: a report names both zones anyway. */
   private static final String SAID_BY_THE_RUNNER_UP = "failure-undecided";
@@ -101,7 +108,9 @@ public record JointReport(
         gauge,
         pulled(profile, gauge, state, bead, ProfileSlices.End.MIDDLE),
         pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
-        lowestYield(profile, state));
+        lowestYield(profile.stations(), state, Estimate::middle),
+        lowestYield(profile.stations(), state, Estimate::low),
+        softestInGauge(profile, gauge, state));
   }
 
   private static Optional<CrossWeldTension> pulled(
@@ -121,11 +130,21 @@ public record JointReport(
     return profile.weldCase().reinforcement().orElse(WeldCase.usualReinforcement(width));
   }
 
-  private static double lowestYield(SectionProfile profile, int state) {
-    return profile.stations().stream()
-        .mapToDouble(station -> station.estimates().get(state).middle().yield())
+  private static double lowestYield(
+      List<Station> stations, int state, Function<Estimate, Strength> end) {
+    return stations.stream()
+        .mapToDouble(station -> end.apply(station.estimates().get(state)).yield())
         .reduce(Math::min)
         .orElseThrow();
+  }
+
+  private static boolean softestInGauge(SectionProfile profile, double gauge, int state) {
+    List<Station> inside =
+        profile.stations().stream()
+            .filter(station -> Math.abs(station.distance()) <= gauge / 2)
+            .toList();
+    double softest = lowestYield(profile.stations(), state, Estimate::middle);
+    return !inside.isEmpty() && !(softest < AS_SOFT * lowestYield(inside, state, Estimate::middle));
   }
 
   private static List<Warning> warnings(

@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  * @param middle the pull with the best estimates; empty if a strength is not predicted
  * @param low the pull with the low end of every station's band
  * @param lowestYield lowest local yield of all stations, Pa; NaN if one is not predicted
+ * @param lowestYieldLow low end of its band, Pa
+ * @param softestInGauge whether metal as soft as the softest lies within the gauge
  */
 public record JointStrength(
     int state,
@@ -20,7 +22,9 @@ public record JointStrength(
     double gauge,
     Optional<CrossWeldTension> middle,
     Optional<CrossWeldTension> low,
-    double lowestYield) {
+    double lowestYield,
+    double lowestYieldLow,
+    boolean softestInGauge) {
 
   /** What stands in place of values that cannot be given. */
   public static final String NOT_PREDICTED = "the strength of the weld metal is not predicted";
@@ -50,6 +54,27 @@ public record JointStrength(
   /** Why there is no proof stress; empty if there is one. */
   public String proofNote() {
     return middle.map(CrossWeldTension::proofNote).orElse(NOT_PREDICTED);
+  }
+
+  /**
+   * The yield a requirement is judged on, Pa: the joint proof over the gauge, or the lowest local
+   * yield where the softest metal lies outside the gauge and the part yields there first.
+   */
+  public OptionalDouble decidingYield() {
+    return deciding(middle, lowestYield);
+  }
+
+  /** The same at the low end of the band, Pa. */
+  public OptionalDouble decidingYieldLow() {
+    return deciding(low, lowestYieldLow);
+  }
+
+  private OptionalDouble deciding(Optional<CrossWeldTension> pull, double local) {
+    OptionalDouble proof = pull.map(CrossWeldTension::proof).orElse(OptionalDouble.empty());
+    if (softestInGauge || proof.isEmpty()) {
+      return proof;
+    }
+    return OptionalDouble.of(Math.min(proof.getAsDouble(), local));
   }
 
   /** Joint tensile strength, Pa. */

@@ -55,7 +55,8 @@ final class TensionWarnings {
           new Warning(
               "short-gauge",
               "the gauge length does not span the softened band with a thickness on each side: proof"
-                  + " and elongation are those of the soft metal rather than the joint's"));
+                  + " and elongation are those of the metal that lies in the gauge, and another"
+                  + " gauge would read otherwise"));
     }
   }
 

@@ -180,6 +180,7 @@ public final class SectionSimulation {
         .distinct()
         .map(warning -> new Warning(warning.code(), warning.text()))
         .forEach(warnings::add);
+    RootFusion.warning(weldCase, heats).ifPresent(warnings::add);
     warnings.addAll(ResultWarnings.of(weldCase, runs));
     return warnings.stream().distinct().toList();
   }

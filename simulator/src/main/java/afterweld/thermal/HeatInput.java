@@ -3,6 +3,7 @@ package afterweld.thermal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -125,6 +126,14 @@ public final class HeatInput {
     PassHeat heat = of(pass, efficiency);
     if (heat.fusionHalfWidth() < NARROWEST_FUSION) {
       throw new HeatInputException("current", "this heat would not melt a bead");
+    }
+    if (2 * heat.fusionHalfWidth() > PassLimits.widest(legs)) {
+      throw new HeatInputException(
+          "current",
+          String.format(
+              Locale.ROOT,
+              "this heat would melt a bead %.0f mm wide, more than any weld of this thickness",
+              2e3 * heat.fusionHalfWidth()));
     }
     return new PassHeat(
         pass,

@@ -25,6 +25,15 @@ public record PassHeat(
     double fusionHalfWidth,
     OptionalDouble calibratedBy) {
 
+  /**
+   * How deep the pass melts or brings its heat, m: as given, else by rule.
+   *
+   * @param thickness of the part, m
+   */
+  public double depth(double thickness) {
+    return SourceDepth.of(pass, thickness, fusionHalfWidth);
+  }
+
   /** The pass with its efficiency stated, so that the bead follows when something else changes. */
   public Pass passAtThisEfficiency() {
     return efficiencyLow < efficiencyHigh

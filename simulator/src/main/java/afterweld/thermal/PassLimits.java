@@ -27,15 +27,19 @@ final class PassLimits {
    * @throws HeatInputException naming the first number that is out of range
    */
   static void check(Pass pass, WeldLegs legs) {
-    double thinnest = legs.thinnest() / MM;
     between("travel_speed", pass.travelSpeed() / MM, "mm/s", 0.3, 40);
     between("arc power", pass.arcPower(), "W", 0, 20000);
     between("start temperature", celsius(pass.startTemperature()), "°C", -20, hottest(legs));
     pass.beadWidth()
-        .ifPresent(width -> between("bead_width", width / MM, "mm", 0.1, 20 * thinnest + 20));
+        .ifPresent(width -> between("bead_width", width / MM, "mm", 0.1, widest(legs) / MM));
     pass.penetration()
         .ifPresent(
             depth -> between("penetration", depth / MM, "mm", 0, legs.thickest() / MM + 1e-9));
+  }
+
+  /** Widest bead that can be one, m: twenty thicknesses and 20 mm. */
+  static double widest(WeldLegs legs) {
+    return 20 * legs.thinnest() + 20 * MM;
   }
 
   private static void between(String field, double value, String unit, double low, double high) {
@@ -115,7 +119,7 @@ final class PassLimits {
         "So thin and slow a weld loses much heat to the air and to fixtures: the width of the"
             + " heat-affected zone depends on how the part lies.");
     warn(
-        pass.beadWidth().orElse(0) > 4 * legs.thinnest(),
+        pass.beadWidth().orElse(2 * heat.fusionHalfWidth()) > 4 * legs.thinnest(),
         "bead-wide",
         "The bead is more than four times as wide as the plate is thick.");
   }

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
+import afterweld.joint.JointStrength;
 import afterweld.section.Cases;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
@@ -109,6 +113,56 @@ class RouteStudyTest {
                 why ->
                     why.startsWith("As good in every number: " + RouteKind.ANNEALED_FULL.label())),
         study.why().toString());
+  }
+
+  @Test
+  void theOwnScheduleIsJudgedAlikeInTheProfileAndInTheRoutes() {
+    WeldCase aged =
+        Cases.butt("6061", "T4")
+            .withFiller(Cases.filler("4043", 0.3))
+            .then(StandardTreatment.ageOnly(Cases.butt("6061", "T4").weldCase()).orElseThrow())
+            .weldCase();
+    SectionProfile profile = SectionSimulation.run(aged);
+    JointStrength deciding =
+        JointReport.finished(AgedOnly.cautious(profile), JointSettings.DEFAULT.gauge());
+    RouteStudy study =
+        RouteStudy.of(aged, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+    assertEquals(deciding.tensile().orElseThrow(), strength(study, RouteKind.OWN), 1e-3 * 200e6);
+    assertTrue(
+        deciding.tensile().orElseThrow()
+            <= JointReport.finished(profile, JointSettings.DEFAULT.gauge())
+                .tensile()
+                .orElseThrow());
+  }
+
+  @Test
+  void bothBasesAreNamedAndAskedForInTheirTemper() {
+    WeldCase two =
+        Cases.butt("5083", "H116")
+            .withRight(Cases.side("6061", "T6", 0.006))
+            .withFiller(Cases.filler("4643", 0.4))
+            .weldCase();
+    RouteStudy study =
+        RouteStudy.of(two, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+    RouteResult fromT4 = route(study, RouteKind.T4_AGE);
+    assertEquals("weld 5083 in H116 to 6061 in T4", fromT4.steps().get(0));
+    assertTrue(
+        fromT4.constraints().stream().anyMatch(one -> one.text().equals("Can 6061 in T4 be had?")),
+        fromT4.constraints().toString());
+  }
+
+  @Test
+  void metalSofterThanAllInTheGaugeDecidesTheYield() {
+    // A slow, hot weld softens beyond the 25 mm that a 50 mm gauge reaches on either side.
+    Cases hot = Cases.butt("6061", "T6").withPasses(Cases.pass(200, 0.002, 293.15 + 150));
+    JointStrength joint = JointReport.finished(hot.run(), JointSettings.DEFAULT.gauge());
+    double proof = joint.proof().orElseThrow();
+    assertEquals(
+        joint.softestInGauge() ? proof : Math.min(proof, joint.lowestYield()),
+        joint.decidingYield().orElseThrow());
+    JointStrength shortGauge = JointReport.finished(hot.run(), 0.010);
+    assertFalse(shortGauge.softestInGauge(), "5 mm from the centre lies the weld only");
+    assertTrue(shortGauge.decidingYield().orElseThrow() <= shortGauge.lowestYield());
   }
 
   @Test

@@ -122,7 +122,7 @@ public final class ProfileReport {
     return switch (name) {
       case "hardness" -> "Hardness before and after; the numbers are in the tables below.";
       case "strength" -> "Yield and tensile strength; the numbers are in the tables below.";
-      case "fillers" -> "Weld metal after heat treatment against dilution.";
+      case "fillers" -> "Yield of the weld metal against dilution.";
       default -> "Peak temperatures and thermal cycles; the numbers are in the tables below.";
     };
   }
@@ -177,6 +177,9 @@ public final class ProfileReport {
                 head
                     + " the joint carries "
                     + text(OutputQuantity.TENSILE, pull.tensile())
+                    + (pull.proof().isPresent()
+                        ? " (proof " + text(OutputQuantity.YIELD, pull.proof().getAsDouble()) + ")"
+                        : "")
                     + ", "
                     + efficiency(pull)
                     + " of its base, and fails in the "
@@ -329,8 +332,12 @@ public final class ProfileReport {
   private static String summary(FillerComparison comparison) {
     String best = comparison.bestOverBand().get(1);
     return best.equals("none")
-        ? "No strength after heat treatment decides between the fillers here."
-        : "Strongest weld metal after heat treatment at this dilution: " + best + ".";
+        ? "No strength decides between the fillers here."
+        : "Of the fillers that suit, "
+            + best
+            + " makes the strongest weld metal "
+            + comparison.rankedState()
+            + " at this dilution.";
   }
 
   private Map<String, String> fillerRow(FillerOption option) {

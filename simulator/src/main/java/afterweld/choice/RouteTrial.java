@@ -1,0 +1,154 @@
+package afterweld.choice;
+
+import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings;
+import afterweld.joint.JointStrength;
+import afterweld.material.Temper;
+import afterweld.section.Estimate;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.Pass;
+import afterweld.thermal.PassHeat;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Simulates one route after another with the heat of the case as written. */
+final class RouteTrial {
+  private static final double DAY = 86400;
+  private static final double HOUR = 3600;
+  private static final double SHELF_DEFAULT = 30 * DAY;
+
+  private final WeldCase delivered;
+  private final JointSettings jointSettings;
+  private final Requirement requirement;
+  private final RouteSettings settings;
+  private final List<Pass> passes;
+
+  RouteTrial(
+      WeldCase weldCase,
+      JointSettings jointSettings,
+      Requirement requirement,
+      RouteSettings settings) {
+    this.delivered = weldCase;
+    this.jointSettings = jointSettings;
+    this.requirement = requirement;
+    this.settings = settings;
+    this.passes =
+        SectionSimulation.heats(weldCase).stream().map(PassHeat::passAtThisEfficiency).toList();
+  }
+
+  /**
+   * A route that was simulated.
+   *
+   * @param choosable whether it may be the choice
+   */
+  record Tried(RouteResult route, StrengthMargin margin, boolean choosable) {}
+
+  /** The joint left at room temperature for a number of days. */
+  RouteStudy.Shelf shelf(double days) {
+    WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
+    return new RouteStudy.Shelf(
+        days, JointReport.finished(SectionSimulation.run(left), jointSettings.gauge()));
+  }
+
+  /** A route; empty if it does not exist for this case or only repeats another. */
+  Optional<Tried> of(RouteKind kind) {
+    Optional<List<FurnaceStep>> treatment = kind.treatment(delivered);
+    Optional<Side> left = inTemper(delivered.left(), kind.temper());
+    Optional<Side> right = inTemper(delivered.right(), kind.temper());
+    if (treatment.isEmpty() || left.isEmpty() || right.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean asDelivered =
+        left.get().equals(delivered.left()) && right.get().equals(delivered.right());
+    if (kind == RouteKind.T4_AGE && asDelivered) {
+      return Optional.empty();
+    }
+    List<FurnaceStep> steps = treatment.get();
+    double shelf =
+        kind == RouteKind.OWN ? delivered.naturalAge() : steps.isEmpty() ? SHELF_DEFAULT : DAY;
+    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, shelf)));
+  }
+
+  private WeldCase routeCase(Side left, Side right, List<FurnaceStep> steps, double naturalAge) {
+    return new WeldCase(
+        delivered.title(),
+        left,
+        right,
+        delivered.joint(),
+        delivered.preparation(),
+        delivered.ring(),
+        delivered.filler(),
+        passes,
+        delivered.reinforcement(),
+        delivered.ambient(),
+        delivered.depth(),
+        naturalAge,
+        steps,
+        List.of());
+  }
+
+  /** The side in a temper; work-hardened sides stay as they are. */
+  private static Optional<Side> inTemper(Side side, Optional<String> temper) {
+    if (temper.isEmpty() || !side.alloy().heatTreatable()) {
+      return Optional.of(side);
+    }
+    Optional<Temper> found = side.alloy().temper(temper.get());
+    return found.map(
+        other -> new Side(side.alloy(), other, side.thickness(), side.width(), side.composition()));
+  }
+
+  private Tried simulated(RouteKind kind, WeldCase weldCase) {
+    SectionProfile computed = SectionSimulation.run(weldCase);
+    SectionProfile profile = AgedOnly.cautious(computed);
+    boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
+    JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
+    LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
+    double hardness = lowest.of(Estimate::middle, Strength::hardness);
+    StrengthMargin margin =
+        new StrengthMargin(
+            joint, requirement, hardness, lowest.of(Estimate::low, Strength::hardness));
+    RouteResult route =
+        new RouteResult(
+            kind.label(),
+            RouteWords.steps(weldCase),
+            weldCase.afterWeld(),
+            joint,
+            agedOnly
+                ? JointReport.finished(computed, jointSettings.gauge()).tensile()
+                : OptionalDouble.empty(),
+            hardness,
+            new RouteConstraints(delivered, profile, requirement, settings).all(margin),
+            kind.steps(delivered),
+            furnaceHours(weldCase.afterWeld()),
+            solutions(weldCase.afterWeld()) ? 0.5 : 1,
+            RouteWords.reasons(weldCase));
+    return new Tried(route, margin, !(agedOnly && MagnesiumRule.rich(weldCase.filler())));
+  }
+
+  private static boolean solutions(List<FurnaceStep> steps) {
+    return steps.stream().anyMatch(SolutionTreat.class::isInstance);
+  }
+
+  private static double furnaceHours(List<FurnaceStep> steps) {
+    return steps.stream().mapToDouble(RouteTrial::furnaceHours).sum();
+  }
+
+  private static double furnaceHours(FurnaceStep step) {
+    if (step instanceof SolutionTreat treat) {
+      return treat.soak() / HOUR;
+    }
+    if (step instanceof Age age) {
+      return age.time() / HOUR;
+    }
+    return step instanceof Anneal anneal ? anneal.time() / HOUR : 0;
+  }
+}

@@ -1,0 +1,103 @@
+package afterweld.choice;
+
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What is said about a route and about the choice, in sentences a customer understands. */
+final class RouteWords {
+  private RouteWords() {}
+
+  /** What the shop does, in order. */
+  static List<String> steps(WeldCase weldCase) {
+    List<String> steps = new ArrayList<>();
+    steps.add("weld " + tempers(weldCase));
+    steps.add(FurnaceWords.time(weldCase.naturalAge()) + " at room temperature");
+    weldCase.afterWeld().forEach(step -> steps.add(FurnaceWords.of(step)));
+    return steps;
+  }
+
+  private static String tempers(WeldCase weldCase) {
+    Side left = weldCase.left();
+    Side right = weldCase.right();
+    if (left.alloy().equals(right.alloy()) && left.temper().equals(right.temper())) {
+      return "in " + left.temper().name();
+    }
+    return inTemper(left) + " to " + inTemper(right);
+  }
+
+  private static String inTemper(Side side) {
+    return side.alloy().name() + " in " + side.temper().name();
+  }
+
+  /** What speaks for and against a route beside its numbers. */
+  static List<String> reasons(WeldCase weldCase) {
+    List<String> reasons = new ArrayList<>();
+    if (AgedOnly.is(weldCase.afterWeld())) {
+      reasons.add(
+          "Without solution treatment the weld metal's response to ageing is not verified: it is"
+              + " taken no stronger than as welded.");
+      if (MagnesiumRule.rich(weldCase.filler())) {
+        reasons.add("The filler has more than 3 % Mg: never the choice with ageing.");
+      }
+    }
+    if (weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance)) {
+      reasons.add(
+          "Residual stress of the weld goes, that of the quench comes; the part moves in the"
+              + " quench.");
+      reasons.addAll(SharedTreatment.losses(weldCase));
+    }
+    if (!weldCase.afterWeld().isEmpty()) {
+      reasons.add("A code's as-welded value governs unless the code allows the heat-treated one.");
+      if (!weldCase.left().alloy().heatTreatable() || !weldCase.right().alloy().heatTreatable()) {
+        reasons.add("A work-hardened side gains nothing: for it the treatment is an anneal.");
+      }
+    }
+    return reasons;
+  }
+
+  /** Why the choice is what it is. */
+  static List<String> why(RouteRanking ranking) {
+    return ranking
+        .winner()
+        .map(winner -> why(ranking, winner))
+        .orElse(List.of("No route meets what is asked: see the constraint that is not met."));
+  }
+
+  private static List<String> why(RouteRanking ranking, RouteRanking.Entry winner) {
+    List<String> why = new ArrayList<>();
+    RouteResult route = winner.route();
+    why.add(route.name() + ": " + route.strength().text());
+    if (route.open()) {
+      route.constraints().stream()
+          .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)
+          .forEach(constraint -> why.add("Still open: " + constraint.text()));
+    }
+    why.add(
+        ranking.ordered()
+            ? "It comes first in the order of importance asked for."
+            : share(ranking));
+    ranking
+        .asGood()
+        .forEach(
+            other ->
+                why.add(
+                    "As good in every number: "
+                        + other.route().name()
+                        + ". Take the one that is easier to get done."));
+    ranking.runnerUp().ifPresent(next -> why.add("Next: " + next.route().name() + "."));
+    ranking.flip().ifPresent(change -> why.add("Another route would win with " + change + "."));
+    return why;
+  }
+
+  private static String share(RouteRanking ranking) {
+    return String.format(
+        Locale.ROOT,
+        "It comes first under %.0f %% of 2000 random weightings of margin, distortion, steps and"
+            + " furnace hours.",
+        100 * ranking.share());
+  }
+}
