@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.casefile.AlloyNames;
+import afterweld.casefile.Choices;
 import afterweld.material.Alloy;
 import java.util.List;
 import java.util.Optional;
@@ -45,19 +47,16 @@ final class MaterialsCommand implements Callable<Integer> {
   }
 
   private static Alloy find(List<Alloy> alloys, String wanted) {
-    return alloys.stream()
-        .filter(alloy -> NearestName.same(alloy.name(), wanted))
-        .findFirst()
-        .orElseThrow(() -> unknown(alloys, wanted));
-  }
-
-  private static InputFault unknown(List<Alloy> alloys, String wanted) {
-    List<String> names = alloys.stream().map(Alloy::name).toList();
-    return new InputFault(
-        "no alloy or filler '"
-            + Paragraph.printable(wanted)
-            + "' in the library; the nearest is "
-            + NearestName.to(wanted, names)
-            + " ('afterweld materials' lists them all)");
+    Choices<Alloy> known = AlloyNames.of(alloys);
+    return known
+        .find(wanted)
+        .orElseThrow(
+            () ->
+                new InputFault(
+                    "no alloy or filler '"
+                        + Paragraph.printable(wanted)
+                        + "' in the library"
+                        + known.hint(wanted)
+                        + " ('afterweld materials' lists them all)"));
   }
 }

@@ -1,15 +1,10 @@
 package afterweld.joint;
 
 import afterweld.material.Alloy;
+import afterweld.material.ClassPathTable;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.Pass;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +18,12 @@ import java.util.Set;
  */
 final class DesignCodes {
   private static final String RESOURCE = "/afterweld/material/design_codes.csv";
-  private static final double COOL_INTERPASS = 60 + 273.15;
-  private static final double WARM_INTERPASS = 120 + 273.15;
+
+  /** 0 °C in K. */
+  static final double ZERO_CELSIUS = 273.15;
+
+  private static final double COOL_INTERPASS = 60 + ZERO_CELSIUS;
+  private static final double WARM_INTERPASS = 120 + ZERO_CELSIUS;
   private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
 
   private final WeldCase weldCase;
@@ -41,7 +40,7 @@ final class DesignCodes {
 
   /** All values for the weld, left side first; equal sides once. */
   static List<DesignCodeValue> of(WeldCase weldCase) {
-    List<Map<String, String>> rows = rows();
+    List<Map<String, String>> rows = ClassPathTable.rows(DesignCodes.class, RESOURCE);
     List<DesignCodeValue> values = new ArrayList<>();
     if (weldCase.left().equals(weldCase.right())) {
       values.addAll(new DesignCodes(weldCase, weldCase.left(), "", rows).values());
@@ -50,19 +49,6 @@ final class DesignCodes {
       values.addAll(new DesignCodes(weldCase, weldCase.right(), " (right)", rows).values());
     }
     return values.stream().distinct().toList();
-  }
-
-  private static List<Map<String, String>> rows() {
-    try (InputStream in = DesignCodes.class.getResourceAsStream(RESOURCE);
-        MappingIterator<Map<String, String>> rows =
-            new CsvMapper()
-                .readerForMapOf(String.class)
-                .with(CsvSchema.emptySchema().withHeader())
-                .readValues(in)) {
-      return rows.readAll();
-    } catch (IOException e) {
-      throw new UncheckedIOException("the values of the design codes cannot be read", e);
-    }
   }
 
   private List<DesignCodeValue> values() {
