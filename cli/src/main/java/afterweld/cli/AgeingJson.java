@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import afterweld.thermal.FurnaceStep.Age;
@@ -9,8 +11,6 @@ import java.util.Map;
 
 /** The result of {@code ageing} for programs. */
 final class AgeingJson {
-  private static final double ZERO_CELSIUS = 273.15;
-
   private AgeingJson() {}
 
   static String of(WeldCase weldCase, AgeingStudy study, List<String> cautions) {

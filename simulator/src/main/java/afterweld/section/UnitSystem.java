@@ -9,7 +9,7 @@ public enum UnitSystem {
   private static final double KSI = 6.894757293168361e6;
 
   /** 0 °C in K. */
-  static final double ZERO_CELSIUS = 273.15;
+  public static final double ZERO_CELSIUS = 273.15;
 
   private final String lengthUnit;
   private final String temperatureUnit;
