@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.material.Alloy;
+import afterweld.material.MaterialLibrary;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The library as people read it. */
@@ -43,10 +50,8 @@ class MaterialsCommandTest {
     assertTrue(out().contains("solution 530 °C 1 h, quench, age 177 °C 8 h"), out());
     assertTrue(out().contains("Mg       0.80  1.20        1   1.00"), out());
     assertTrue(out().contains("Fe             0.70            0.00"), out());
-    assertTrue(
-        out().contains("conductivity  T6  167 W/(m K)                memory     [1]"), out());
-    assertTrue(
-        out().contains("yield         T6  276 MPa                    read       [2]"), out());
+    assertTrue(out().contains("conductivity  T6  167 W/(m K)          memory  [1]"), out());
+    assertTrue(out().contains("yield         T6  276 MPa              read    [2]"), out());
     assertTrue(out().contains("[2] Another table"), out());
     out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
   }
@@ -55,6 +60,40 @@ class MaterialsCommandTest {
   void usUnitsAreFahrenheit() {
     assertEquals(0, run("materials", "6061", "--units", "us"));
     assertTrue(out().contains("melting range 1080 to 1206 °F"), out());
+    assertFalse(out().contains("°C") || out().contains("MPa"), out());
+    assertTrue(out().contains("40.0 ksi"), out());
+    assertTrue(out().contains("986 °F; hold 1 h;"), out());
+  }
+
+  @Test
+  void aProgramReadsTheLibraryAsJson() throws IOException {
+    assertEquals(0, run("materials", "6061", "--json"));
+    JsonNode alloy = new ObjectMapper().readTree(out());
+    assertEquals(582, alloy.get("solidus_C").asDouble(), 1e-9);
+    assertEquals("276", alloy.get("facts").get(4).get("value").asText());
+    assertEquals("read", alloy.get("facts").get(4).get("status").asText());
+  }
+
+  @ParameterizedTest
+  @MethodSource("library")
+  void everyPageOfTheLibraryFitsEightyColumns(String[] arguments) {
+    Streams streams = memory.streams(false);
+    assertEquals(0, new Program(streams, Wiring.commands(streams)).run(arguments));
+    out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
+  static List<String[]> library() {
+    MaterialLibrary library = MaterialLibrary.standard();
+    List<String[]> pages = new ArrayList<>();
+    pages.add(new String[] {"materials", "--units", "us"});
+    Stream.concat(library.bases().stream(), library.fillers().stream())
+        .flatMap(alloy -> Stream.of("metric", "us").map(units -> page(alloy, units)))
+        .forEach(pages::add);
+    return pages;
+  }
+
+  private static String[] page(Alloy alloy, String units) {
+    return new String[] {"materials", alloy.name(), "--units", units};
   }
 
   @ParameterizedTest
