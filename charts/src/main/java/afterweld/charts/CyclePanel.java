@@ -102,7 +102,7 @@ final class CyclePanel {
 
   private String timeLabel() {
     boolean several = view.profile().weldCase().passes().size() > 1;
-    return several ? "time (s), hottest pass" : "time from the first heating at that place (s)";
+    return "time from shortly before the heating (s)" + (several ? ", hottest pass" : "");
   }
 
   private TemperatureHistory hottest() {

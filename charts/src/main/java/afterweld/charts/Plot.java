@@ -24,7 +24,8 @@ final class Plot {
   private static final LineLook DECADE = LineLook.plain(Ink.GRID, 1.5f, Dash.SOLID);
   private static final float DECADE_SIZE = 21;
   private static final float TITLE_SIZE = 23;
-  private static final double TITLE_DROP = 62;
+  private static final double TITLE_DROP = 64;
+  private static final double TITLE_ROOM = 38;
   private static final double BADGE = 34;
   private static final double LEADER_FROM = 26;
 
@@ -46,11 +47,22 @@ final class Plot {
     this.g = g;
     this.across = across;
     this.up = up;
-    this.area = new Scales(across, up).draw(g, frame);
+    this.area = area(g, frame);
     this.space = new FreeSpace(area);
     if (across.logarithmic()) {
       drawDecades();
     }
+  }
+
+  /** The library draws the axes; the title of a logarithmic one is left to {@link #drawDecades}. */
+  private Rectangle2D area(Graphics2D g, Rectangle2D frame) {
+    if (!across.logarithmic() || across.label().isEmpty()) {
+      return new Scales(across, up).draw(g, frame);
+    }
+    double height = frame.getHeight() - TITLE_ROOM;
+    Rectangle2D above =
+        new Rectangle2D.Double(frame.getX(), frame.getY(), frame.getWidth(), height);
+    return new Scales(across.unlabelled(), up).draw(g, above);
   }
 
   /**

@@ -55,9 +55,6 @@ final class Scales {
 
   private void setRanges(XYStyler styler) {
     styler.setLocale(Locale.ROOT);
-    if (across.logarithmic()) {
-      styler.setXAxisTitleColor(Ink.NOTHING);
-    }
     styler.setYAxisLeftWidthHint(LEFT);
     styler.setXAxisMin(across.from() - HAIR * across.span());
     styler.setXAxisMax(across.to() + HAIR * across.span());

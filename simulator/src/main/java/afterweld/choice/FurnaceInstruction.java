@@ -177,7 +177,7 @@ final class FurnaceInstruction {
           + latest
           + " (common practice). Natural ageing before the ageing furnace changes the result: keep"
           + " to "
-          + (rest > 0 ? FurnaceWords.time(rest) : "no wait")
+          + (rest > 0 ? FurnaceWords.time(rest) : "the order, which is no wait,")
           + " between quench and ageing.";
     }
     return "Within 1 h of the quench, "
