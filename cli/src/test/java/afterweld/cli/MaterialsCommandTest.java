@@ -9,7 +9,6 @@ import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -76,24 +75,19 @@ class MaterialsCommandTest {
 
   @ParameterizedTest
   @MethodSource("library")
-  void everyPageOfTheLibraryFitsEightyColumns(String[] arguments) {
+  void everyPageOfTheLibraryFitsEightyColumns(String page) {
     Streams streams = memory.streams(false);
-    assertEquals(0, new Program(streams, Wiring.commands(streams)).run(arguments));
+    assertEquals(0, new Program(streams, Wiring.commands(streams)).run(page.split(" ")));
     out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
   }
 
-  static List<String[]> library() {
+  static Stream<String> library() {
     MaterialLibrary library = MaterialLibrary.standard();
-    List<String[]> pages = new ArrayList<>();
-    pages.add(new String[] {"materials", "--units", "us"});
-    Stream.concat(library.bases().stream(), library.fillers().stream())
-        .flatMap(alloy -> Stream.of("metric", "us").map(units -> page(alloy, units)))
-        .forEach(pages::add);
-    return pages;
-  }
-
-  private static String[] page(Alloy alloy, String units) {
-    return new String[] {"materials", alloy.name(), "--units", units};
+    Stream<String> pages =
+        Stream.concat(library.bases().stream(), library.fillers().stream())
+            .map(alloy -> "materials " + alloy.name());
+    return Stream.concat(Stream.of("materials"), pages)
+        .flatMap(page -> Stream.of(page + " --units metric", page + " --units us"));
   }
 
   @ParameterizedTest
