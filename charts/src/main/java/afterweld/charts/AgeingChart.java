@@ -94,7 +94,7 @@ public final class AgeingChart {
   private void panel(Graphics2D g, Rectangle2D frame, String metal, boolean last) {
     List<AgeingStudy.Curve> curves = of(metal);
     Axis across = Axis.logarithmic(last ? "time at temperature (h)" : "", -1, Math.log10(300));
-    Axis up = new Axis(name(metal) + ": hardness (HV)", 0, 1.15 * highest(curves));
+    Axis up = new Axis(name(metal) + ", HV", 0, 1.15 * highest(curves));
     Plot plot = new Plot(g, frame, across, up);
     study.schedule().ifPresent(age -> plot.upright(Math.log10(age.time() / HOUR), SCHEDULE));
     for (int i = 0; i < curves.size(); i++) {
@@ -102,8 +102,11 @@ public final class AgeingChart {
     }
   }
 
-  private static String name(String metal) {
-    return metal.equals("weld") ? "weld metal" : metal + " base";
+  private String name(String metal) {
+    if (metal.equals("weld")) {
+      return "weld metal";
+    }
+    return metals.contains("right") ? metal + " base" : "base";
   }
 
   private static double highest(List<AgeingStudy.Curve> curves) {

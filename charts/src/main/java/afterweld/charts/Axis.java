@@ -41,6 +41,6 @@ record Axis(String label, double from, double to, boolean logarithmic) {
 
   /** The same axis without its label. */
   Axis unlabelled() {
-    return new Axis("", from, to);
+    return new Axis("", from, to, logarithmic);
   }
 }

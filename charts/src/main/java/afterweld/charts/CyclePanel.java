@@ -45,7 +45,7 @@ final class CyclePanel {
     return String.valueOf((char) ('A' + cycle));
   }
 
-  /** The cycles, time in s. */
+  /** The cycles, time in s on the axis drawn. */
   List<Curve> curves() {
     return IntStream.range(0, cycles.size()).mapToObj(this::curve).toList();
   }
@@ -55,7 +55,9 @@ final class CyclePanel {
     TemperatureHistory history = cycle.history();
     List<Curve.Spot> spots = new ArrayList<>();
     for (int i = 0; i < history.size(); i++) {
-      spots.add(new Curve.Spot(history.time(i), view.units().temperature(history.temperature(i))));
+      spots.add(
+          new Curve.Spot(
+              history.time(i) - start(), view.units().temperature(history.temperature(i))));
     }
     return new Curve(name(index, cycle), spots, look(index));
   }
@@ -73,6 +75,18 @@ final class CyclePanel {
    * until all places have cooled. With the waits between passes each cycle would be a needle.
    */
   Axis timeAxis() {
+    double[] shown = shownTime();
+    double length = Math.max(1, shown[1] - shown[0]);
+    return new Axis(timeLabel(), 0, shown[0] - start() + length);
+  }
+
+  /** Where the axis has its zero: shortly before the heating shown, s. */
+  private double start() {
+    double[] shown = shownTime();
+    return Math.max(0, shown[0] - LEAD * Math.max(1, shown[1] - shown[0]));
+  }
+
+  private double[] shownTime() {
     TemperatureHistory hottest = hottest();
     int top = topIndex(hottest);
     int first = top;
@@ -83,14 +97,12 @@ final class CyclePanel {
     while (last < hottest.size() - 1 && (last == top || anyHot(hottest.time(last)))) {
       last++;
     }
-    double length = Math.max(1, hottest.time(last) - hottest.time(first));
-    double from = Math.max(0, hottest.time(first) - LEAD * length);
-    return new Axis(timeLabel(), from, hottest.time(first) + length);
+    return new double[] {hottest.time(first), hottest.time(last)};
   }
 
   private String timeLabel() {
     boolean several = view.profile().weldCase().passes().size() > 1;
-    return "time from the first heating at that place (s)" + (several ? ", hottest pass" : "");
+    return "time from shortly before the heating (s)" + (several ? ", hottest pass" : "");
   }
 
   private TemperatureHistory hottest() {

@@ -23,6 +23,9 @@ final class Plot {
   private static final BasicStroke LEADER = new BasicStroke(1.5f);
   private static final LineLook DECADE = LineLook.plain(Ink.GRID, 1.5f, Dash.SOLID);
   private static final float DECADE_SIZE = 21;
+  private static final float TITLE_SIZE = 23;
+  private static final double TITLE_DROP = 64;
+  private static final double TITLE_ROOM = 38;
   private static final double BADGE = 34;
   private static final double LEADER_FROM = 26;
 
@@ -44,14 +47,28 @@ final class Plot {
     this.g = g;
     this.across = across;
     this.up = up;
-    this.area = new Scales(across, up).draw(g, frame);
+    this.area = area(g, frame);
     this.space = new FreeSpace(area);
     if (across.logarithmic()) {
       drawDecades();
     }
   }
 
-  /** Lines and figures at the powers of ten, which the axes' library would not hit. */
+  /** The library draws the axes; the title of a logarithmic one is left to {@link #drawDecades}. */
+  private Rectangle2D area(Graphics2D g, Rectangle2D frame) {
+    if (!across.logarithmic() || across.label().isEmpty()) {
+      return new Scales(across, up).draw(g, frame);
+    }
+    double height = frame.getHeight() - TITLE_ROOM;
+    Rectangle2D above =
+        new Rectangle2D.Double(frame.getX(), frame.getY(), frame.getWidth(), height);
+    return new Scales(across.unlabelled(), up).draw(g, above);
+  }
+
+  /**
+   * Lines and figures at the powers of ten, which the axes' library would not hit, and under them
+   * the title: the library knows nothing of these figures and would set it over them.
+   */
   private void drawDecades() {
     g.setFont(Typeface.plain(DECADE_SIZE));
     for (int power = (int) Math.ceil(across.from()); power <= across.to(); power++) {
@@ -61,6 +78,8 @@ final class Plot {
       g.setColor(Ink.TEXT);
       g.drawString(figure, (float) (x(power) - width / 2), (float) (area.getMaxY() + 30));
     }
+    Text title = Text.bold(across.label(), TITLE_SIZE, Ink.TEXT);
+    title.draw(g, area.getCenterX() - title.width() / 2, area.getMaxY() + TITLE_DROP);
   }
 
   /** The inside of the frame, pixels. */

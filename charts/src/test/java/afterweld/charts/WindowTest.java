@@ -44,6 +44,7 @@ class WindowTest {
     Axis axis = new CyclePanel(view).timeAxis();
     assertTrue(axis.span() < 60, axis.toString());
     assertTrue(axis.label().endsWith("hottest pass"));
+    assertEquals(0, axis.from(), "time counts from the heating shown");
     Curve hottest = new CyclePanel(view).curves().get(0);
     assertEquals(hottest.highest(), hottest.between(axis.from(), axis.to()).highest());
   }

@@ -1,5 +1,8 @@
 package afterweld.cli;
 
+import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+
+import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import afterweld.thermal.FurnaceStep.Age;
@@ -9,8 +12,6 @@ import java.util.Map;
 
 /** The result of {@code ageing} for programs. */
 final class AgeingJson {
-  private static final double ZERO_CELSIUS = 273.15;
-
   private AgeingJson() {}
 
   static String of(WeldCase weldCase, AgeingStudy study, List<String> cautions) {
@@ -20,6 +21,7 @@ final class AgeingJson {
     root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());
     root.put("paint_oven", study.paint().stream().map(AgeingJson::paint).toList());
+    root.put("warnings", study.warnings().stream().map(AgeingJson::warning).toList());
     root.put("cautions", cautions);
     return JsonText.of(root);
   }
@@ -45,11 +47,19 @@ final class AgeingJson {
     return json;
   }
 
+  private static Map<String, Object> warning(Warning warning) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("code", warning.code());
+    json.put("text", warning.text());
+    return json;
+  }
+
   private static Map<String, Object> window(AgeingStudy.Window window) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("metal", window.metal());
     json.put("from_h", new JsonNumber(window.from(), 2));
     json.put("to_h", new JsonNumber(window.to(), 2));
+    json.put("answers", window.answers());
     json.put("peak_yield_MPa", new JsonNumber(window.peak() * 1e-6, 1));
     json.put("scheduled_yield_MPa", new JsonNumber(window.scheduled() * 1e-6, 1));
     return json;

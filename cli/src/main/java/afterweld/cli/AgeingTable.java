@@ -5,6 +5,7 @@ import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -40,8 +41,27 @@ final class AgeingTable {
         .map(AgeingStudy.Curve::metal)
         .distinct()
         .forEach(metal -> text.append('\n').append(table(metal)));
-    text.append('\n').append(paint()).append('\n').append(Paragraph.each(cautions));
+    text.append('\n').append(paint()).append('\n').append(warnings());
+    text.append('\n').append(Paragraph.each(cautions));
     return text.append('\n').append(answer()).toString();
+  }
+
+  private String warnings() {
+    return study.warnings().stream()
+        .map(warning -> Paragraph.hanging("- ", warning.text()))
+        .collect(Collectors.joining("", "Warnings\n", ""));
+  }
+
+  /** In which state the metals come to the ageing furnace. */
+  private String start() {
+    boolean dissolved =
+        !study.ownSchedule()
+            || weldCase.afterWeld().stream()
+                .takeWhile(step -> !(step instanceof Age))
+                .anyMatch(SolutionTreat.class::isInstance);
+    return dissolved
+        ? " The metals come to it solution treated and quenched."
+        : " The metals come to it as welded: the base in its temper, the weld metal as it froze.";
   }
 
   private String head(Age age) {
@@ -49,7 +69,8 @@ final class AgeingTable {
         + temperature(age.temperature())
         + " for "
         + hours(age.time() / 3600)
-        + (study.ownSchedule() ? "." : ", the standard one, since the case names none.");
+        + (study.ownSchedule() ? "." : ", the standard one, since the case names none.")
+        + start();
   }
 
   private String temperature(double kelvin) {
@@ -120,16 +141,28 @@ final class AgeingTable {
       return Paragraph.of(name(window.metal()) + ": not predicted.");
     }
     double share = window.scheduled() / window.peak();
+    String from = window.fromTheStart() ? "from the start" : "from " + hours(window.from());
+    String to = window.toTheEnd() ? "the end of the computed 300 h" : hours(window.to());
+    String yield = OutputQuantity.YIELD.text(units, window.peak()) + " " + units.stressUnit();
+    if (!window.answers()) {
+      return Paragraph.of(
+          name(window.metal())
+              + ": does not answer, ageing adds less than 5 %; 97 % of its highest yield ("
+              + yield
+              + ") is held "
+              + from
+              + " to "
+              + to
+              + ".");
+    }
     return Paragraph.of(
         String.format(
             Locale.ROOT,
-            "%s: 97 %% of the peak yield (%s %s) is held from %s to %s; the schedule reaches %.0f %%"
-                + " of it.",
+            "%s: 97 %% of the peak yield (%s) is held %s to %s; the schedule reaches %.0f %% of it.",
             name(window.metal()),
-            OutputQuantity.YIELD.text(units, window.peak()),
-            units.stressUnit(),
-            hours(window.from()),
-            hours(window.to()),
+            yield,
+            from,
+            to,
             100 * share));
   }
 }

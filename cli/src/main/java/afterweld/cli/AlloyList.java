@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 
 /** All alloys and fillers, a line each. */
 final class AlloyList {
+  private static final int TEMPER_WIDTH = 24;
+
   private final List<Alloy> alloys;
   private final UnitSystem units;
 
@@ -29,18 +31,23 @@ final class AlloyList {
             " Mg wt%",
             " melts (" + units.temperatureUnit() + ")",
             "tempers");
-    alloys.forEach(
-        alloy ->
-            table.row(
-                alloy.name(),
-                uses(alloy),
-                share(alloy, Element.SI),
-                share(alloy, Element.MG),
-                meltingRange(alloy, units),
-                tempers(alloy)));
+    alloys.forEach(alloy -> add(table, alloy));
     return table.text()
         + "\n"
         + Paragraph.of("'afterweld materials ALLOY' shows every value with its source.");
+  }
+
+  /** A row, and further ones where there are more tempers than a line holds. */
+  private void add(TextTable table, Alloy alloy) {
+    List<String> tempers = Paragraph.lines(tempers(alloy), TEMPER_WIDTH);
+    table.row(
+        alloy.name(),
+        uses(alloy),
+        share(alloy, Element.SI),
+        share(alloy, Element.MG),
+        meltingRange(alloy, units),
+        tempers.get(0));
+    tempers.stream().skip(1).forEach(more -> table.row("", "", "", "", "", more));
   }
 
   /** Such as {@code base, filler}. */

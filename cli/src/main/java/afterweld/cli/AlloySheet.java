@@ -13,7 +13,7 @@ import java.util.Locale;
 
 /** One alloy or filler in full: what the model uses, then every value with status and source. */
 final class AlloySheet {
-  private static final int VALUE_WIDTH = 26;
+  private static final int VALUE_WIDTH = 17;
 
   private final Alloy alloy;
   private final UnitSystem units;
@@ -33,7 +33,7 @@ final class AlloySheet {
     return head()
         + "\nComposition (wt%, rest aluminium)\n"
         + composition()
-        + "\nValues as the library states them\n"
+        + valuesHead()
         + facts()
         + "\nSources\n"
         + sourceList();
@@ -47,6 +47,12 @@ final class AlloySheet {
         + units.temperatureUnit()
         + "\n"
         + standardSchedule();
+  }
+
+  private String valuesHead() {
+    return units == UnitSystem.US
+        ? "\nValues of the library, temperatures and strengths in °F and ksi\n"
+        : "\nValues as the library states them\n";
   }
 
   private String family() {
@@ -117,9 +123,9 @@ final class AlloySheet {
   }
 
   private String facts() {
-    TextTable table = new TextTable("property", "of", "value", "status", " source");
+    TextTable table = new TextTable("property", "of", "value", "status", " see");
     for (Fact fact : alloy.facts()) {
-      List<String> value = Paragraph.lines(fact.value() + " " + fact.unit(), VALUE_WIDTH);
+      List<String> value = Paragraph.lines(new FactText(fact, units).value(), VALUE_WIDTH);
       String source = "[" + (sources.indexOf(fact.source().text()) + 1) + "]";
       String status = fact.source().status().label();
       table.row(fact.property(), fact.qualifier(), value.get(0), status, source);

@@ -105,14 +105,11 @@ final class JointTables {
 
   /** What the codes give, a line each, and what to make of it. */
   String codes() {
-    if (joint.codes().isEmpty()) {
-      return "";
-    }
     String lines =
         joint.codes().stream()
             .map(value -> Paragraph.hanging("- ", sentence(value)))
             .collect(Collectors.joining());
-    return lines + Paragraph.of(JointReport.CODES_NOTE);
+    return lines + Paragraph.of(joint.codesNote());
   }
 
   private String sentence(DesignCodeValue value) {

@@ -10,6 +10,7 @@ import afterweld.strength.Strength;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * The place where a state of a section is lowest in one quantity, and its name in words.
@@ -68,7 +69,26 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
     if (state == 0) {
       return "in the base metal" + side();
     }
+    if (alike(other -> true)) {
+      return "everywhere alike";
+    }
+    if (station.zone() == Zone.BASE && alike(this::baseOfSameSide)) {
+      return "everywhere in the base metal" + side();
+    }
     return zone() + side() + ", " + distance(units) + " from the weld centre";
+  }
+
+  /** Whether the quantity is the same at all predicted stations of a kind. */
+  private boolean alike(Predicate<Station> which) {
+    double lowest = value(station, state, quantity);
+    return profile.stations().stream()
+        .filter(which)
+        .filter(other -> other.estimates().get(state).middle().predicted())
+        .allMatch(other -> value(other, state, quantity) <= (1 + SAME_VALUE) * lowest);
+  }
+
+  private boolean baseOfSameSide(Station other) {
+    return other.zone() == Zone.BASE && other.distance() * station.distance() > 0;
   }
 
   private String zone() {

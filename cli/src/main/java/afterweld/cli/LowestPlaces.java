@@ -8,6 +8,7 @@ import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -15,6 +16,9 @@ import java.util.stream.Stream;
 
 /** The answer of the main command in sentences: where each state is lowest, and how low. */
 final class LowestPlaces {
+  /** From here on a share is easier to read as a multiple. */
+  private static final double RAISED = 1.5;
+
   private final SectionProfile profile;
   private final UnitSystem units;
 
@@ -63,9 +67,13 @@ final class LowestPlaces {
   }
 
   private static String share(LowestPlace lowest) {
-    return lowest.state() == 0
-        ? ""
-        : ", " + Math.round(100 * lowest.shareOfBefore()) + " % of before welding";
+    if (lowest.state() == 0) {
+      return "";
+    }
+    double share = lowest.shareOfBefore();
+    return share > RAISED
+        ? String.format(Locale.ROOT, ", %.1f times as much as before welding", share)
+        : ", " + Math.round(100 * share) + " % of before welding";
   }
 
   /** A quantity whose lowest place is another one, by more than the last digit shown. */

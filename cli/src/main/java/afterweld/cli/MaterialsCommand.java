@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.casefile.AlloyNames;
+import afterweld.casefile.Choices;
 import afterweld.material.Alloy;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The library of alloys and fillers, for people. */
@@ -16,12 +19,15 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     description = "Alloys, tempers and fillers known, with the source of each value.",
     footerHeading = "%nExamples:%n",
-    footer = {"  afterweld materials", "  afterweld materials 6061"})
+    footer = {"  afterweld materials", "  afterweld materials 6061 --units us"})
 final class MaterialsCommand implements Callable<Integer> {
   private final Streams streams;
   private final Supplier<List<Alloy>> library;
 
   @Mixin private UnitsOption unitsOption;
+
+  @Option(names = "--json", description = "Print the library as JSON, metric, and nothing else.")
+  private boolean json;
 
   @Parameters(
       paramLabel = "ALLOY",
@@ -37,27 +43,32 @@ final class MaterialsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Alloy> alloys = library.get();
-    String text =
-        name.map(wanted -> new AlloySheet(find(alloys, wanted), unitsOption.units()).text())
-            .orElseGet(() -> new AlloyList(alloys, unitsOption.units()).text());
+    String text = json ? json(alloys) : text(alloys);
     streams.out().print(text);
     return ExitStatus.DONE;
   }
 
-  private static Alloy find(List<Alloy> alloys, String wanted) {
-    return alloys.stream()
-        .filter(alloy -> NearestName.same(alloy.name(), wanted))
-        .findFirst()
-        .orElseThrow(() -> unknown(alloys, wanted));
+  private String text(List<Alloy> alloys) {
+    return name.map(wanted -> new AlloySheet(find(alloys, wanted), unitsOption.units()).text())
+        .orElseGet(() -> new AlloyList(alloys, unitsOption.units()).text());
   }
 
-  private static InputFault unknown(List<Alloy> alloys, String wanted) {
-    List<String> names = alloys.stream().map(Alloy::name).toList();
-    return new InputFault(
-        "no alloy or filler '"
-            + Paragraph.printable(wanted)
-            + "' in the library; the nearest is "
-            + NearestName.to(wanted, names)
-            + " ('afterweld materials' lists them all)");
+  private String json(List<Alloy> alloys) {
+    return name.map(wanted -> AlloyJson.of(find(alloys, wanted)))
+        .orElseGet(() -> AlloyJson.of(alloys));
+  }
+
+  private static Alloy find(List<Alloy> alloys, String wanted) {
+    Choices<Alloy> known = AlloyNames.of(alloys);
+    return known
+        .find(wanted)
+        .orElseThrow(
+            () ->
+                new InputFault(
+                    "no alloy or filler '"
+                        + Paragraph.printable(wanted)
+                        + "' in the library"
+                        + known.hint(wanted)
+                        + " ('afterweld materials' lists them all)"));
   }
 }

@@ -54,7 +54,7 @@ final class ProfileJson {
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());
     root.put("design_codes", jointJson.codes());
-    root.put("design_codes_note", JointReport.CODES_NOTE);
+    root.put("design_codes_note", joint.codesNote());
     root.put("requirement", requirement());
     root.put(
         "warnings",

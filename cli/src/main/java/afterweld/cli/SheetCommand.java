@@ -2,13 +2,14 @@ package afterweld.cli;
 
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
-import afterweld.section.Cautions;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,6 +29,13 @@ import picocli.CommandLine.Parameters;
       "  afterweld sheet cli/examples/hub-casting.yaml --out hub"
     })
 final class SheetCommand implements Callable<Integer> {
+  private static final String CAUTION =
+      "Hardness estimates for sound metal, not a design value: the qualified procedure, the test"
+          + " coupon and the governing code decide.";
+  private static final String NOTHING_HARDENS =
+      "No base of this joint answers to a hardening heat treatment, and the case names none: there"
+          + " is nothing to tell a furnace shop. An anneal named in after_weld would have a sheet.";
+
   private final CaseDesk desk;
 
   @Mixin private OutputOptions output;
@@ -46,17 +54,41 @@ final class SheetCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    FurnaceSheet sheet =
-        FurnaceSheet.of(weldCase)
-            .orElseThrow(
-                () ->
-                    new InputFault(
-                        "no base of this joint answers to a hardening heat treatment, and the case"
-                            + " names none: there is nothing to tell a furnace shop"));
-    if (!sheet.refusals().isEmpty()) {
-      throw new InputFault(sheet.refusals());
+    Optional<FurnaceSheet> sheet = FurnaceSheet.of(weldCase);
+    if (sheet.isEmpty()) {
+      return none(weldCase, List.of(NOTHING_HARDENS));
     }
-    List<String> cautions = read.underPressure() ? List.of(Cautions.PRESSURE) : List.of();
+    List<String> refusals = sheet.get().refusals();
+    if (refusals.isEmpty()) {
+      return answer(sheet.get(), read.cautions(CAUTION));
+    }
+    if (sheet.get().ownSchedule()) {
+      throw new InputFault(
+          refusals.stream().map(reason -> read.placed().apply("/after_weld", reason)).toList());
+    }
+    return none(weldCase, refusedStandard(refusals));
+  }
+
+  private static List<String> refusedStandard(List<String> refusals) {
+    List<String> reasons = new ArrayList<>();
+    reasons.add(
+        "The case names no treatment, and the standard one of its base must not be run on this"
+            + " weld:");
+    reasons.addAll(refusals);
+    reasons.add(
+        "Name another treatment in after_weld, such as ageing alone, or take a filler that bears the"
+            + " solution treatment: 'afterweld fillers' compares them.");
+    return reasons;
+  }
+
+  private static Answer none(WeldCase weldCase, List<String> reasons) {
+    String text = SheetText.none(weldCase.title(), reasons);
+    String json = SheetText.noneJson(weldCase.title(), reasons);
+    Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
+    return new Answer(text, text, json, files, ExitStatus.DONE);
+  }
+
+  private static Answer answer(FurnaceSheet sheet, List<String> cautions) {
     String text = SheetText.of(sheet, cautions);
     String json = SheetText.json(sheet, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();

@@ -13,26 +13,54 @@ final class SheetText {
   private SheetText() {}
 
   static String of(FurnaceSheet sheet, List<String> cautions) {
-    String origin =
-        sheet.ownSchedule()
-            ? "Schedule as stated in the case."
-            : "Standard schedule of the base, since the case states none.";
     String lines =
         sheet.lines().stream()
             .map(line -> Paragraph.hanging("- ", line.what() + ": " + line.text()))
             .collect(Collectors.joining());
-    String expected =
-        sheet.expected().stream()
-            .map(one -> Paragraph.hanging("- ", expected(one)))
-            .collect(Collectors.joining());
     return Paragraph.of("Furnace sheet: " + sheet.title())
-        + Paragraph.of(origin)
+        + Paragraph.of(sheet.origin())
+        + list("Outside the limits", sheet.objections())
         + "\n"
         + lines
+        + expected(sheet)
+        + list("What the prediction says of this treatment", sheet.warnings())
         + "\n"
-        + Paragraph.of("Hardness to expect after ageing")
-        + expected
         + Paragraph.each(cautions);
+  }
+
+  private static String list(String head, List<String> sentences) {
+    return sentences.isEmpty()
+        ? ""
+        : "\n"
+            + head
+            + "\n"
+            + sentences.stream()
+                .map(sentence -> Paragraph.hanging("- ", sentence))
+                .collect(Collectors.joining());
+  }
+
+  private static String expected(FurnaceSheet sheet) {
+    return sheet.expected().isEmpty()
+        ? ""
+        : list(
+                "Hardness to expect after the treatment",
+                sheet.expected().stream().map(SheetText::expected).toList())
+            + Paragraph.of(FurnaceSheet.RECHECK);
+  }
+
+  /** Why there is no sheet, and what a reader can do about it. */
+  static String none(String title, List<String> reasons) {
+    return Paragraph.of("No furnace sheet: " + title) + Paragraph.each(reasons);
+  }
+
+  /** The same for a program. */
+  static String noneJson(String title, List<String> reasons) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", title);
+    root.put("lines", List.of());
+    root.put("expected", List.of());
+    root.put("reasons", reasons);
+    return JsonText.of(root);
   }
 
   private static String expected(Expected expected) {
@@ -46,7 +74,7 @@ final class SheetText {
             .rockwell()
             .map(value -> String.format(Locale.ROOT, ", %.0f HRB", value))
             .orElse(""),
-        expected.acceptFrom(),
+        expected.recheckUnder(),
         expected.softMeans());
   }
 
@@ -59,7 +87,9 @@ final class SheetText {
         sheet.lines().stream()
             .map(line -> Map.of("what", line.what(), "text", line.text()))
             .toList());
+    root.put("objections", sheet.objections());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
+    root.put("warnings", sheet.warnings());
     root.put("cautions", cautions);
     return JsonText.of(root);
   }
@@ -71,7 +101,7 @@ final class SheetText {
     json.put("hardness_HB", new JsonNumber(expected.brinell(), 1));
     json.put(
         "hardness_HRB", expected.rockwell().map(value -> new JsonNumber(value, 1)).orElse(null));
-    json.put("recheck_under_HV", new JsonNumber(expected.acceptFrom(), 1));
+    json.put("recheck_under_HV", new JsonNumber(expected.recheckUnder(), 1));
     json.put("a_soft_reading_would_mean", expected.softMeans());
     return json;
   }

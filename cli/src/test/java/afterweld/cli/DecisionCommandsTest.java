@@ -132,11 +132,44 @@ class DecisionCommandsTest {
   }
 
   @Test
-  void aStripThatNothingHardensHasNoSheet() {
+  void aStripThatNothingHardensIsAnsweredWithoutASheet() {
+    Path none = folder.resolve("none");
     assertEquals(
-        ExitStatus.INPUT_FAULT,
-        run("sheet", "examples/cover-strip.json", "--out", folder.resolve("none").toString()));
-    assertFalse(Files.exists(folder.resolve("none")));
+        ExitStatus.DONE, run("sheet", "examples/cover-strip.json", "--out", none.toString()));
+    assertTrue(memory.out().contains("No furnace sheet"), memory.out());
+    assertTrue(Files.exists(none.resolve("result.json")));
+    assertFalse(Files.exists(none.resolve("sheet.html")));
+  }
+
+  @Test
+  void aStandardTreatmentThatTheFillerDoesNotBearIsNoFaultOfTheCase() throws IOException {
+    assertEquals(ExitStatus.DONE, sheetOf(""));
+    String said = memory.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("not meant for heat treatment after welding"), said);
+    assertTrue(said.contains("Name another treatment in after_weld"), said);
+  }
+
+  @Test
+  void anOrderThatMayMeltTheWeldIsRefusedAtItsPlace() throws IOException {
+    String steps = "after_weld: [{solution_treat: {temperature: 530 °C, soak: 1 h}}, {quench: {}}]";
+    assertEquals(ExitStatus.INPUT_FAULT, sheetOf(steps));
+    assertTrue(memory.err().contains("rich.yaml:6:"), memory.err());
+  }
+
+  private int sheetOf(String afterWeld) throws IOException {
+    Path rich = folder.resolve("rich.yaml");
+    Files.writeString(
+        rich,
+        """
+        title: rich filler
+        left: {alloy: "6061", temper: T6, thickness: 4 mm}
+        filler: {alloy: "5356", dilution: 30 %}
+        passes:
+          - {process: GTAW-AC, current: 140 A, voltage: 14 V, travel_speed: 3 mm/s}
+        """
+            + afterWeld
+            + "\n");
+    return run("sheet", rich.toString(), "--out", folder.resolve("rich").toString());
   }
 
   @ParameterizedTest

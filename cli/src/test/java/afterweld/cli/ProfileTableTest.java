@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.choice.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
+import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
@@ -88,6 +89,31 @@ class ProfileTableTest {
   }
 
   @Test
+  void uniformMetalHasNoLowestPlace() {
+    SectionProfile uniform =
+        Fixtures.profile(Fixtures.THREE_STATES, station -> with(station, alike(276)));
+    String text = flowing(new LowestPlaces(uniform, UnitSystem.METRIC).text());
+    assertTrue(
+        text.contains("after heat treatment: lowest yield 276 MPa (235 to 331) everywhere"), text);
+    assertFalse(text.contains("from the weld centre"), text);
+  }
+
+  @Test
+  void aMuchStrongerStateIsSaidAsAMultiple() {
+    SectionProfile hardened =
+        Fixtures.profile(
+            Fixtures.THREE_STATES,
+            station ->
+                with(station, List.of(Fixtures.band(52), Fixtures.band(52), Fixtures.band(276))));
+    String text = flowing(new LowestPlaces(hardened, UnitSystem.METRIC).text());
+    assertTrue(text.contains("5.3 times as much as before welding"), text);
+  }
+
+  private static List<Estimate> alike(double yield) {
+    return Collections.nCopies(3, Fixtures.band(yield));
+  }
+
+  @Test
   void aLowerSideIsNamed() {
     SectionProfile weakLeft =
         Fixtures.profile(
@@ -98,12 +124,12 @@ class ProfileTableTest {
   }
 
   private static Station softer(Station station) {
+    return with(station, alike(100));
+  }
+
+  private static Station with(Station station, List<Estimate> estimates) {
     return new Station(
-        station.distance(),
-        station.place(),
-        station.zone(),
-        station.peakTemperature(),
-        Collections.nCopies(3, Fixtures.band(100)));
+        station.distance(), station.place(), station.zone(), station.peakTemperature(), estimates);
   }
 
   @Test

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** How alloys are written: A356.0 is A356, and AA6061, EN AW-6061 and ER4043 are known as well. */
-final class AlloyNames {
+public final class AlloyNames {
   private AlloyNames() {}
 
   /** Alloys by name. */
-  static Choices<Alloy> of(List<Alloy> alloys) {
+  public static Choices<Alloy> of(List<Alloy> alloys) {
     return Choices.of(alloys, Alloy::name, AlloyNames::plain);
   }
 

@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
  *
  * @param <E> what a name stands for
  */
-final class Choices<E> {
+public final class Choices<E> {
   private final Map<String, E> byPlainName = new LinkedHashMap<>();
   private final List<String> names = new ArrayList<>();
   private final UnaryOperator<String> plain;
@@ -45,7 +45,7 @@ final class Choices<E> {
   }
 
   /** What the name stands for. */
-  Optional<E> find(String name) {
+  public Optional<E> find(String name) {
     return Optional.ofNullable(byPlainName.get(plain.apply(name)));
   }
 
@@ -59,8 +59,13 @@ final class Choices<E> {
     return names.size() == 1 ? names.get(0) : "one of " + String.join(", ", names);
   }
 
+  /** The end of a message: {@code ; did you mean 'x'?}, or nothing if no name is near. */
+  public String hint(String found) {
+    return Names.hint(found, names);
+  }
+
   /** What is expected, and the name that may have been meant. */
   String expectedInsteadOf(String found) {
-    return expected() + Names.hint(found, names);
+    return expected() + hint(found);
   }
 }

@@ -1,5 +1,6 @@
 package afterweld.casefile;
 
+import afterweld.strength.HardnessScale;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,7 +9,8 @@ import java.util.Optional;
  * is SI and kelvin; angles are radians, shares are 0 to 1, contents are wt%, hardness is HV.
  *
  * <p>The inch is 25.4 mm and the pound-force per square inch 6894.757 Pa, both exact by definition
- * (international yard and pound, 1959, with the standard acceleration of fall).
+ * (international yard and pound, 1959, with the standard acceleration of fall). Brinell hardness
+ * (500 kgf, 10 mm) goes through the table that results are shown with.
  */
 enum Dimension {
   LENGTH(
@@ -25,7 +27,7 @@ enum Dimension {
       Unit.of("in²", 0.0254 * 0.0254, "sq in")),
   TEMPERATURE(
       "a temperature",
-      Unit.shifted("°C", 1, 273.15, "C", "Celsius"),
+      Unit.shifted("°C", 1, Unit.ZERO_CELSIUS, "C", "Celsius"),
       Unit.shifted("°F", 5 / 9.0, 459.67, "F", "Fahrenheit"),
       Unit.of("K", 1, "kelvin")),
   TEMPERATURE_DIFFERENCE(
@@ -59,7 +61,11 @@ enum Dimension {
   HARDNESS(
       "a hardness",
       Unit.of("HV", 1),
-      new Unit("HB", Dimension::vickers, Dimension::brinell, List.of())),
+      new Unit(
+          "HB",
+          brinell -> HardnessScale.vickersFromBrinell(brinell).value(),
+          vickers -> HardnessScale.brinell(vickers).value(),
+          List.of())),
   TEMPERATURE_RATE(
       "a rate of temperature",
       Unit.of("K/s", 1, "°C/s", "C/s"),
@@ -99,17 +105,5 @@ enum Dimension {
   /** Whether it is a plain number. */
   boolean unitless() {
     return this == RATIO;
-  }
-
-  /**
-   * Vickers hardness from Brinell hardness 500 kgf / 10 mm: a straight line through the pairs for
-   * wrought aluminium of ASTM E140, table 9 (from memory), true to one point from 40 to 160 HB.
-   */
-  private static double vickers(double brinell) {
-    return 1.208 * brinell - 4.3;
-  }
-
-  private static double brinell(double vickers) {
-    return (vickers + 4.3) / 1.208;
   }
 }

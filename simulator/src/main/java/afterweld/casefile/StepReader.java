@@ -17,7 +17,6 @@ import java.util.OptionalDouble;
  * in it; it is never used, because a faulty case is never built.
  */
 final class StepReader {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final Measure SET = Measure.within("temperature", TEMPERATURE, 50, 650, "°C");
   private static final Measure SOAK = Measure.above("soak", TIME, 0, 1000, "h");
   private static final Measure HOLD = Measure.above("time", TIME, 0, 1000, "h");
@@ -34,10 +33,10 @@ final class StepReader {
       Choices.of(
           List.of(FurnaceStep.Furnace.values()), kind -> kind.name().toLowerCase(Locale.ROOT));
 
-  private static final double COLD_SOLUTION = ZERO_CELSIUS + 480;
-  private static final double OVERAGEING = ZERO_CELSIUS + 260;
-  private static final double USUAL_BATH = ZERO_CELSIUS + 25;
-  private static final double BOILING = ZERO_CELSIUS + 100;
+  private static final double COLD_SOLUTION = Unit.ZERO_CELSIUS + 480;
+  private static final double OVERAGEING = Unit.ZERO_CELSIUS + 260;
+  private static final double USUAL_BATH = Unit.ZERO_CELSIUS + 25;
+  private static final double BOILING = Unit.ZERO_CELSIUS + 100;
   private static final double USUAL_DELAY = 7;
   private static final double USUAL_COOLING = 28 / 3600.0;
 
@@ -74,12 +73,6 @@ final class StepReader {
           "A solution treatment at "
               + BothUnits.temperature(temperature)
               + " is under 480 °C (900 °F): little dissolves.");
-    }
-    if (limit.weldMayMelt()) {
-      notes.add(
-          "weld-metal-may-melt",
-          "Weld metal with this much magnesium may begin to melt from 450 °C (840 °F) on in a solution"
-              + " treatment.");
     }
     return new FurnaceStep.SolutionTreat(temperature, soak, furnace);
   }

@@ -17,6 +17,8 @@ record Unit(
     DoubleUnaryOperator toInside,
     DoubleUnaryOperator fromInside,
     List<String> alsoWritten) {
+  /** 0 °C in K. */
+  static final double ZERO_CELSIUS = 273.15;
 
   /** A unit that is a multiple of the one inside. */
   static Unit of(String name, double factor, String... alsoWritten) {

@@ -1,17 +1,13 @@
 package afterweld.choice;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import afterweld.material.ClassPathTable;
 import java.util.List;
 import java.util.Map;
 
 /** Limits of practice by thickness, each with its source. */
 final class FurnacePractice {
-  private static final List<Map<String, String>> ROWS = read();
+  private static final List<Map<String, String>> ROWS =
+      ClassPathTable.rows(FurnacePractice.class, "furnace_practice.csv");
 
   private FurnacePractice() {}
 
@@ -50,18 +46,5 @@ final class FurnacePractice {
 
   private static double number(Map<String, String> row, String column) {
     return Double.parseDouble(row.get(column));
-  }
-
-  private static List<Map<String, String>> read() {
-    try (InputStream in = FurnacePractice.class.getResourceAsStream("furnace_practice.csv");
-        MappingIterator<Map<String, String>> rows =
-            new CsvMapper()
-                .readerForMapOf(String.class)
-                .with(CsvSchema.emptySchema().withHeader())
-                .readValues(in)) {
-      return rows.readAll();
-    } catch (IOException e) {
-      throw new UncheckedIOException("the limits of furnace practice cannot be read", e);
-    }
   }
 }

@@ -15,14 +15,20 @@ final class SharedTreatment {
 
   private SharedTreatment() {}
 
-  /** A sentence for each base that loses by the schedule of the case; empty for one alloy. */
+  /** A sentence for each base that loses by the schedule of the case, one alloy or two. */
+  static List<String> shortfalls(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .distinct()
+        .flatMap(side -> loss(weldCase, side).stream())
+        .toList();
+  }
+
+  /** The same for two different bases; empty for one alloy. */
   static List<String> losses(WeldCase weldCase) {
     if (weldCase.left().alloy().equals(weldCase.right().alloy())) {
       return List.of();
     }
-    return Stream.of(weldCase.left(), weldCase.right())
-        .flatMap(side -> loss(weldCase, side).stream())
-        .toList();
+    return shortfalls(weldCase);
   }
 
   private static Optional<String> loss(WeldCase weldCase, Side side) {
@@ -32,18 +38,19 @@ final class SharedTreatment {
               double shared = WeldMetalTrial.of(weldCase).base(side).yield();
               double alone = WeldMetalTrial.of(weldCase.withAfterWeld(own)).base(side).yield();
               return shared < SUITED * alone
-                  ? Optional.of(sentence(side, shared, alone))
+                  ? Optional.of(sentence(weldCase, side, shared, alone))
                   : Optional.empty();
             });
   }
 
-  private static String sentence(Side side, double shared, double alone) {
-    return "The schedule does not suit both bases: "
+  private static String sentence(WeldCase weldCase, Side side, double shared, double own) {
+    boolean alone = weldCase.left().alloy().equals(weldCase.right().alloy());
+    return (alone ? "The schedule falls short: " : "The schedule does not suit both bases: ")
         + side.alloy().name()
         + " suffers, with "
         + BothUnits.stress(shared)
         + " yield in place of "
-        + BothUnits.stress(alone)
+        + BothUnits.stress(own)
         + " by its own schedule.";
   }
 }

@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  */
 public final class CodeZone {
   private static final double MM = 1e-3;
-  private static final double COOL = 273.15 + 60;
-  private static final double WARMEST = 273.15 + 120;
+  private static final double COOL = DesignCodes.ZERO_CELSIUS + 60;
+  private static final double WARMEST = DesignCodes.ZERO_CELSIUS + 120;
   private static final double KELVIN_PER_DOUBLING = 120;
 
   private CodeZone() {}

@@ -11,4 +11,9 @@ package afterweld.joint;
  * @param status edition as far as known, and how well the value is supported
  */
 public record DesignCodeValue(
-    String code, String clause, String item, double value, String unit, String status) {}
+    String code, String clause, String item, double value, String unit, String status) {
+  /** The same for one side only. */
+  DesignCodeValue named(String side) {
+    return new DesignCodeValue(code, clause, item + side, value, unit, status);
+  }
+}

@@ -1,19 +1,14 @@
 package afterweld.joint;
 
 import afterweld.material.Alloy;
+import afterweld.material.ClassPathTable;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.Pass;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the design codes give for the same weld: EN 1999-1-1 (strength and half width of the
@@ -23,46 +18,42 @@ import java.util.Set;
  */
 final class DesignCodes {
   private static final String RESOURCE = "/afterweld/material/design_codes.csv";
-  private static final double COOL_INTERPASS = 60 + 273.15;
-  private static final double WARM_INTERPASS = 120 + 273.15;
+
+  /** 0 °C in K. */
+  static final double ZERO_CELSIUS = 273.15;
+
+  private static final double COOL_INTERPASS = 60 + ZERO_CELSIUS;
+  private static final double WARM_INTERPASS = 120 + ZERO_CELSIUS;
   private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
 
   private final WeldCase weldCase;
   private final Side side;
-  private final String name;
   private final List<Map<String, String>> rows;
 
-  private DesignCodes(WeldCase weldCase, Side side, String name, List<Map<String, String>> rows) {
+  private DesignCodes(WeldCase weldCase, Side side, List<Map<String, String>> rows) {
     this.weldCase = weldCase;
     this.side = side;
-    this.name = name;
     this.rows = rows;
   }
 
-  /** All values for the weld, left side first; equal sides once. */
+  /** All values for the weld, left side first; those that hold for both sides once. */
   static List<DesignCodeValue> of(WeldCase weldCase) {
-    List<Map<String, String>> rows = rows();
-    List<DesignCodeValue> values = new ArrayList<>();
-    if (weldCase.left().equals(weldCase.right())) {
-      values.addAll(new DesignCodes(weldCase, weldCase.left(), "", rows).values());
-    } else {
-      values.addAll(new DesignCodes(weldCase, weldCase.left(), " (left)", rows).values());
-      values.addAll(new DesignCodes(weldCase, weldCase.right(), " (right)", rows).values());
-    }
-    return values.stream().distinct().toList();
+    List<Map<String, String>> rows = ClassPathTable.rows(DesignCodes.class, RESOURCE);
+    List<DesignCodeValue> left = new DesignCodes(weldCase, weldCase.left(), rows).values();
+    List<DesignCodeValue> right = new DesignCodes(weldCase, weldCase.right(), rows).values();
+    return Stream.concat(named(left, right, " (left)"), onlyIn(right, left, " (right)"))
+        .distinct()
+        .toList();
   }
 
-  private static List<Map<String, String>> rows() {
-    try (InputStream in = DesignCodes.class.getResourceAsStream(RESOURCE);
-        MappingIterator<Map<String, String>> rows =
-            new CsvMapper()
-                .readerForMapOf(String.class)
-                .with(CsvSchema.emptySchema().withHeader())
-                .readValues(in)) {
-      return rows.readAll();
-    } catch (IOException e) {
-      throw new UncheckedIOException("the values of the design codes cannot be read", e);
-    }
+  private static Stream<DesignCodeValue> named(
+      List<DesignCodeValue> own, List<DesignCodeValue> others, String side) {
+    return own.stream().map(value -> others.contains(value) ? value : value.named(side));
+  }
+
+  private static Stream<DesignCodeValue> onlyIn(
+      List<DesignCodeValue> own, List<DesignCodeValue> others, String side) {
+    return own.stream().filter(value -> !others.contains(value)).map(value -> value.named(side));
   }
 
   private List<DesignCodeValue> values() {
@@ -128,7 +119,7 @@ final class DesignCodes {
     return new DesignCodeValue(
         row.get("code"),
         row.get("clause"),
-        quantity + form + name,
+        quantity + form,
         value,
         row.get("unit"),
         row.get("source") + ": " + row.get("status"));

@@ -37,14 +37,19 @@ public record JointReport(
   /** The 2 in gauge of US practice, m. */
   public static final double TWO_INCHES = 0.0508;
 
-  /** What stands beside the code values. */
-  public static final String CODES_NOTE =
+  private static final String CODES_NOTE =
       "Code values are characteristic minima, predicted values are means: do not put one in the"
-          + " place of the other. Which value governs when the joint is heat treated after welding is"
+          + " place of the other. Those of the heat-affected zone are as welded. Read: seen in the"
+          + " source named. Memory: remembered and not looked up. Second-hand: quoted by somebody"
+          + " else. Look a value up in the code before you use it. Which value governs when the joint is heat treated after welding is"
           + " left to the engineer and the code.";
 
   /** Metal within 2 % of the softest counts as as soft. */
   private static final double AS_SOFT = 0.98;
+
+  private static final String NO_CODES =
+      "No code value is known here for this weld: the tables at hand have none for castings and few"
+          + " for rare tempers. Take it from the governing code.";
 
   /** The warning of a tie: a report names both zones anyway. */
   private static final String SAID_BY_THE_RUNNER_UP = "failure-undecided";
@@ -75,6 +80,11 @@ public record JointReport(
     return overTwoInches.stream()
         .filter(other -> other.state() == strength.state() && other.bead() == strength.bead())
         .findFirst();
+  }
+
+  /** What stands beside the code values, or why there are none. */
+  public String codesNote() {
+    return codes.isEmpty() ? NO_CODES : CODES_NOTE;
   }
 
   /** The joint dressed flush in the last state: what a requirement is judged on. */

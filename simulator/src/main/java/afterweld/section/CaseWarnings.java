@@ -55,7 +55,7 @@ final class CaseWarnings {
           "t4-optimistic",
           what
               + ": the predicted heat-affected zone of a T4 start is optimistic; codes give 95 of"
-              + " 110 MPa (14 of 16 ksi) proof for 6061-T4.");
+              + " 110 MPa (14 of 16 ksi) proof for 6061-T4, 86 %.");
     }
     if (!side.alloy().heatTreatable()) {
       aboutHardenedByWork(what);
@@ -97,21 +97,25 @@ final class CaseWarnings {
           "not-predicted",
           "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
     }
-    if (weldMetal.filler().equals("none")) {
+    if (weldMetal.filler().equals("none") && treatableBase()) {
       add(
           "no-filler",
-          "Welding 6xxx without filler is prone to solidification cracking; the strength shown is"
+          "Welding a heat-treatable alloy without filler is prone to solidification cracking; the strength shown is"
               + " that of sound metal.");
     }
   }
 
+  private boolean treatableBase() {
+    return weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
+  }
+
   private void aboutProcedure() {
     boolean hot = weldCase.passes().stream().anyMatch(pass -> pass.startTemperature() > HOT_START);
-    if (hot) {
+    if (hot && treatableBase()) {
       add(
           "hot-start",
-          "Preheat or interpass above 120 °C (250 °F): a heat-treatable base softens while it is kept"
-              + " hot.");
+          "Preheat or interpass above 120 °C (250 °F): a heat-treatable base overages while it waits"
+              + " for the next pass.");
     }
     if (weldCase.ring().isPresent()) {
       add(
@@ -149,7 +153,8 @@ final class CaseWarnings {
       add(
           "weld-metal-may-melt",
           "The weld metal has 2.5 % Mg or more: it may begin to melt from 450 °C (840 °F) on in the"
-              + " solution furnace.");
+              + " solution furnace. The strengths are those of metal that does not; the treatment"
+              + " is not one to order.");
     }
   }
 }

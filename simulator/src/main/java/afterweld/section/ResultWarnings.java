@@ -15,7 +15,7 @@ import java.util.Set;
 /** What the computed stations themselves give reason to say. */
 final class ResultWarnings {
   /** A load that stays above this until it is in the bath may exceed the quench delay, K. */
-  private static final double WARM_ENOUGH_TO_QUENCH = 413 + 273.15;
+  private static final double WARM_ENOUGH_TO_QUENCH = 413 + UnitSystem.ZERO_CELSIUS;
 
   private static final Set<String> NATURALLY_AGED = Set.of("T1", "T4");
 
@@ -92,7 +92,7 @@ final class ResultWarnings {
         "quench-rate",
         String.format(
             Locale.ROOT,
-            "The quench cools the %s side, %s, at about %.0f °C/s (%.0f °F/s) between 450 and 250 °C"
+            "The quench cools the %s side, %s, at about %s °C/s (%s °F/s) between 450 and 250 °C"
                 + " (840 and 480 °F); real baths differ by a factor of two.",
             name,
             BothUnits.length(side.thickness()),
@@ -100,8 +100,8 @@ final class ResultWarnings {
             twoFigures(1.8 * rate)));
   }
 
-  private static double twoFigures(double value) {
-    return new BigDecimal(value).round(new MathContext(2)).doubleValue();
+  private static String twoFigures(double value) {
+    return new BigDecimal(value).round(new MathContext(2)).toPlainString();
   }
 
   private static Warning lateNote(Side side, String name) {

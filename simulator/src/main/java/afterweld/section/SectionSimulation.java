@@ -164,10 +164,10 @@ public final class SectionSimulation {
     return IntStream.of(shownStates()).mapToObj(all::get).toList();
   }
 
-  /** Lowest peak temperature that softened the base, K; NaN if none did. */
+  /** Lowest peak temperature that left the base softer as welded, K; NaN if none did. */
   private static double softeningFrom(List<StationRun> runs) {
     return runs.stream()
-        .filter(run -> run.zone() != Zone.BASE)
+        .filter(run -> run.zone() != Zone.BASE && ZoneRule.softer(run.strengths()))
         .mapToDouble(run -> run.heat().peakTemperature())
         .min()
         .orElse(Double.NaN);

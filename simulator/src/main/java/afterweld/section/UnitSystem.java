@@ -7,7 +7,9 @@ public enum UnitSystem {
 
   private static final double INCH = 0.0254;
   private static final double KSI = 6.894757293168361e6;
-  private static final double ZERO_CELSIUS = 273.15;
+
+  /** 0 °C in K. */
+  public static final double ZERO_CELSIUS = 273.15;
 
   private final String lengthUnit;
   private final String temperatureUnit;

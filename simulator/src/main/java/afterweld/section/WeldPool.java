@@ -1,9 +1,11 @@
 package afterweld.section;
 
+import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
-import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the pool mixes to and where the metal it freezes to begins to melt again.
@@ -14,8 +16,9 @@ import java.util.Optional;
  * % Mg melting is possible from 450 °C on; otherwise the solidus of the base.
  */
 public final class WeldPool {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double SILICON_PER_MAGNESIUM = 1 / 1.73;
+
+  private static final double POSSIBLE_WITH_MAGNESIUM = 450 + ZERO_CELSIUS;
 
   private WeldPool() {}
 
@@ -39,13 +42,18 @@ public final class WeldPool {
    */
   public static Composition composition(WeldCase weldCase, double dilution) {
     return composition(
-        weldCase.left(), weldCase.right(), weldCase.filler(), weldCase.filler().alloy(), dilution);
+        weldCase.left().composition(), weldCase.right().composition(), weldCase.filler(), dilution);
   }
 
-  private static Composition composition(
-      Side left, Side right, FillerChoice choice, Optional<Alloy> filler, double dilution) {
-    Composition base = left.composition().mixedWith(right.composition(), choice.fromLeft());
-    return filler.map(alloy -> base.mixedWith(alloy.composition(), dilution)).orElse(base);
+  /**
+   * Composition of the weld metal of two bases.
+   *
+   * @param dilution share of melted base, 0 to 1
+   */
+  public static Composition composition(
+      Composition left, Composition right, FillerChoice choice, double dilution) {
+    Composition base = left.mixedWith(right, choice.fromLeft());
+    return choice.alloy().map(alloy -> base.mixedWith(alloy.composition(), dilution)).orElse(base);
   }
 
   /** The lower solidus of the two sides, K. */
@@ -54,26 +62,36 @@ public final class WeldPool {
   }
 
   /**
-   * Temperature at which as-deposited weld metal begins to melt, K.
+   * Temperature at which as-deposited weld metal may begin to melt, K.
    *
    * @param baseSolidus of the parts, K: used where no low-melting eutectic is expected
    */
   public static double solidus(Composition metal, double baseSolidus) {
-    double freeSilicon = metal.of(Element.SI) - metal.of(Element.MG) * SILICON_PER_MAGNESIUM;
-    if (metal.of(Element.CU) >= 1) {
-      return 521 + ZERO_CELSIUS;
-    }
-    if (metal.of(Element.MG) >= 0.1 && freeSilicon >= 1) {
-      return 557 + ZERO_CELSIUS;
-    }
-    if (metal.of(Element.SI) >= 1.65) {
-      return 574 + ZERO_CELSIUS;
-    }
-    return meltingPossibleFrom450(metal) ? 450 + ZERO_CELSIUS : baseSolidus;
+    double possible = meltingPossibleFrom450(metal) ? POSSIBLE_WITH_MAGNESIUM : baseSolidus;
+    return eutectic(metal).orElse(possible);
   }
 
-  /** Whether Al-Mg eutectic may melt from 450 °C on: more than 2.5 % Mg without much silicon. */
+  /** Temperature of the eutectic that certainly freezes last, K; empty where there is none. */
+  public static OptionalDouble eutectic(Composition metal) {
+    double freeSilicon =
+        Math.max(0, metal.of(Element.SI) - metal.of(Element.MG) * SILICON_PER_MAGNESIUM);
+    if (metal.of(Element.CU) >= 1) {
+      return OptionalDouble.of(521 + ZERO_CELSIUS);
+    }
+    if (metal.of(Element.MG) >= 0.1 && freeSilicon >= 1) {
+      return OptionalDouble.of(557 + ZERO_CELSIUS);
+    }
+    return metal.of(Element.SI) >= 1.65
+        ? OptionalDouble.of(574 + ZERO_CELSIUS)
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Whether Al-Mg eutectic may melt from 450 °C on: 2.5 % Mg or more with none of the eutectics
+   * above. A possibility only: a case with it is computed and says so, but it is no treatment to
+   * send to a furnace shop.
+   */
   public static boolean meltingPossibleFrom450(Composition metal) {
-    return metal.of(Element.MG) >= 2.5;
+    return metal.of(Element.MG) >= 2.5 && eutectic(metal).isEmpty();
   }
 }

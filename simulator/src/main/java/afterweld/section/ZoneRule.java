@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.StoredWorkState;
 import afterweld.strength.PrecipitateStrength;
+import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,7 +14,8 @@ import java.util.List;
  *
  * <p>Far out, where needles dissolve but the visit is too short for coarse phases to grow, little
  * precipitate is left as well. That is not the metal the trade calls solutionized: going outwards,
- * once a place is annealed or overaged, no place beyond it is.
+ * once a place is annealed or overaged, no place beyond it is. Annealed metal (O) that only lost
+ * some of its coarse precipitate and became no softer is base still.
  */
 final class ZoneRule {
   /** A yield loss under this share is no loss. */
@@ -42,13 +44,17 @@ final class ZoneRule {
         && before.totalUnits() - cooled.totalUnits() <= UNCHANGED_PRECIPITATE * solute) {
       return Zone.BASE;
     }
+    boolean dissolved = cooled.totalUnits() <= DISSOLVED * solute;
+    boolean noNeedlesBefore = before.needleUnits() < NO_NEEDLES * solute;
+    if (noNeedlesBefore && !dissolved && keptStrength(before, cooled)) {
+      return Zone.BASE;
+    }
     boolean needlesGone =
-        before.needleUnits() < NO_NEEDLES * solute
-            || cooled.needleUnits() < NEEDLES_LEFT * before.needleUnits();
+        noNeedlesBefore || cooled.needleUnits() < NEEDLES_LEFT * before.needleUnits();
     if (!needlesGone) {
       return Zone.OVERAGED;
     }
-    return cooled.totalUnits() <= DISSOLVED * solute ? Zone.SOLUTIONIZED : Zone.ANNEALED;
+    return dissolved ? Zone.SOLUTIONIZED : Zone.ANNEALED;
   }
 
   /** Zone of a work-hardened metal outside the fusion line and the solidus. */
@@ -57,6 +63,11 @@ final class ZoneRule {
       return Zone.BASE;
     }
     return cooled.recrystallized() > 0.5 ? Zone.RECRYSTALLIZED : Zone.RECOVERED;
+  }
+
+  /** Whether metal with these strengths before welding and as welded became softer. */
+  static boolean softer(List<Strength> strengths) {
+    return strengths.get(1).yield() < (1 - UNCHANGED_YIELD) * strengths.get(0).yield();
   }
 
   private static boolean keptStrength(PrecipitateState before, PrecipitateState cooled) {

@@ -1,14 +1,8 @@
 package afterweld.strength;
 
+import afterweld.material.ClassPathTable;
 import afterweld.material.Source;
 import afterweld.material.Status;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -25,20 +19,9 @@ record HardnessPair(double brinell, double vickers, OptionalDouble rockwellB, So
 
   /** The table of the class path, rising. */
   static List<HardnessPair> table() {
-    try (InputStream table = HardnessPair.class.getResourceAsStream("hardness_conversion.csv")) {
-      List<HardnessPair> pairs = new ArrayList<>();
-      rows(table).forEachRemaining(row -> pairs.add(of(row)));
-      return List.copyOf(pairs);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static MappingIterator<Map<String, String>> rows(InputStream table) throws IOException {
-    return new CsvMapper()
-        .readerForMapOf(String.class)
-        .with(CsvSchema.emptySchema().withHeader())
-        .readValues(table);
+    return ClassPathTable.rows(HardnessPair.class, "hardness_conversion.csv").stream()
+        .map(HardnessPair::of)
+        .toList();
   }
 
   private static HardnessPair of(Map<String, String> row) {

@@ -1,8 +1,11 @@
 package afterweld.study;
 
+import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+
 import afterweld.choice.StandardTreatment;
 import afterweld.section.AgeingTrial;
 import afterweld.section.Side;
+import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceHistory;
@@ -39,7 +42,8 @@ public record AgeingStudy(
   private static final double[] PAINT_OVENS = {175, 190, 205, 220};
   private static final double PAINT_TIME = 1800;
   private static final double KEPT = 0.97;
-  private static final double ZERO_CELSIUS = 273.15;
+  private static final double SLOW_UP_TO = 180 + ZERO_CELSIUS;
+  private static final double GAIN = 1.05;
 
   /** Copies the lists. */
   public AgeingStudy {
@@ -69,12 +73,29 @@ public record AgeingStudy(
    * When 97 % of the highest yield is held.
    *
    * @param metal left, right or weld
-   * @param from h
+   * @param from h; the shortest computed time if it is held from the start
    * @param to h; the end of the computed time if it is held till then
+   * @param start yield after the shortest computed time, Pa
    * @param peak highest yield, Pa
    * @param scheduled yield after the schedule's time, Pa
    */
-  public record Window(String metal, double from, double to, double peak, double scheduled) {}
+  public record Window(
+      String metal, double from, double to, double start, double peak, double scheduled) {
+    /** Whether ageing adds more than a twentieth to its yield. */
+    public boolean answers() {
+      return peak > GAIN * start;
+    }
+
+    /** Whether it is held from the shortest computed time on. */
+    public boolean fromTheStart() {
+      return from <= FIRST_HOURS;
+    }
+
+    /** Whether it is held to the longest computed time. */
+    public boolean toTheEnd() {
+      return to >= LAST_HOURS;
+    }
+  }
 
   /**
    * What a paint oven leaves of the finished part.
@@ -84,6 +105,32 @@ public record AgeingStudy(
    * @param share of the finished yield that is left after half an hour
    */
   public record Paint(String metal, double temperature, double share) {}
+
+  /** Limits of what the curves mean; none if there are no curves. */
+  public List<Warning> warnings() {
+    List<Warning> warnings = new ArrayList<>();
+    schedule
+        .filter(age -> age.temperature() < SLOW_UP_TO)
+        .ifPresent(
+            age ->
+                warnings.add(
+                    new Warning(
+                        "ageing-slow",
+                        "Up to about 180 °C (355 °F) ageing is computed too slow: the usual 8 h at"
+                            + " 177 °C (350 °F) counts as the peak of 6061, here it is a little short"
+                            + " of it.")));
+    schedule.ifPresent(
+        age ->
+            warnings.add(
+                new Warning(
+                    "overageing-fast",
+                    "Past the peak the curves hold down to about five sixths of it (6061-T6 kept its"
+                        + " minimum yield for over 64 h at 177 °C (350 °F), 16 h at 199 °C (390 °F),"
+                        + " 4 h at 218 °C (425 °F) in published tests). Under that they fall too fast:"
+                        + " 10 h at 260 °C (500 °F) leave 110 MPa (16 ksi) by handbook curves, 90 MPa"
+                        + " (13 ksi) here. Do not rely on the low end.")));
+    return warnings;
+  }
 
   /** The study of a case. */
   public static AgeingStudy of(WeldCase weldCase) {
@@ -123,7 +170,7 @@ public record AgeingStudy(
           curves,
           Optional.of(schedule),
           own,
-          metals.stream().map(this::window).toList(),
+          metals.stream().map(metal -> window(metal, scheduled(curves, metal))).toList(),
           metals.stream().flatMap(metal -> paint(metal).stream()).toList());
     }
 
@@ -153,24 +200,25 @@ public record AgeingStudy(
       return IntStream.range(0, POINTS).mapToObj(i -> FIRST_HOURS * Math.pow(ratio, i)).toList();
     }
 
-    private Window window(Metal metal) {
-      List<Double> hours = hours();
-      List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
-      List<Strength> strengths = metal.trial().at(schedule.temperature(), times);
-      double peak = strengths.stream().mapToDouble(Strength::yield).max().orElseThrow();
-      List<Double> held =
-          IntStream.range(0, hours.size())
-              .filter(i -> strengths.get(i).yield() >= KEPT * peak)
-              .mapToObj(hours::get)
-              .toList();
+    /** The curve at the schedule's own temperature. */
+    private Curve scheduled(List<Curve> curves, Metal metal) {
+      return curves.stream()
+          .filter(curve -> curve.metal().equals(metal.name()))
+          .filter(curve -> curve.temperature() == schedule.temperature())
+          .findFirst()
+          .orElseThrow();
+    }
+
+    private Window window(Metal metal, Curve curve) {
+      double[] yields = curve.strengths().stream().mapToDouble(Strength::yield).toArray();
+      double peak = Arrays.stream(yields).max().orElseThrow();
       double scheduled =
           metal.trial().at(schedule.temperature(), List.of(schedule.time())).get(0).yield();
-      return new Window(
-          metal.name(),
-          held.isEmpty() ? Double.NaN : held.get(0),
-          held.isEmpty() ? Double.NaN : held.get(held.size() - 1),
-          peak,
-          scheduled);
+      if (Double.isNaN(peak)) {
+        return new Window(metal.name(), peak, peak, peak, peak, scheduled);
+      }
+      HeldTime held = HeldTime.of(curve.hours(), yields, KEPT * peak);
+      return new Window(metal.name(), held.from(), held.to(), yields[0], peak, scheduled);
     }
 
     private List<Paint> paint(Metal metal) {

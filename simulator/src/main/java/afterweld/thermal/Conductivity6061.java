@@ -2,15 +2,9 @@ package afterweld.thermal;
 
 import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import afterweld.material.ClassPathTable;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
@@ -21,7 +15,8 @@ final class Conductivity6061 {
   private Conductivity6061() {}
 
   private static HeatPotential read() {
-    List<Map<String, String>> rows = rows();
+    List<Map<String, String>> rows =
+        ClassPathTable.rows(Conductivity6061.class, "conductivity_6061.csv");
     double[] kelvin = column(rows, "temperature_C");
     for (int i = 0; i < kelvin.length; i++) {
       kelvin[i] += ZERO_CELSIUS;
@@ -32,21 +27,6 @@ final class Conductivity6061 {
     double last = kelvin[kelvin.length - 1];
     return HeatPotential.of(
         temperature -> table.value(Math.min(Math.max(temperature, first), last)));
-  }
-
-  private static List<Map<String, String>> rows() {
-    try (InputStream file =
-            Objects.requireNonNull(
-                Conductivity6061.class.getResourceAsStream("conductivity_6061.csv"));
-        MappingIterator<Map<String, String>> rows =
-            new CsvMapper()
-                .readerForMapOf(String.class)
-                .with(CsvSchema.emptySchema().withHeader())
-                .readValues(file)) {
-      return rows.readAll();
-    } catch (IOException fault) {
-      throw new UncheckedIOException(fault);
-    }
   }
 
   private static double[] column(List<Map<String, String>> rows, String name) {

@@ -67,7 +67,6 @@ final class PassLimits {
     limits.range();
     limits.shape();
     limits.pool();
-    limits.preheat();
     limits.widths();
     return List.copyOf(limits.warnings);
   }
@@ -138,13 +137,6 @@ final class PassLimits {
         "The pool is wide and fast (Péclet number %.2f): temperatures near the fusion line are"
             + " unchecked above 0.4.",
         peclet);
-  }
-
-  private void preheat() {
-    warn(
-        pass.startTemperature() > 120 + ZERO_CELSIUS,
-        "preheat-overages",
-        "Above 120 °C (250 °F) before the pass a heat-treatable base over-ages while it waits.");
   }
 
   private void widths() {

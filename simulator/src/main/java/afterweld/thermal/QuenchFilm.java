@@ -1,5 +1,7 @@
 package afterweld.thermal;
 
+import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
@@ -10,7 +12,6 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * agitation and surface). A measured cooling rate is better and may be given instead.
  */
 final class QuenchFilm {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final PolynomialSplineFunction STILL_WATER =
       new LinearInterpolator()
           .interpolate(

@@ -1,5 +1,7 @@
 package afterweld.thermal;
 
+import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+
 import afterweld.material.Alloy;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
@@ -13,7 +15,6 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * 1999-1-2, from memory), 4 % lower than the table at 530 °C.
  */
 final class SpecificHeat {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double[] CELSIUS = {
     20, 93.3, 148.9, 204.4, 260, 315.6, 371.1, 426.7, 500, 582
   };

@@ -91,8 +91,8 @@ class HeatTreatmentFaultsTest {
         treatment(solution("547 °C")),
         "^547 °C",
         "temperature: found 547 °C (1017 °F); expected at most 546 °C (1015 °F): the weld metal as"
-            + " deposited begins to melt at 557 °C (1035 °F), less 6 K for the furnace and a margin"
-            + " of 5 K");
+            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (11 °F) for the furnace"
+            + " and a margin of 5 °C (9 °F)");
     assertFaults(treatment(solution("546 °C")));
   }
 
@@ -104,7 +104,8 @@ class HeatTreatmentFaultsTest {
         none + solution("572 °C"),
         "^572 °C",
         "temperature: found 572 °C (1062 °F); expected at most 571 °C (1060 °F): the base metal"
-            + " begins to melt at 582 °C (1080 °F), less 6 K for the furnace and a margin of 5 K");
+            + " begins to melt at 582 °C (1080 °F), less 6 °C (11 °F) for the furnace and a"
+            + " margin of 5 °C (9 °F)");
     assertFaults(none + solution("571 °C"));
   }
 
@@ -133,8 +134,8 @@ class HeatTreatmentFaultsTest {
         treatment("  - anneal: {temperature: 560 °C, time: 1 h}\n"),
         "^560 °C",
         "temperature: found 560 °C (1040 °F); expected at most 546 °C (1015 °F): the weld metal as"
-            + " deposited begins to melt at 557 °C (1035 °F), less 6 K for the furnace and a margin"
-            + " of 5 K");
+            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (11 °F) for the furnace"
+            + " and a margin of 5 °C (9 °F)");
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.strength.HardnessScale;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -108,6 +109,13 @@ class QuantityTest {
   @CsvSource({"160, 189", "120, 141", "95, 111", "70, 80", "60, 68", "40, 44"})
   void brinellBecomesVickersWithinOnePoint(int brinell, int vickers) {
     assertEquals(vickers, inside(Dimension.HARDNESS, brinell + " HB"), 1.0);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {30, 45, 70, 95, 118, 170})
+  void brinellTypedInIsBrinellShown(int brinell) {
+    double vickers = inside(Dimension.HARDNESS, brinell + " HB");
+    assertEquals(brinell, HardnessScale.brinell(vickers).value(), 1e-9);
   }
 
   @ParameterizedTest

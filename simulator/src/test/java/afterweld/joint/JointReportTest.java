@@ -150,4 +150,26 @@ class JointReportTest {
   private static List<String> codes(JointReport report) {
     return report.warnings().stream().map(Warning::code).toList();
   }
+
+  @Test
+  void aCodeValueOfBothSidesIsGivenOnce() {
+    // 3 and 5 mm of one alloy lie in the same rows of EN 1999-1-1 table 3.2b.
+    Cases unequal = Cases.butt("6061", "T6").withRight(Cases.side("6061", "T6", 0.005));
+    List<DesignCodeValue> codes = DesignCodes.of(unequal.weldCase());
+    List<DesignCodeValue> plain =
+        codes.stream().filter(value -> !value.item().matches(".*\\((left|right)\\)")).toList();
+    assertTrue(plain.size() > 5, codes.toString());
+    for (DesignCodeValue value : plain) {
+      assertFalse(codes.contains(value.named(" (left)")), value.toString());
+      assertFalse(codes.contains(value.named(" (right)")), value.toString());
+    }
+  }
+
+  @Test
+  void aCastingWithoutCodeValuesSaysSo() {
+    SectionProfile profile = Cases.butt("A356", "T6").withFiller(Cases.filler("4008", 0.3)).run();
+    JointReport report = JointReport.of(profile, JointSettings.DEFAULT);
+    assertTrue(report.codes().isEmpty(), report.codes().toString());
+    assertTrue(report.codesNote().contains("none for castings"));
+  }
 }

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.material.Composition;
+import afterweld.material.Element;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.Pass;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -162,6 +166,35 @@ class SectionSimulationTest {
     assertEquals(521, solidus("4145", 0.1, base), 1e-9);
     assertEquals(450, solidus("5356", 0.3, base), 1e-9);
     assertEquals(582, solidus("1100", 0.3, base), 1e-9);
+  }
+
+  @Test
+  void siliconTakesTheDoubtFromMagnesium() {
+    // A 4047-5052 mixture freezes with the Al-Mg2Si-Si eutectic: certain at 557, no doubt at 450.
+    Composition mixed = Composition.of(Map.of(Element.MG, 2.6, Element.SI, 6.0));
+    assertEquals(557 + 273.15, WeldPool.eutectic(mixed).orElseThrow(), 1e-9);
+    assertFalse(WeldPool.meltingPossibleFrom450(mixed));
+  }
+
+  @Test
+  void hotStartIsSaidOnceAndOnlyOfMetalThatOverages() {
+    Pass hot = Cases.pass(110, 3e-3, 403.15);
+    List<String> treatable = codes(Cases.butt("6061", "T6").withPasses(hot).run());
+    assertEquals(1, treatable.stream().filter("hot-start"::equals).count());
+    List<String> worked = codes(Cases.butt("5083", "H116").withPasses(hot).run());
+    assertFalse(worked.contains("hot-start"), worked.toString());
+  }
+
+  @Test
+  void annealedMetalThatBecameNoSofterIsBase() {
+    SectionProfile profile = Cases.butt("6061", "O").run();
+    assertTrue(Double.isNaN(profile.softeningFrom()), "peak " + profile.softeningFrom());
+    for (Station station : profile.stations()) {
+      double before = station.estimates().get(0).middle().yield();
+      double welded = station.estimates().get(1).middle().yield();
+      boolean softer = welded < 0.98 * before;
+      assertTrue(softer || station.zone() != Zone.ANNEALED, station.toString());
+    }
   }
 
   private static double solidus(String filler, double dilution, double base) {

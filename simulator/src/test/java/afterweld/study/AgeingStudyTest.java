@@ -1,12 +1,18 @@
 package afterweld.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.section.AgeingTrial;
 import afterweld.section.Cases;
+import afterweld.section.Warning;
+import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class AgeingStudyTest {
   private static final AgeingStudy STUDY =
@@ -53,5 +59,58 @@ class AgeingStudyTest {
   void workHardenedMetalDoesNotAnswer() {
     AgeingStudy none = AgeingStudy.of(Cases.butt("5083", "H116").weldCase());
     assertTrue(none.schedule().isEmpty() && none.curves().isEmpty());
+  }
+
+  @Test
+  void theWindowLiesBetweenTheComputedTimes() {
+    AgeingStudy.Window window = STUDY.windows().get(0);
+    AgeingStudy.Curve curve =
+        STUDY.curves().stream()
+            .filter(one -> one.metal().equals("left"))
+            .filter(one -> one.temperature() == STUDY.schedule().orElseThrow().temperature())
+            .findFirst()
+            .orElseThrow();
+    assertFalse(curve.hours().contains(window.from()), "from " + window.from());
+    assertFalse(curve.hours().contains(window.to()), "to " + window.to());
+    assertTrue(window.answers());
+  }
+
+  @Test
+  void heldTimeIsInterpolatedOverTheLogarithmOfTime() {
+    HeldTime held = HeldTime.of(List.of(1.0, 10.0, 100.0, 1000.0), new double[] {0, 2, 2, 0}, 1);
+    assertEquals(Math.sqrt(10), held.from(), 1e-9);
+    assertEquals(100 * Math.sqrt(10), held.to(), 1e-9);
+    HeldTime always = HeldTime.of(List.of(1.0, 10.0), new double[] {2, 2}, 1);
+    assertEquals(new HeldTime(1, 10), always);
+  }
+
+  // Yield of reheated 6061-T6 extrusions against the minimum of 240 MPa (35 ksi): at 350 °F it was
+  // not reached in 64 h, at 390 °F after 16 h, at 425 °F after 4 h (Donovan, Fortune, Trout,
+  // California Polytechnic State University 2015).
+  private static double reheated(double celsius, double hours) {
+    WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
+    return AgeingTrial.base(weldCase, weldCase.left(), List.of())
+        .at(celsius + 273.15, List.of(hours * 3600))
+        .get(0)
+        .yield();
+  }
+
+  @Test
+  void t6KeepsItsMinimumAt350FahrenheitAsPublished() {
+    assertTrue(reheated(176.7, 64) > 240e6);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"198.9, 16", "218.3, 4"})
+  void t6LosesItsMinimumWithinHalfOfThePublishedTime(double celsius, double hours) {
+    assertTrue(reheated(celsius, hours / 1.5) > 240e6);
+    assertTrue(reheated(celsius, hours * 1.5) < 240e6);
+  }
+
+  @Test
+  void whatTheCurvesCannotBeTrustedForIsSaid() {
+    List<String> codes = STUDY.warnings().stream().map(Warning::code).toList();
+    assertEquals(List.of("ageing-slow", "overageing-fast"), codes);
+    assertTrue(AgeingStudy.of(Cases.butt("5083", "H116").weldCase()).warnings().isEmpty());
   }
 }

@@ -208,12 +208,9 @@ class HeatInputTest {
     assertEquals(List.of(), codes(4, heat(0.6, 4e-3, 20, bead)));
     assertEquals(List.of("efficiency-unusual"), codes(4, heat(0.35, 4e-3, 20, bead)));
     assertEquals(List.of("efficiency-unusual"), codes(4, heat(0.88, 4e-3, 20, bead)));
-    assertEquals(List.of("preheat-overages"), codes(4, heat(0.6, 4e-3, 130, bead)));
     assertEquals(List.of("thin-and-slow"), codes(4, heat(0.6, 2e-3, 20, bead)));
     assertEquals(List.of("bead-wide"), codes(4, heat(0.6, 4e-3, 20, OptionalDouble.of(17e-3))));
-    assertEquals(
-        List.of("heat-outside-checked-range", "preheat-overages"),
-        codes(4, heat(0.6, 4e-3, 210, bead)));
+    assertEquals(List.of("heat-outside-checked-range"), codes(4, heat(0.6, 4e-3, 210, bead)));
     assertEquals(
         List.of("heat-outside-checked-range", "pool-wide-and-fast"),
         codes(4, heat(0.6, 16e-3, 20, bead)));

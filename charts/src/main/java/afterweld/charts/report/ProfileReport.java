@@ -87,8 +87,9 @@ public final class ProfileReport {
     values.put("zones", profile.zones().stream().map(this::zoneRow).toList());
     values.put("weldMetal", weldMetal());
     values.put("passes", profile.passes().stream().map(this::pass).toList());
+    values.put("hasCodes", !joint.codes().isEmpty());
     values.put("codes", joint.codes().stream().map(this::codeRow).toList());
-    values.put("codesNote", JointReport.CODES_NOTE);
+    values.put("codesNote", joint.codesNote());
     values.put("warnings", warnings());
     values.put("cautions", profile.cautions());
     values.put("count", profile.stations().size());
@@ -289,10 +290,16 @@ public final class ProfileReport {
     double si = value.value() * (width ? 1e-3 : 1e6);
     OutputQuantity quantity = width ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
     return Map.of(
-        "code", value.code() + " " + value.clause(),
         "item", value.item(),
         "value", text(quantity, si),
-        "status", value.status());
+        "status", source(value));
+  }
+
+  /** Where a code's value comes from; the code itself where the source does not name it. */
+  private static String source(DesignCodeValue value) {
+    return value.status().contains(value.code())
+        ? value.status()
+        : value.code() + " " + value.clause() + "; " + value.status();
   }
 
   private List<String> warnings() {

@@ -1,6 +1,7 @@
 package afterweld.charts.report;
 
 import afterweld.choice.FurnaceSheet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,27 +16,23 @@ public final class SheetPage {
    * @param cautions what must be read with it
    */
   public static String of(FurnaceSheet sheet, List<String> cautions) {
-    return new HtmlTemplate("sheet.html")
-        .filled(
-            Map.of(
-                "pressure",
-                cautions,
-                "title",
-                sheet.title(),
-                "origin",
-                sheet.ownSchedule()
-                    ? "Schedule as stated in the case."
-                    : "Standard schedule of the base, since the case states none.",
-                "refusals",
-                sheet.refusals(),
-                "lines",
-                sheet.lines().stream()
-                    .map(line -> Map.of("what", line.what(), "text", line.text()))
-                    .toList(),
-                "hasExpected",
-                !sheet.expected().isEmpty(),
-                "expected",
-                sheet.expected().stream().map(SheetPage::expected).toList()));
+    Map<String, Object> values = new HashMap<>();
+    values.put("title", sheet.title());
+    values.put("origin", sheet.origin());
+    values.put("hasObjections", !sheet.objections().isEmpty());
+    values.put("objections", sheet.objections());
+    values.put(
+        "lines",
+        sheet.lines().stream()
+            .map(line -> Map.of("what", line.what(), "text", line.text()))
+            .toList());
+    values.put("hasExpected", !sheet.expected().isEmpty());
+    values.put("expected", sheet.expected().stream().map(SheetPage::expected).toList());
+    values.put("recheck", FurnaceSheet.RECHECK);
+    values.put("hasWarnings", !sheet.warnings().isEmpty());
+    values.put("warnings", sheet.warnings());
+    values.put("cautions", cautions);
+    return new HtmlTemplate("sheet.html").filled(values);
   }
 
   private static Map<String, String> expected(FurnaceSheet.Expected expected) {
@@ -44,7 +41,7 @@ public final class SheetPage {
         "vickers", whole(expected.vickers()),
         "brinell", whole(expected.brinell()),
         "rockwell", expected.rockwell().map(SheetPage::whole).orElse("–"),
-        "accept", whole(expected.acceptFrom()),
+        "recheckUnder", whole(expected.recheckUnder()),
         "softMeans", expected.softMeans());
   }
 

@@ -1,0 +1,142 @@
+package afterweld.choice;
+
+import afterweld.choice.FurnaceSheet.Expected;
+import afterweld.section.Estimate;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.Side;
+import afterweld.section.Station;
+import afterweld.section.Warning;
+import afterweld.section.Zone;
+import afterweld.strength.HardnessScale;
+import afterweld.thermal.FurnaceStep.Age;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** What the hardness tester should read after the treatment, and what a soft reading would mean. */
+final class ExpectedHardness {
+  /** Warnings of a profile that a furnace shop must read; the others are about the weld. */
+  private static final Set<String> ABOUT_THE_TREATMENT =
+      Set.of(
+          "age-only-uncertain",
+          "filler-not-for-heat-treatment",
+          "treatment-anneals",
+          "hardened-by-work",
+          "cold-solution-treatment",
+          "composition-extrapolated",
+          "not-predicted",
+          "quench-rate",
+          "quench-late");
+
+  private final FurnaceOrder order;
+  private final SectionProfile profile;
+
+  private ExpectedHardness(FurnaceOrder order, SectionProfile profile) {
+    this.order = order;
+    this.profile = profile;
+  }
+
+  static ExpectedHardness of(FurnaceOrder order) {
+    return new ExpectedHardness(order, SectionSimulation.run(order.weldCase()));
+  }
+
+  /** What the prediction warns of, and which base the schedule does not suit. */
+  List<String> warnings() {
+    Stream<String> said =
+        profile.warnings().stream()
+            .filter(warning -> ABOUT_THE_TREATMENT.contains(warning.code()))
+            .map(Warning::text);
+    List<String> losses =
+        order.dissolves() ? SharedTreatment.shortfalls(order.weldCase()) : List.of();
+    return Stream.concat(said, losses.stream()).distinct().toList();
+  }
+
+  /** A place each: every base, beside the weld, the weld metal; none that is not predicted. */
+  List<Expected> places() {
+    List<Expected> places = new ArrayList<>();
+    Side left = order.weldCase().left();
+    Side right = order.weldCase().right();
+    if (left.equals(right)) {
+      add(places, "base metal", base(), baseMeans(left));
+    } else {
+      add(places, name(left, "left"), base().and(side(-1)), baseMeans(left));
+      add(places, name(right, "right"), base().and(side(1)), baseMeans(right));
+    }
+    add(places, "beside the weld", ExpectedHardness::beside, besideMeans());
+    add(places, "weld metal", at -> at.zone() == Zone.FUSION, weldMeans());
+    return places;
+  }
+
+  private static String name(Side side, String where) {
+    return "base metal " + side.alloy().name() + " (" + where + ")";
+  }
+
+  private static Predicate<Station> base() {
+    return station -> station.zone() == Zone.BASE;
+  }
+
+  private static Predicate<Station> side(int sign) {
+    return station -> sign * station.distance() > 0;
+  }
+
+  private static boolean beside(Station station) {
+    return station.zone() != Zone.BASE && station.zone() != Zone.FUSION;
+  }
+
+  private String baseMeans(Side side) {
+    if (!side.alloy().heatTreatable() || (!order.dissolves() && !order.ages())) {
+      return "other metal or another temper than named, or a furnace that was too hot or too long";
+    }
+    if (order.dissolves()) {
+      String ageing = order.ages() ? ", delay or ageing" : " or delay";
+      return "the furnace or the quench missed: temperature, soak" + ageing;
+    }
+    return "another temper than named, or an ageing too hot or too long";
+  }
+
+  private String besideMeans() {
+    return order.dissolves()
+        ? "the solution treatment did not dissolve what the weld coarsened, or the part was re-welded"
+            + " or heat straightened"
+        : "more heat than the procedure states went in, or the part was re-welded or heat"
+            + " straightened";
+  }
+
+  private String weldMeans() {
+    return order.steps().stream().anyMatch(Age.class::isInstance)
+        ? "wrong filler, or less dilution than thought: too little magnesium"
+        : "wrong filler, or porous metal";
+  }
+
+  private void add(
+      List<Expected> places, String place, Predicate<Station> where, String softMeans) {
+    softest(where).ifPresent(found -> places.add(expected(place, found, softMeans)));
+  }
+
+  private Optional<Estimate> softest(Predicate<Station> place) {
+    int last = profile.states().size() - 1;
+    return profile.stations().stream()
+        .filter(place)
+        .map(station -> station.estimates().get(last))
+        .filter(estimate -> estimate.middle().predicted())
+        .min(Comparator.comparingDouble(estimate -> estimate.middle().hardness()));
+  }
+
+  private static Expected expected(String place, Estimate estimate, String softMeans) {
+    double vickers = estimate.middle().hardness();
+    OptionalDouble rockwell = HardnessScale.rockwellB(vickers);
+    return new Expected(
+        place,
+        vickers,
+        estimate.low().hardness(),
+        HardnessScale.brinell(vickers).value(),
+        rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
+        softMeans);
+  }
+}

@@ -1,0 +1,93 @@
+package afterweld.choice;
+
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldPool;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.NaturalAge;
+import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.thermal.FurnaceStep.QuenchAtRate;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What goes to the furnace shop: a joint with its treatment, and what can be read off it.
+ *
+ * @param weldCase with the treatment in it
+ * @param own whether the case names the treatment
+ */
+record FurnaceOrder(WeldCase weldCase, boolean own) {
+
+  List<FurnaceStep> steps() {
+    return weldCase.afterWeld();
+  }
+
+  /** The two sides, or one if they are alike. */
+  Stream<Side> sides() {
+    return Stream.of(weldCase.left(), weldCase.right()).distinct();
+  }
+
+  boolean hasCasting() {
+    return sides().anyMatch(side -> side.alloy().casting());
+  }
+
+  boolean hasWrought() {
+    return sides().anyMatch(side -> !side.alloy().casting());
+  }
+
+  boolean dissolves() {
+    return has(SolutionTreat.class);
+  }
+
+  boolean ages() {
+    return has(Age.class);
+  }
+
+  private boolean has(Class<? extends FurnaceStep> kind) {
+    return steps().stream().anyMatch(kind::isInstance);
+  }
+
+  static boolean isQuench(FurnaceStep step) {
+    return step instanceof Quench || step instanceof QuenchAtRate;
+  }
+
+  /** Whether an ageing follows this step. */
+  boolean agesAfter(FurnaceStep step) {
+    return steps().stream().skip(steps().indexOf(step) + 1L).anyMatch(Age.class::isInstance);
+  }
+
+  /** Time at room temperature between this step and the next furnace, s. */
+  double restAfter(FurnaceStep step) {
+    return steps().stream()
+        .skip(steps().indexOf(step) + 1L)
+        .takeWhile(NaturalAge.class::isInstance)
+        .mapToDouble(rest -> ((NaturalAge) rest).time())
+        .sum();
+  }
+
+  /** The practice that a limit comes from, by the kind of metal. */
+  String practice() {
+    String wrought = hasWrought() ? "AMS 2770" : "";
+    String cast = hasCasting() ? "AMS 2771" : "";
+    String both = hasWrought() && hasCasting() ? " and " : "";
+    return wrought + both + cast + " practice, memory";
+  }
+
+  /** Lowest solidus of the bases, K. */
+  double baseSolidus() {
+    return WeldPool.baseSolidus(weldCase.left(), weldCase.right());
+  }
+
+  /** Where the weld metal may begin to melt, K. */
+  double weldMetalSolidus() {
+    return WeldPool.solidus(
+        WeldPool.composition(weldCase, weldCase.filler().dilution()), baseSolidus());
+  }
+
+  boolean weldMetalOnlyMayMelt() {
+    return WeldPool.meltingPossibleFrom450(
+        WeldPool.composition(weldCase, weldCase.filler().dilution()));
+  }
+}
