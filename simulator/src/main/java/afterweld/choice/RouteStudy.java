@@ -164,6 +164,7 @@ public record RouteStudy(
           delivered.depth(),
           naturalAge,
           steps,
+          delivered.heatFlow(),
           List.of());
     }
 

@@ -113,12 +113,6 @@ final class CaseWarnings {
           "Preheat or interpass above 120 °C: a heat-treatable base softens while it is kept"
               + " hot.");
     }
-    if (weldCase.ring().isPresent()) {
-      add(
-          "ring-as-plate",
-          "The weld goes round a tube, but the heat that builds up on the way round is not"
-              + " computed: the soft zone is wider than shown, most of all at the end of the lap.");
-    }
   }
 
   private void aboutTreatment() {

@@ -176,11 +176,9 @@ final class ShellGrid {
     return ring ? place * spacing : (place + 0.5) * spacing;
   }
 
-  /** The place nearest to a distance along the weld, m. */
-  int nearest(double along) {
-    long place = Math.round(along / spacing - (ring ? 0 : 0.5));
-    return (int)
-        (ring ? Math.floorMod(place, (long) places) : Math.max(0, Math.min(place, places - 1)));
+  /** The place of an index that may lie beyond the ends: a ring goes on, a line stays there. */
+  int place(int index) {
+    return ring ? Math.floorMod(index, places) : Math.max(0, Math.min(index, places - 1));
   }
 
   List<Chain> chains() {

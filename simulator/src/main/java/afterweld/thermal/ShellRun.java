@@ -9,14 +9,14 @@ import java.util.Arrays;
  * of one section and the highest temperature of every cell. Mutable and for one thread.
  *
  * <p>While the arc is on a step is a quarter of the time in which it moves by one spacing; then
- * steps grow by 3 % up to 1 s, and later to a hundredth of the time since. Where a cell passes 3000
+ * steps grow by 3 % up to 1 s, and later to a fiftieth of the time since. Where a cell passes 3000
  * °C or has no temperature any more, the pass is run again with half the step, three times at most.
  */
 final class ShellRun {
   private static final double STEP_SHARE = 0.25;
   private static final double STEP_GROWTH = 1.03;
   private static final double USUAL_LONGEST = 1;
-  private static final double SHARE_OF_ELAPSED = 0.01;
+  private static final double SHARE_OF_ELAPSED = 0.02;
   private static final double HOTTEST = 3000 + ZERO_CELSIUS;
   private static final int HALVINGS = 3;
 
@@ -25,8 +25,8 @@ final class ShellRun {
   private final WeldCourse course;
   private final ShellField field;
   private final double[][] peaks;
-  private final int section;
-  private final ShellRecord record;
+  private final ShellRecord section;
+  private final ShellRecord widths;
   private double time;
   private double given;
 
@@ -34,16 +34,23 @@ final class ShellRun {
    * A run.
    *
    * @param start temperature of everything, K
-   * @param section place of the net whose temperatures are kept
+   * @param section where the section is taken, m along the weld
+   * @param widthPlace where the widths of beads are taken, m along the weld
    */
-  ShellRun(ShellGrid grid, WeldCourse course, SurfaceLoss loss, double start, int section) {
+  ShellRun(
+      ShellGrid grid,
+      WeldCourse course,
+      SurfaceLoss loss,
+      double start,
+      double section,
+      double widthPlace) {
     this.grid = grid;
     this.lines = new ShellLines(grid);
     this.course = course;
     this.field = new ShellField(grid, lines, loss, start);
     this.peaks = new double[lines.count()][grid.places()];
-    this.section = section;
-    this.record = new ShellRecord(grid.along(section));
+    this.section = new ShellRecord(section);
+    this.widths = new ShellRecord(widthPlace);
     observe();
   }
 
@@ -59,8 +66,8 @@ final class ShellRun {
     private Mark(ShellRun run) {
       field = run.field.snapshot();
       peaks = Arrays.stream(run.peaks).map(double[]::clone).toArray(double[][]::new);
-      frames = run.record.size();
-      arcs = run.record.arcs().size();
+      frames = run.section.size();
+      arcs = run.section.arcs().size();
       time = run.time;
       given = run.given;
     }
@@ -75,7 +82,8 @@ final class ShellRun {
     for (int line = 0; line < peaks.length; line++) {
       System.arraycopy(mark.peaks[line], 0, peaks[line], 0, peaks[line].length);
     }
-    record.cutTo(mark.frames, mark.arcs);
+    section.cutTo(mark.frames, mark.arcs);
+    widths.cutTo(mark.frames, mark.arcs);
     time = mark.time;
     given = mark.given;
   }
@@ -84,8 +92,14 @@ final class ShellRun {
     return lines;
   }
 
-  ShellRecord record() {
-    return record;
+  /** What the section went through. */
+  ShellRecord section() {
+    return section;
+  }
+
+  /** What the place went through where the widths of beads are taken. */
+  ShellRecord widths() {
+    return widths;
   }
 
   /** Highest temperature of every cell so far, K, by line and place; not to be changed. */
@@ -130,7 +144,9 @@ final class ShellRun {
 
   private boolean weld(Pass pass, double power, double until, double wantedStep) {
     double speed = pass.travelSpeed();
-    record.begin(new ShellRecord.Arc(time, speed, grid.length(), power, record.size()));
+    ShellRecord.Arc arc = new ShellRecord.Arc(time, speed, grid.length(), power, section.size());
+    section.begin(arc);
+    widths.begin(arc);
     ShellSource source = new ShellSource(grid, lines, pass.offset());
     int steps = (int) Math.ceil(until / speed / wantedStep);
     double step = until / speed / steps;
@@ -156,7 +172,7 @@ final class ShellRun {
    * @param longest s
    */
   void cool(double until, double longest) {
-    double step = STEP_SHARE * grid.spacing() / record.arcs().get(0).speed();
+    double step = STEP_SHARE * grid.spacing() / section.arcs().get(0).speed();
     double elapsed = 0;
     while (elapsed < longest && field.hottest() > until) {
       double largest = Math.max(USUAL_LONGEST, SHARE_OF_ELAPSED * elapsed);
@@ -178,15 +194,27 @@ final class ShellRun {
   }
 
   private void observe() {
-    double[] frame = new double[lines.count()];
     for (int line = 0; line < lines.count(); line++) {
       double[] here = field.line(line);
       double[] highest = peaks[line];
       for (int i = 0; i < here.length; i++) {
         highest[i] = Math.max(highest[i], here[i]);
       }
-      frame[line] = here[section];
     }
-    record.add(time, frame);
+    section.add(time, frame(section.along()));
+    widths.add(time, frame(widths.along()));
+  }
+
+  /** Temperatures of all lines at a distance along the weld, K. */
+  private double[] frame(double along) {
+    double index = (along - grid.along(0)) / grid.spacing();
+    int below = (int) Math.floor(index);
+    double part = index - below;
+    double[] frame = new double[lines.count()];
+    for (int line = 0; line < frame.length; line++) {
+      double[] here = field.line(line);
+      frame[line] = (1 - part) * here[grid.place(below)] + part * here[grid.place(below + 1)];
+    }
+    return frame;
   }
 }
