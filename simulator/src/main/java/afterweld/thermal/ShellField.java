@@ -159,12 +159,8 @@ final class ShellField {
 
   private void properties() {
     for (int line = 0; line < lines.count(); line++) {
-      ShellMetal metal = lines.metal(line);
       double volume = lines.area(line) * spacing;
-      for (int i = 0; i < places; i++) {
-        capacity[line][i] = volume * metal.capacity(temperature[line][i]);
-        conductivity[line][i] = metal.conductivity(temperature[line][i]);
-      }
+      lines.metal(line).properties(temperature[line], volume, capacity[line], conductivity[line]);
     }
     for (int line = 1; line < lines.count(); line++) {
       double[] inside = conductivity[lines.inner(line)];

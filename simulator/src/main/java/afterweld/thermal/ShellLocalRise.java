@@ -79,12 +79,12 @@ final class ShellLocalRise {
     if (!(uneven || corrected) || time < arc.start() || faded < 1e-6) {
       return 0;
     }
-    double welded = Math.min(arc.length(), (time - arc.start()) * arc.speed());
-    double power = arc.power() * course.power(welded / arc.length()) * faded;
+    double welded = Math.min(arc.to(), arc.from() + (time - arc.start()) * arc.speed());
+    double power = arc.power() * course.power(welded / arc.to()) * faded;
     double across = Math.max(Math.abs(y - centre), nearest);
     double sum = perWatt(along - welded, across);
     if (course.ring()) {
-      sum += perWatt(along + arc.length() - welded, across);
+      sum += perWatt(along + arc.to() - welded, across);
     }
     return power * sum;
   }

@@ -83,14 +83,23 @@ final class ShellMetal {
     return between(heat, temperature);
   }
 
-  /** W/(m K). */
-  double conductivity(double temperature) {
-    return between(conductivity, temperature);
-  }
-
-  /** Heat capacity without the heat of fusion, J/(m³ K). */
-  double capacity(double temperature) {
-    return between(capacity, temperature);
+  /**
+   * Properties of the cells of a line.
+   *
+   * @param temperature K
+   * @param volume of a cell, m³
+   * @param capacity to be filled: heat capacity of each cell without the heat of fusion, J/K
+   * @param conductivities to be filled, W/(m K)
+   */
+  void properties(double[] temperature, double volume, double[] capacity, double[] conductivities) {
+    for (int i = 0; i < temperature.length; i++) {
+      int below = below(temperature[i]);
+      double part = temperature[i] - LOWEST - below;
+      double cool = this.capacity[below];
+      capacity[i] = volume * (cool + part * (this.capacity[below + 1] - cool));
+      double low = conductivity[below];
+      conductivities[i] = low + part * (conductivity[below + 1] - low);
+    }
   }
 
   /**

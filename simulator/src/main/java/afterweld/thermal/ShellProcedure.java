@@ -14,7 +14,10 @@ import java.util.stream.IntStream;
  */
 final class ShellProcedure {
   private static final int MOST_TRIALS = 12;
-  private static final double CLOSE = 4e-3;
+
+  /** So near the last secant is good to a thousandth of the rise. */
+  private static final double CLOSE = 0.03;
+
   private static final double AFTER_ARC = 5e-3;
   private static final double WIDTHS_AFTER_ARC = 1.5;
   private static final double COOLER = 0.7;
@@ -92,13 +95,13 @@ final class ShellProcedure {
     double missingBefore = target;
     for (int trial = 0; trial < MOST_TRIALS; trial++) {
       double missing = tried(pass, power);
+      double next = power + missing * (power - before) / (missingBefore - missing);
       if (Math.abs(missing) < CLOSE * target) {
-        return power;
+        return next;
       }
       if (Double.isInfinite(missing)) {
         power *= COOLER;
       } else {
-        double next = power + missing * (power - before) / (missingBefore - missing);
         before = power;
         missingBefore = missing;
         power = Math.min(1.6 * power, Math.max(0.4 * power, next));
@@ -114,7 +117,7 @@ final class ShellProcedure {
     ShellRun.Mark mark = run.mark();
     try {
       double until = run.widths().along() + WIDTHS_AFTER_ARC * width + AFTER_ARC;
-      run.weld(pass, power, Math.min(grid.length(), until));
+      run.weld(pass, power, 0, Math.min(grid.length(), until));
       return missing(pass, run.widths());
     } catch (HeatInputException tooHot) {
       return Double.NEGATIVE_INFINITY;
@@ -203,14 +206,29 @@ final class ShellProcedure {
   /** Time line of the stations of a leg. */
   ShellTimeline timeline(int index, double depth) {
     Leg leg = legs.legs().get(index);
-    ShellRecord record = run.section();
+    return new ShellTimeline(leg(index, heats, depth), leg, heats.get(0).pass());
+  }
+
+  /**
+   * A leg in the section.
+   *
+   * @param passHeats of the passes recorded
+   * @param depth below the arc side, m
+   */
+  ShellSection leg(int index, List<PassHeat> passHeats, double depth) {
+    Leg leg = legs.legs().get(index);
     List<ShellLocalRise> local = new ArrayList<>();
-    for (int i = 0; i < heats.size(); i++) {
-      PassHeat heat = heats.get(i);
+    for (int i = 0; i < passHeats.size(); i++) {
+      PassHeat heat = passHeats.get(i);
       double sourceDepth = SourceDepth.of(heat.pass(), leg.thickness(), heat.fusionHalfWidth());
-      local.add(local(legs, index, sourceDepth, depth, record, i, heat.pass().offset()));
+      double offset = heat.pass().offset();
+      local.add(local(legs, index, sourceDepth, depth, run.section(), i, offset));
     }
-    return new ShellTimeline(section(record, index, local), leg, heats.get(0).pass());
+    return section(run.section(), index, local);
+  }
+
+  ShellRun run() {
+    return run;
   }
 
   PeakMap peaks() {

@@ -18,13 +18,14 @@ final class ShellRecord {
    *
    * @param start of the pass, s
    * @param speed m/s
-   * @param length of the course, m
+   * @param from where it starts, m along the weld
+   * @param to where it stops, m along the weld
    * @param power at the start, W
    * @param firstFrame index of the first frame that belongs to it
    */
-  record Arc(double start, double speed, double length, double power, int firstFrame) {
+  record Arc(double start, double speed, double from, double to, double power, int firstFrame) {
     double end() {
-      return start + length / speed;
+      return start + (to - from) / speed;
     }
   }
 

@@ -19,6 +19,7 @@ final class ShellRun {
   private static final double SHARE_OF_ELAPSED = 0.02;
   private static final double HOTTEST = 3000 + ZERO_CELSIUS;
   private static final int HALVINGS = 3;
+  private static final double[] NEIGHBOURS = {-1, 0, 1, 2};
 
   private final ShellGrid grid;
   private final ShellLines lines;
@@ -118,21 +119,22 @@ final class ShellRun {
 
   /** The arc along the whole course. */
   void weld(Pass pass, double power) {
-    weld(pass, power, grid.length());
+    weld(pass, power, 0, grid.length());
   }
 
   /**
    * The arc along a part of the course.
    *
    * @param power that enters the metal at the start, W
+   * @param from where it starts, m
    * @param until where it stops being followed, m
    * @throws HeatInputException if the heat is more than the metal can take
    */
-  void weld(Pass pass, double power, double until) {
+  void weld(Pass pass, double power, double from, double until) {
     Mark before = mark();
     double step = STEP_SHARE * grid.spacing() / pass.travelSpeed();
     for (int halving = 0; halving <= HALVINGS; halving++) {
-      if (weld(pass, power, until, step)) {
+      if (weld(pass, power, from, until, step)) {
         return;
       }
       backTo(before);
@@ -142,19 +144,20 @@ final class ShellRun {
         "current", "this heat burns through: the metal under the arc passes 3000 °C");
   }
 
-  private boolean weld(Pass pass, double power, double until, double wantedStep) {
+  private boolean weld(Pass pass, double power, double from, double until, double wantedStep) {
     double speed = pass.travelSpeed();
-    ShellRecord.Arc arc = new ShellRecord.Arc(time, speed, grid.length(), power, section.size());
+    ShellRecord.Arc arc =
+        new ShellRecord.Arc(time, speed, from, grid.length(), power, section.size());
     section.begin(arc);
     widths.begin(arc);
     ShellSource source = new ShellSource(grid, lines, pass.offset());
-    int steps = (int) Math.ceil(until / speed / wantedStep);
-    double step = until / speed / steps;
+    int steps = (int) Math.ceil((until - from) / speed / wantedStep);
+    double way = (until - from) / steps;
+    double step = way / speed;
     for (int i = 0; i < steps; i++) {
-      double from = i * speed * step;
-      double middle = (i + 0.5) / steps * until / grid.length();
-      double energy = power * course.power(middle) * step;
-      field.step(step, source.along(from, from + speed * step, energy), source.share());
+      double here = from + i * way;
+      double energy = power * course.power((here + way / 2) / grid.length()) * step;
+      field.step(step, source.along(here, here + way, energy), source.share());
       given += energy;
       time += step;
       observe();
@@ -209,11 +212,13 @@ final class ShellRun {
   private double[] frame(double along) {
     double index = (along - grid.along(0)) / grid.spacing();
     int below = (int) Math.floor(index);
-    double part = index - below;
+    Cubic cubic = Cubic.at(NEIGHBOURS, index - below);
     double[] frame = new double[lines.count()];
-    for (int line = 0; line < frame.length; line++) {
-      double[] here = field.line(line);
-      frame[line] = (1 - part) * here[grid.place(below)] + part * here[grid.place(below + 1)];
+    for (int i = 0; i < cubic.count(); i++) {
+      int place = grid.place(below - 1 + i);
+      for (int line = 0; line < frame.length; line++) {
+        frame[line] += cubic.weight(i) * field.line(line)[place];
+      }
     }
     return frame;
   }

@@ -12,7 +12,6 @@ import java.util.function.DoubleUnaryOperator;
  * the thickness; what differs with depth is added by {@link ShellLocalRise}.
  */
 final class ShellSection {
-  private static final int POINTS = 4;
   private static final double NEAR_STEP = 0.25e-3;
   private static final double GROWTH = 1.03;
   private static final double ACCURACY = 1e-8;
@@ -56,10 +55,9 @@ final class ShellSection {
     int from = record.arcs().get(pass).firstFrame();
     double[] temperatures = new double[record.end(pass) - from];
     double place = Math.min(y, end());
-    int first = firstPoint(place);
-    double[] weight = weights(first, place);
+    Cubic cubic = Cubic.at(distance, place);
     for (int i = 0; i < temperatures.length; i++) {
-      double even = even(record.frame(from + i), first, weight);
+      double even = even(record.frame(from + i), cubic);
       double added = local.get(pass).at(record.time(from + i), place);
       temperatures[i] =
           added == 0
@@ -69,35 +67,12 @@ final class ShellSection {
     return temperatures;
   }
 
-  private double even(double[] frame, int first, double[] weight) {
+  private double even(double[] frame, Cubic cubic) {
     double sum = 0;
-    for (int i = 0; i < weight.length; i++) {
-      sum += weight[i] * frame[lines[first + i]];
+    for (int i = 0; i < cubic.count(); i++) {
+      sum += cubic.weight(i) * frame[lines[cubic.first() + i]];
     }
     return sum;
-  }
-
-  private int firstPoint(double y) {
-    int inside = 0;
-    while (inside < distance.length - 2 && distance[inside + 1] <= y) {
-      inside++;
-    }
-    return Math.max(0, Math.min(inside - 1, distance.length - POINTS));
-  }
-
-  /** Lagrange's weights of the four points around a distance. */
-  private double[] weights(int first, double y) {
-    double[] weight = new double[Math.min(POINTS, distance.length)];
-    for (int i = 0; i < weight.length; i++) {
-      weight[i] = 1;
-      for (int j = 0; j < weight.length; j++) {
-        if (j != i) {
-          double apart = distance[first + i] - distance[first + j];
-          weight[i] *= (y - distance[first + j]) / apart;
-        }
-      }
-    }
-    return weight;
   }
 
   /** Highest temperature of a pass at a distance, K. */
