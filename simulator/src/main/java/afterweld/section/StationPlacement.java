@@ -49,6 +49,9 @@ final class StationPlacement {
     double end = ladder.get(ladder.size() - 1);
     all.add(rounded(end * (1 + FAR) / 2));
     all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
+    if (end > width - ROUND_TO) {
+      all.add(width);
+    }
     return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 

@@ -183,8 +183,8 @@ final class ShellProcedure {
   }
 
   /**
-   * Distance of the fusion line from the bead's centre in the section on the arc side, m; 0 where
-   * it does not melt.
+   * Distance of the fusion line from the bead's centre on the arc side, where widths are taken, m;
+   * 0 if it does not melt there.
    *
    * @param heat of the pass that was welded last
    */
@@ -194,7 +194,7 @@ final class ShellProcedure {
     double thickness = 0;
     for (int i = 0; i < legs.legs().size(); i++) {
       Leg leg = legs.legs().get(i);
-      ShellSection side = surface(run.section(), i, heat.pass(), heat.fusionHalfWidth());
+      ShellSection side = surface(run.widths(), i, heat.pass(), heat.fusionHalfWidth());
       double fusion = leg.material().fusionTemperature();
       double reach = side.outermost(y -> side.peak(pass, y), fusion);
       sum += leg.thickness() * Math.max(0, reach - towards(leg, heat.pass()));

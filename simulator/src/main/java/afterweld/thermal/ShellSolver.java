@@ -135,7 +135,7 @@ public final class ShellSolver {
         procedure.waitFor(pass);
         PassHeat heat = heat(procedure, guesses.get(i), calibrated.get(pass.process()));
         procedure.weld(heat);
-        heats.add(melted(procedure, heat));
+        heats.add(spacing > coarseness ? heat : melted(procedure, heat));
         if (pass.beadWidth().isPresent()) {
           calibrated.put(pass.process(), heat);
         }
@@ -190,7 +190,7 @@ public final class ShellSolver {
         calibratedBy);
   }
 
-  /** With the fusion line as it is in the section, where it was not given by a width. */
+  /** With the fusion line as it comes out where widths are taken, if no width gave it. */
   private static PassHeat melted(ShellProcedure procedure, PassHeat heat) {
     if (heat.pass().beadWidth().isPresent()) {
       return heat;
