@@ -110,10 +110,12 @@ class ShellLawsTest {
 
   @Test
   void aThickLegDrawsHeatFromTheThinOne() {
+    Pass strong =
+        Welds.withEfficiency(
+            Welds.pass(160, 3e-3, Welds.ROOM, OptionalDouble.empty(), OptionalDouble.empty()), 0.6);
     double last = Double.POSITIVE_INFINITY;
     for (double thickness : new double[] {3e-3, 3.5e-3, 4.5e-3}) {
-      ShellWeld weld =
-          ring(tube(thickness, 0.05, 0.05), WeldCourse.Place.LAP_END, pass(Welds.ROOM));
+      ShellWeld weld = ring(tube(thickness, 0.1, 0.1), WeldCourse.Place.LAP_END, strong);
       double reach = reach(weld, 1, 400);
       assertTrue(reach < last, thickness + ": " + reach);
       last = reach;
