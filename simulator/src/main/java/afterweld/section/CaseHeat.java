@@ -134,16 +134,9 @@ final class CaseHeat {
   /** What the reader of this heat must know. */
   List<Warning> warnings() {
     List<Warning> warnings = new ArrayList<>();
-    warnings.add(
-        new Warning(
-            "heat-flow-" + choice.flow().label(),
-            String.format(
-                Locale.ROOT,
-                "Temperatures by the %s: %s.",
-                shell.isPresent()
-                    ? "transient field of thin-walled parts"
-                    : "steady field of wide plates",
-                choice.reason())));
+    if (chosen()) {
+      warnings.add(aboutField());
+    }
     aboutRing(warnings);
     HeatInput input = HeatInput.into(legs, loss);
     heats.stream()
@@ -153,6 +146,27 @@ final class CaseHeat {
         .map(warning -> new Warning(warning.code(), warning.text()))
         .forEach(warnings::add);
     return warnings;
+  }
+
+  /** Whether there was a choice at all: not for plain welds in wide plates. */
+  private boolean chosen() {
+    boolean narrow = weldCase.left().width().isPresent() || weldCase.right().width().isPresent();
+    return shell.isPresent()
+        || narrow
+        || weldCase.ring().isPresent()
+        || weldCase.heatFlow().isPresent();
+  }
+
+  private Warning aboutField() {
+    return new Warning(
+        "heat-flow-" + choice.flow().label(),
+        String.format(
+            Locale.ROOT,
+            "Temperatures by the %s: %s.",
+            shell.isPresent()
+                ? "transient field of thin-walled parts"
+                : "steady field of wide plates",
+            choice.reason()));
   }
 
   private void aboutRing(List<Warning> warnings) {
