@@ -244,8 +244,9 @@ final class ShellField {
       double coupling = factor * across[line][i];
       double own = pivot[line][i] + coupling;
       pivot[line][i] = own;
-      pivot[inside][i] += coupling - coupling * coupling / own;
-      change[inside][i] += coupling / own * change[line][i];
+      double share = coupling / own;
+      pivot[inside][i] += coupling - share * coupling;
+      change[inside][i] += share * change[line][i];
     }
   }
 

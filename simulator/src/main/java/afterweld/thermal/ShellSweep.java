@@ -71,25 +71,29 @@ final class ShellSweep {
   }
 
   private void eliminate(double[] first, double[] second) {
-    double pivot = diagonal[0];
-    first[0] /= pivot;
+    double inverse = 1 / diagonal[0];
+    first[0] *= inverse;
     if (second != null) {
-      second[0] /= pivot;
+      second[0] *= inverse;
     }
     for (int i = 1; i < count; i++) {
       double coupling = link[i - 1];
-      upper[i] = -coupling / pivot;
-      pivot = diagonal[i] + coupling * upper[i];
-      first[i] = (first[i] + coupling * first[i - 1]) / pivot;
+      upper[i] = -coupling * inverse;
+      inverse = 1 / (diagonal[i] + coupling * upper[i]);
+      first[i] = (first[i] + coupling * first[i - 1]) * inverse;
       if (second != null) {
-        second[i] = (second[i] + coupling * second[i - 1]) / pivot;
+        second[i] = (second[i] + coupling * second[i - 1]) * inverse;
       }
     }
+    back(first);
+    if (second != null) {
+      back(second);
+    }
+  }
+
+  private void back(double[] values) {
     for (int i = count - 2; i >= 0; i--) {
-      first[i] -= upper[i + 1] * first[i + 1];
-      if (second != null) {
-        second[i] -= upper[i + 1] * second[i + 1];
-      }
+      values[i] -= upper[i + 1] * values[i + 1];
     }
   }
 }
