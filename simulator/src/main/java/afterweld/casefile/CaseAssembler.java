@@ -15,6 +15,7 @@ import afterweld.section.Ring;
 import afterweld.section.WeldCase;
 import afterweld.study.SpreadSettings;
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,7 @@ final class CaseAssembler {
       Joint joint,
       Preparation preparation,
       Optional<Ring> ring,
+      Optional<HeatFlow> heatFlow,
       List<Pass> passes,
       Optional<FillerChoice> filler) {}
 
@@ -97,6 +99,7 @@ final class CaseAssembler {
         depth,
         treatment.naturalAge(),
         treatment.steps(),
+        procedure.heatFlow(),
         notes.toList());
   }
 
@@ -130,10 +133,11 @@ final class CaseAssembler {
     Joint joint = joints.joint();
     Preparation preparation = joints.preparation(joint);
     Optional<Ring> ring = joints.ring();
+    Optional<HeatFlow> heatFlow = joints.heatFlow();
     List<Pass> passes = new PassReader(plates, notes).read(top);
     Optional<FillerChoice> filler =
         new FillerReader(fillers, plates, notes).read(top, preparation, passes);
-    return new Procedure(joint, preparation, ring, passes, filler);
+    return new Procedure(joint, preparation, ring, heatFlow, passes, filler);
   }
 
   private OptionalDouble reinforcement(List<Pass> passes) {

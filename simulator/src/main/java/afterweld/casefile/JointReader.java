@@ -5,16 +5,19 @@ import static afterweld.casefile.Dimension.LENGTH;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.Ring;
+import afterweld.thermal.HeatFlow;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads {@code joint}, {@code preparation} and {@code ring}. */
+/** Reads {@code joint}, {@code preparation}, {@code ring} and {@code heat_flow}. */
 final class JointReader {
   private static final Choices<Joint> JOINTS = Choices.of(List.of(Joint.values()), Joint::label);
   private static final Choices<Preparation> PREPARATIONS =
       Choices.of(List.of(Preparation.values()), Preparation::label);
   private static final Choices<Ring.Position> RING_POSITIONS =
       Choices.of(List.of(Ring.Position.values()), Ring.Position::label);
+  private static final Choices<HeatFlow> HEAT_FLOWS =
+      Choices.of(List.of(HeatFlow.values()), HeatFlow::label);
   private static final Measure DIAMETER = Measure.within("diameter", LENGTH, 10, 5000, "mm");
   private static final String PREPARATION = "preparation";
 
@@ -73,6 +76,11 @@ final class JointReader {
   /** The tube the weld goes round, if there is one. */
   Optional<Ring> ring() {
     return top.inner("ring", "keys diameter and position").map(this::ring);
+  }
+
+  /** The temperature field to use, if the case says. */
+  Optional<HeatFlow> heatFlow() {
+    return top.choice("heat_flow", HEAT_FLOWS);
   }
 
   private Ring ring(Section section) {

@@ -93,6 +93,7 @@ final class RouteTrial {
         delivered.depth(),
         naturalAge,
         steps,
+        delivered.heatFlow(),
         List.of());
   }
 

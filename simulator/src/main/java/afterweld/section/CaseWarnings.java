@@ -117,12 +117,6 @@ final class CaseWarnings {
           "Preheat or interpass above 120 °C (250 °F): a heat-treatable base overages while it waits"
               + " for the next pass.");
     }
-    if (weldCase.ring().isPresent()) {
-      add(
-          "ring-as-plate",
-          "The weld goes round a tube, but the heat that builds up on the way round is not"
-              + " computed: the soft zone is wider than shown, most of all at the end of the lap.");
-    }
   }
 
   private void aboutTreatment() {

@@ -1,15 +1,15 @@
 package afterweld.section;
 
 import afterweld.thermal.FurnaceHistory;
-import afterweld.thermal.HeatInput;
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
-import afterweld.thermal.SurfaceLoss;
+import afterweld.thermal.PeakMap;
+import afterweld.thermal.StationTimeline;
 import afterweld.thermal.TemperatureHistory;
-import afterweld.thermal.WeldLegs;
-import afterweld.thermal.WeldTimeline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -24,20 +24,14 @@ import java.util.stream.IntStream;
 public final class SectionSimulation {
   private final WeldCase weldCase;
   private final boolean allStages;
-  private final WeldLegs legs;
-  private final SurfaceLoss loss;
-  private final HeatInput heatInput;
-  private final List<PassHeat> heats;
+  private final CaseHeat heat;
   private final WeldMetal weldMetal;
   private final boolean symmetric;
 
   private SectionSimulation(WeldCase weldCase, boolean allStages) {
     this.weldCase = weldCase;
     this.allStages = allStages;
-    this.legs = JointLegs.of(weldCase);
-    this.loss = SurfaceLoss.stillAir(weldCase.ambient());
-    this.heatInput = HeatInput.into(legs, loss);
-    this.heats = heatInput.of(weldCase.passes());
+    this.heat = CaseHeat.of(weldCase);
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
         weldCase.left().equals(weldCase.right())
@@ -68,15 +62,24 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static List<PassHeat> heats(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false).heats;
+    return CaseHeat.of(weldCase).heats();
+  }
+
+  /**
+   * Peak temperatures of the whole part; empty where the steady field of wide plates is used.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static Optional<PeakMap> peaks(WeldCase weldCase) {
+    return CaseHeat.of(weldCase).peaks();
   }
 
   private SectionProfile profile() {
-    SideRun left = side(weldCase.left(), 0);
-    SideRun right = symmetric ? left : side(weldCase.right(), legs.legs().size() - 1);
+    SideRun left = side(weldCase.left(), heat.left());
+    SideRun right = symmetric ? left : side(weldCase.right(), heat.right());
     StationLine line = new StationLine(left, right, symmetric);
     List<StationRun> runs =
-        line.compute(start(weldCase.left(), left, -1), start(weldCase.right(), right, 1));
+        line.compute(start(weldCase.left(), left), start(weldCase.right(), right));
     List<Station> stations =
         new StationBands(weldCase, shownStates()).stations(runs, otherRuns(left, right, runs));
     return new SectionProfile(
@@ -85,14 +88,14 @@ public final class SectionSimulation {
         stations,
         ZoneSpans.of(stations),
         weldMetal,
-        heats,
+        heat.heats(),
         TellingCycles.of(runs),
         softeningFrom(runs),
         warnings(runs),
         Cautions.of(weldCase));
   }
 
-  private SideRun side(Side side, int leg) {
+  private SideRun side(Side side, StationTimeline timeline) {
     FurnaceHistory furnace =
         new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness());
     List<TemperatureHistory> afterwards = new ArrayList<>();
@@ -101,24 +104,21 @@ public final class SectionSimulation {
     return new SideRun(
         SectionMetal.base(side),
         SectionMetal.weld(weldMetal.composition()),
-        timeline(leg, heats),
+        timeline,
         afterwards,
         side.alloy().solidus());
   }
 
-  private WeldTimeline timeline(int leg, List<PassHeat> passHeats) {
-    return WeldTimeline.of(legs, leg, passHeats, loss, weldCase.depth());
-  }
-
-  private List<Double> start(Side side, SideRun run, int sign) {
-    List<Double> offsets = weldCase.passes().stream().map(pass -> sign * pass.offset()).toList();
-    return new StationPlacement(side, run.timeline(), offsets).distances();
+  private List<Double> start(Side side, SideRun run) {
+    double warmest =
+        weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
+    return new StationPlacement(side, run.timeline(), warmest).distances();
   }
 
   /** The same stations at both ends of what the case leaves to defaults. */
   private List<List<StationRun>> otherRuns(SideRun left, SideRun right, List<StationRun> runs) {
     List<List<StationRun>> others = new ArrayList<>();
-    if (heats.stream().anyMatch(heat -> heat.efficiencyLow() < heat.efficiencyHigh())) {
+    if (heat.heats().stream().anyMatch(pass -> pass.efficiencyLow() < pass.efficiencyHigh())) {
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyLow));
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyHigh));
     }
@@ -131,14 +131,8 @@ public final class SectionSimulation {
 
   private List<StationRun> withEfficiency(
       SideRun left, SideRun right, List<StationRun> runs, ToDoubleFunction<PassHeat> efficiency) {
-    List<PassHeat> other =
-        heats.stream()
-            .map(heat -> heatInput.of(heat.pass(), efficiency.applyAsDouble(heat)))
-            .toList();
-    return new StationLine(
-            left.with(timeline(0, other)),
-            right.with(timeline(legs.legs().size() - 1, other)),
-            symmetric)
+    CaseHeat other = heat.with(efficiency);
+    return new StationLine(left.with(other.left()), right.with(other.right()), symmetric)
         .again(runs, run -> true);
   }
 
@@ -175,12 +169,8 @@ public final class SectionSimulation {
 
   private List<Warning> warnings(List<StationRun> runs) {
     List<Warning> warnings = new ArrayList<>(CaseWarnings.of(weldCase, weldMetal));
-    heats.stream()
-        .flatMap(heat -> heatInput.warnings(heat).stream())
-        .distinct()
-        .map(warning -> new Warning(warning.code(), warning.text()))
-        .forEach(warnings::add);
-    RootFusion.warning(weldCase, heats).ifPresent(warnings::add);
+    warnings.addAll(heat.warnings());
+    RootFusion.warning(weldCase, heat.heats()).ifPresent(warnings::add);
     warnings.addAll(ResultWarnings.of(weldCase, runs));
     return warnings.stream().distinct().toList();
   }

@@ -1,12 +1,9 @@
 package afterweld.section;
 
 import afterweld.strength.Strength;
-import afterweld.thermal.PassHeat;
 import afterweld.thermal.StationHistory;
-import afterweld.thermal.SurfaceLoss;
+import afterweld.thermal.StationTimeline;
 import afterweld.thermal.TemperatureHistory;
-import afterweld.thermal.WeldLegs;
-import afterweld.thermal.WeldTimeline;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +14,7 @@ import java.util.List;
 final class SideRun {
   private final SectionMetal<?> base;
   private final SectionMetal<?> weldMetal;
-  private final WeldTimeline timeline;
+  private final StationTimeline timeline;
   private final List<TemperatureHistory> afterwards;
   private final double solidus;
 
@@ -33,7 +30,7 @@ final class SideRun {
   SideRun(
       SectionMetal<?> base,
       SectionMetal<?> weldMetal,
-      WeldTimeline timeline,
+      StationTimeline timeline,
       List<TemperatureHistory> afterwards,
       double solidus) {
     this.base = base;
@@ -43,17 +40,11 @@ final class SideRun {
     this.solidus = solidus;
   }
 
-  /** The time line of a side's leg. */
-  static WeldTimeline timeline(WeldCase weldCase, WeldLegs legs, int leg, List<PassHeat> heats) {
-    return WeldTimeline.of(
-        legs, leg, heats, SurfaceLoss.stillAir(weldCase.ambient()), weldCase.depth());
-  }
-
-  WeldTimeline timeline() {
+  StationTimeline timeline() {
     return timeline;
   }
 
-  SideRun with(WeldTimeline otherHeat) {
+  SideRun with(StationTimeline otherHeat) {
     return new SideRun(base, weldMetal, otherHeat, afterwards, solidus);
   }
 

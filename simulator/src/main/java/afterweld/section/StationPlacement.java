@@ -1,11 +1,9 @@
 package afterweld.section;
 
-import afterweld.thermal.PlateField;
-import afterweld.thermal.WeldTimeline;
+import afterweld.thermal.StationTimeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -23,8 +21,8 @@ final class StationPlacement {
   private static final double FAR = 1.5;
   private static final double SHORTEST_BASE = 0.030;
 
-  private final List<PlateField> fields;
-  private final List<Double> offsets;
+  private final StationTimeline timeline;
+  private final double warmest;
   private final double width;
   private final double solidus;
 
@@ -33,11 +31,11 @@ final class StationPlacement {
    *
    * @param side its part
    * @param timeline heat of all passes in its leg
-   * @param offsets of the passes' beads towards this side, m
+   * @param warmest start temperature of a pass, K
    */
-  StationPlacement(Side side, WeldTimeline timeline, List<Double> offsets) {
-    this.fields = IntStream.range(0, offsets.size()).mapToObj(timeline::field).toList();
-    this.offsets = List.copyOf(offsets);
+  StationPlacement(Side side, StationTimeline timeline, double warmest) {
+    this.timeline = timeline;
+    this.warmest = warmest;
     this.width = side.width().orElse(Double.POSITIVE_INFINITY);
     this.solidus = side.alloy().solidus();
   }
@@ -51,39 +49,29 @@ final class StationPlacement {
     double end = ladder.get(ladder.size() - 1);
     all.add(rounded(end * (1 + FAR) / 2));
     all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
+    if (end > width - ROUND_TO) {
+      all.add(width);
+    }
     return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 
   private List<Double> aroundFusionLine() {
-    double fusion = furthest(PlateField::fusionHalfWidth);
+    double fusion = timeline.fusionReach();
     return List.of(0.0, rounded(fusion / 2), rounded(0.85 * fusion), fusion - HUG, fusion + HUG);
   }
 
   private List<Double> aroundSolidus() {
-    double fusion = furthest(PlateField::fusionHalfWidth);
-    double edge = reach(solidus);
+    double fusion = timeline.fusionReach();
+    double edge = timeline.reach(solidus);
     return List.of(rounded((fusion + edge) / 2), edge - HUG, edge + HUG);
   }
 
   private List<Double> ladder() {
-    double warmest = fields.stream().mapToDouble(PlateField::startTemperature).max().orElseThrow();
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
     int rungs = Math.max(1, (int) ((solidus - coolest) / LADDER_STEP));
     return IntStream.rangeClosed(1, rungs)
-        .mapToObj(rung -> rounded(reach(solidus - rung * LADDER_STEP)))
+        .mapToObj(rung -> rounded(timeline.reach(solidus - rung * LADDER_STEP)))
         .toList();
-  }
-
-  /** How far from the weld centre any pass brings the metal to a peak temperature, m. */
-  private double reach(double peak) {
-    return furthest(field -> field.isotherm(peak));
-  }
-
-  private double furthest(ToDoubleFunction<PlateField> halfWidth) {
-    return IntStream.range(0, fields.size())
-        .mapToDouble(i -> halfWidth.applyAsDouble(fields.get(i)) + offsets.get(i))
-        .max()
-        .orElseThrow();
   }
 
   static double rounded(double distance) {

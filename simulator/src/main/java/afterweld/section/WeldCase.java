@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import java.util.OptionalDouble;
  * @param depth of the traverse below the arc side, m
  * @param naturalAge time between welding and the next step or the test, s
  * @param afterWeld heat treatment, in order; empty if none
+ * @param heatFlow temperature field to use; empty where the rule decides
  * @param notes what the reader of the case filled in by rule, in sentences for the result
  */
 public record WeldCase(
@@ -40,6 +42,7 @@ public record WeldCase(
     double depth,
     double naturalAge,
     List<FurnaceStep> afterWeld,
+    Optional<HeatFlow> heatFlow,
     List<Warning> notes) {
 
   /** Copies the lists. */
@@ -50,6 +53,40 @@ public record WeldCase(
     passes = List.copyOf(passes);
     afterWeld = List.copyOf(afterWeld);
     notes = List.copyOf(notes);
+  }
+
+  /** A case that leaves the choice of the temperature field to the rule. */
+  public WeldCase(
+      String title,
+      Side left,
+      Side right,
+      Joint joint,
+      Preparation preparation,
+      Optional<Ring> ring,
+      FillerChoice filler,
+      List<Pass> passes,
+      OptionalDouble reinforcement,
+      double ambient,
+      double depth,
+      double naturalAge,
+      List<FurnaceStep> afterWeld,
+      List<Warning> notes) {
+    this(
+        title,
+        left,
+        right,
+        joint,
+        preparation,
+        ring,
+        filler,
+        passes,
+        reinforcement,
+        ambient,
+        depth,
+        naturalAge,
+        afterWeld,
+        Optional.empty(),
+        notes);
   }
 
   /**
@@ -79,6 +116,7 @@ public record WeldCase(
         depth,
         naturalAge,
         steps,
+        heatFlow,
         notes);
   }
 
@@ -99,6 +137,7 @@ public record WeldCase(
         depth,
         naturalAge,
         afterWeld,
+        heatFlow,
         notes);
   }
 }

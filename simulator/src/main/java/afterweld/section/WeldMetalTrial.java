@@ -3,14 +3,9 @@ package afterweld.section;
 import afterweld.material.Composition;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceHistory;
-import afterweld.thermal.HeatInput;
 import afterweld.thermal.HeatInputException;
-import afterweld.thermal.PassHeat;
 import afterweld.thermal.StationHistory;
-import afterweld.thermal.SurfaceLoss;
 import afterweld.thermal.TemperatureHistory;
-import afterweld.thermal.WeldLegs;
-import afterweld.thermal.WeldTimeline;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,10 +27,7 @@ public final class WeldMetalTrial {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static WeldMetalTrial of(WeldCase weldCase) {
-    WeldLegs legs = JointLegs.of(weldCase);
-    SurfaceLoss loss = SurfaceLoss.stillAir(weldCase.ambient());
-    List<PassHeat> heats = HeatInput.into(legs, loss).of(weldCase.passes());
-    StationHistory centre = WeldTimeline.of(legs, 0, heats, loss, weldCase.depth()).at(0);
+    StationHistory centre = CaseHeat.of(weldCase).left().at(0);
     Side left = weldCase.left();
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.add(centre.sinceFrozen().orElse(centre.history()));

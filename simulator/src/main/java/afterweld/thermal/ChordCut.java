@@ -71,6 +71,28 @@ final class ChordCut {
         kept.stream().mapToDouble(Sample::temperature).toArray());
   }
 
+  /**
+   * The points of a computed cycle that are kept, by their index: its first, its highest, its last
+   * and those between that pieces must run through.
+   *
+   * @param times s, rising
+   * @param temperatures K, as many
+   * @param liquidus K
+   */
+  static List<Integer> kept(double[] times, double[] temperatures, double liquidus) {
+    int highest = 0;
+    List<Sample> samples = new ArrayList<>();
+    for (int i = 0; i < times.length; i++) {
+      highest = temperatures[i] > temperatures[highest] ? i : highest;
+      samples.add(new Sample(times[i], temperatures[i]));
+    }
+    ChordCut cut = new ChordCut(unused -> Double.NaN, temperatures[highest], liquidus);
+    List<Sample> kept = new ArrayList<>();
+    cut.keep(samples.subList(0, highest + 1), kept);
+    cut.keep(samples.subList(highest, samples.size()), kept);
+    return kept.stream().map(samples::indexOf).toList();
+  }
+
   private double tolerance(double temperature) {
     double below = PER_KELVIN_BELOW_PEAK * (peak - temperature);
     double liquid = PER_KELVIN_LIQUID * Math.max(0, temperature - liquidus);

@@ -24,6 +24,8 @@ import java.util.function.DoubleUnaryOperator;
  * @param solidus K
  * @param liquidus K
  * @param lossConductivity conductivity that the surface losses are related to, W/(m K)
+ * @param heatCapacity density times specific heat without the heat of fusion, J/(m³ K), against K;
+ *     only the transient field follows it
  */
 public record ConductionMaterial(
     HeatPotential potential,
@@ -31,7 +33,8 @@ public record ConductionMaterial(
     double latentTerm,
     double solidus,
     double liquidus,
-    double lossConductivity) {
+    double lossConductivity,
+    DoubleUnaryOperator heatCapacity) {
 
   private static final double DIFFUSIVITY_6061 = 68e-6;
   private static final double DIFFUSIVITY_TEMPERATURE = 150 + ZERO_CELSIUS;
@@ -46,6 +49,24 @@ public record ConductionMaterial(
       throw new IllegalArgumentException(
           "not a metal: " + diffusivity + " m²/s, " + solidus + " K");
     }
+  }
+
+  /** A metal whose heat capacity does not change: conductivity over diffusivity. */
+  public ConductionMaterial(
+      HeatPotential potential,
+      double diffusivity,
+      double latentTerm,
+      double solidus,
+      double liquidus,
+      double lossConductivity) {
+    this(
+        potential,
+        diffusivity,
+        latentTerm,
+        solidus,
+        liquidus,
+        lossConductivity,
+        temperature -> lossConductivity / diffusivity);
   }
 
   /**
@@ -72,7 +93,13 @@ public record ConductionMaterial(
         alloy.density() * alloy.latentHeat() * diffusivity,
         alloy.solidus(),
         alloy.liquidus(),
-        potential.conductivity(LOSS_TEMPERATURE));
+        potential.conductivity(LOSS_TEMPERATURE),
+        volumetric(alloy));
+  }
+
+  private static DoubleUnaryOperator volumetric(Alloy alloy) {
+    DoubleUnaryOperator specific = SpecificHeat.of(alloy);
+    return temperature -> alloy.density() * specific.applyAsDouble(temperature);
   }
 
   private static DoubleUnaryOperator rule(Alloy alloy, double atRoom) {
@@ -97,12 +124,13 @@ public record ConductionMaterial(
 
   /** The same metal as if it melted without taking up heat. */
   public ConductionMaterial withoutLatentHeat() {
-    return new ConductionMaterial(potential, diffusivity, 0, solidus, liquidus, lossConductivity);
+    return new ConductionMaterial(
+        potential, diffusivity, 0, solidus, liquidus, lossConductivity, heatCapacity);
   }
 
   /** The same metal with its surface losses related to another conductivity, W/(m K). */
   public ConductionMaterial withLossConductivity(double conductivity) {
     return new ConductionMaterial(
-        potential, diffusivity, latentTerm, solidus, liquidus, conductivity);
+        potential, diffusivity, latentTerm, solidus, liquidus, conductivity, heatCapacity);
   }
 }

@@ -29,7 +29,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class HeatInput {
   private static final double LOWEST_EFFICIENCY = 0.3;
   private static final double HIGHEST_EFFICIENCY = 0.9;
-  private static final double NARROWEST_FUSION = 1e-3;
+  static final double NARROWEST_FUSION = 1e-3;
   private static final double NARROWEST = 1e-4;
 
   private final WeldLegs legs;
@@ -146,14 +146,38 @@ public final class HeatInput {
         calibratedBy);
   }
 
+  /**
+   * Heat of a pass on its own as a first guess: whatever efficiency comes out, whether it melts or
+   * not.
+   *
+   * @throws HeatInputException if a number is out of range
+   */
+  PassHeat estimate(Pass pass) {
+    PassLimits.check(pass, legs);
+    double efficiency =
+        pass.beadWidth().isPresent()
+            ? power(pass, pass.beadWidth().getAsDouble()) / pass.arcPower()
+            : pass.efficiency().orElse(pass.process().efficiency());
+    return of(pass, efficiency);
+  }
+
+  private double power(Pass pass, double width) {
+    return needed(pass, width / 2) / perWatt(pass, width / 2, width / 2);
+  }
+
   private PassHeat calibrated(Pass pass, double width) {
-    double power = needed(pass, width / 2) / perWatt(pass, width / 2, width / 2);
+    double power = power(pass, width);
     double efficiency = within(pass, power / pass.arcPower());
     return new PassHeat(
         pass, efficiency, efficiency, efficiency, true, power, width / 2, OptionalDouble.of(width));
   }
 
-  private static double within(Pass pass, double efficiency) {
+  /**
+   * An efficiency that can be one.
+   *
+   * @throws HeatInputException if it cannot
+   */
+  static double within(Pass pass, double efficiency) {
     if (efficiency >= LOWEST_EFFICIENCY && efficiency <= HIGHEST_EFFICIENCY) {
       return efficiency;
     }

@@ -120,6 +120,11 @@ final class MovingSource {
     return field(Quantity.RISE, xi, y);
   }
 
+  /** The part of the rise that is uneven through the thickness, as in a wide plate, W/m per W. */
+  double unevenRise(double xi, double y) {
+    return prefactor * uneven(Quantity.RISE, xi, distance(xi, y));
+  }
+
   /** Slope of the rise along ξ, W/m² per W. */
   double slope(double xi, double y) {
     return field(Quantity.SLOPE, xi, y);

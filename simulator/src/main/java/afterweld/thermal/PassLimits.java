@@ -141,22 +141,9 @@ final class PassLimits {
 
   private void widths() {
     warn(
-        narrow(),
+        HeatFlowRule.narrow(legs, pass.travelSpeed()),
         "narrow-legs",
         "The legs end so near the weld that their heat builds up along it: temperatures far from"
             + " the weld are rough.");
-  }
-
-  private boolean narrow() {
-    double least =
-        legs.legs().stream()
-            .mapToDouble(
-                leg -> pass.travelSpeed() * leg.widthOrWide() / leg.material().diffusivity())
-            .min()
-            .orElseThrow();
-    boolean alike =
-        legs.legs().stream().mapToDouble(Leg::widthOrWide).distinct().count() == 1
-            && legs.legs().size() == 2;
-    return least < (alike ? 3.5 : 14);
   }
 }

@@ -4,6 +4,7 @@ import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The time line of the stations of one leg through all passes of a weld. SI units and kelvin.
@@ -13,15 +14,15 @@ import java.util.List;
  * where it is not there by then, or is colder, it goes there in 60 s. A stated pause takes the
  * place of that wait. After the last pass it is followed to 40 °C and goes to 25 °C in 10 minutes.
  */
-public final class WeldTimeline {
+public final class WeldTimeline implements StationTimeline {
   private static final double ROOM = 25 + ZERO_CELSIUS;
   private static final double COOLED = 40 + ZERO_CELSIUS;
   private static final double PREHEATING = 300;
   private static final double PREHEATED_WAIT = 120;
-  private static final double NEAR = 5;
-  private static final double LONGEST_WAIT = 2 * 3600;
-  private static final double LONGEST_COOLING = 6 * 3600;
-  private static final double TO_INTERPASS = 60;
+  static final double NEAR = 5;
+  static final double LONGEST_WAIT = 2 * 3600;
+  static final double LONGEST_COOLING = 6 * 3600;
+  static final double TO_INTERPASS = 60;
   private static final double TO_ROOM = 600;
 
   private final Leg leg;
@@ -56,11 +57,7 @@ public final class WeldTimeline {
     return fields.get(pass);
   }
 
-  /**
-   * The history of one station.
-   *
-   * @param distance from the weld centre, m; negative if the leg lies on the left
-   */
+  @Override
   public StationHistory at(double distance) {
     List<StationPass> passes = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {
@@ -73,17 +70,42 @@ public final class WeldTimeline {
     return new StationHistory(distance, history(passes), peaks, melted);
   }
 
+  @Override
+  public double reach(double peak) {
+    return furthest(field -> field.isotherm(peak));
+  }
+
+  @Override
+  public double fusionReach() {
+    return furthest(PlateField::fusionHalfWidth);
+  }
+
+  private double furthest(ToDoubleFunction<PlateField> halfWidth) {
+    double furthest = 0;
+    for (int i = 0; i < fields.size(); i++) {
+      double offset = heats.get(i).pass().offset();
+      double towards = leg.left() ? -offset : offset;
+      furthest = Math.max(furthest, halfWidth.applyAsDouble(fields.get(i)) + towards);
+    }
+    return furthest;
+  }
+
   private TemperatureHistory history(List<StationPass> passes) {
-    TemperatureHistory history = preheat(followed(passes, 0));
+    TemperatureHistory history = preheated(heats.get(0).pass(), followed(passes, 0));
     for (int i = 1; i < passes.size(); i++) {
       TemperatureHistory next = followed(passes, i);
       history = history.thenTo(next.temperature(0), lead(i)).then(next);
     }
+    return toRoom(history);
+  }
+
+  /** The end of every time line. */
+  static TemperatureHistory toRoom(TemperatureHistory history) {
     return history.thenTo(ROOM, TO_ROOM);
   }
 
-  private TemperatureHistory preheat(TemperatureHistory first) {
-    Pass pass = heats.get(0).pass();
+  /** The preheat of the first pass and then its cycle. */
+  static TemperatureHistory preheated(Pass pass, TemperatureHistory first) {
     if (pass.startTemperature() <= ROOM) {
       return first;
     }
@@ -97,8 +119,7 @@ public final class WeldTimeline {
   private TemperatureHistory followed(List<StationPass> passes, int pass) {
     StationPass station = passes.get(pass);
     if (pass == passes.size() - 1) {
-      double ambient = fields.get(pass).loss().ambient();
-      return station.cycle(Math.max(COOLED, ambient + NEAR), LONGEST_COOLING);
+      return station.cycle(cooled(fields.get(pass).loss()), LONGEST_COOLING);
     }
     Pass next = heats.get(pass + 1).pass();
     if (next.pause().isPresent()) {
@@ -106,6 +127,11 @@ public final class WeldTimeline {
       return station.cycleTo(Math.max(end, station.peakTime()));
     }
     return station.cycle(next.startTemperature() + NEAR, LONGEST_WAIT);
+  }
+
+  /** Temperature at which a part counts as cold, K. */
+  static double cooled(SurfaceLoss loss) {
+    return Math.max(COOLED, loss.ambient() + NEAR);
   }
 
   /** Time in which a station goes to the temperature before a pass, s. */

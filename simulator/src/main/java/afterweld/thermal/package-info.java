@@ -22,6 +22,18 @@
  * station.history();                                      // some 45 points, down to 25 °C
  * }</pre>
  *
+ * <p>On small parts the heat builds up: round a tube, along narrow strips, between passes that
+ * follow soon. {@link afterweld.thermal.HeatFlowRule} says when, and {@link
+ * afterweld.thermal.ShellSolver} follows such a weld in time. Both fields give their stations
+ * through {@link afterweld.thermal.StationTimeline}:
+ *
+ * <pre>{@code
+ * WeldCourse course = WeldCourse.ring(0.19, WeldCourse.Place.LAP_END);
+ * ShellWeld weld = ShellSolver.of(tube, air, course).weld(List.of(pass));
+ * weld.timeline(1, 1.5e-3).at(12e-3).peakTemperature();
+ * weld.peaks().profile(1, WeldCourse.Place.HALF_LAP);     // K across the second leg
+ * }</pre>
+ *
  * <p>How the parts hang together: {@code MovingSource} is the field of one watt, with {@code
  * ScaledBessel} for its terms and {@code PlateEdges} for the ends of narrow plates. {@link
  * afterweld.thermal.ConductionMaterial} turns it into temperature through the {@link
@@ -30,10 +42,16 @@
  * what unequal legs do. {@code StationPass} is one pass at one place, and {@code ChordCut} cuts its
  * cycle into straight pieces.
  *
+ * <p>In the transient field {@code ShellGrid} and {@code ShellLines} are the net, {@code
+ * ShellField} and {@code ShellSweep} make a step, {@code ShellSource} puts the heat in, {@code
+ * ShellRun} goes through time, {@code ShellProcedure} through the passes. {@code ShellLocalRise}
+ * adds what differs with depth near the arc, {@code ShellTimeline} reads the stations off.
+ *
  * <p>{@link afterweld.thermal.FurnaceHistory} does the same for the steps after welding.
  *
- * <p>Known limits: welds that are long and steady; no weave, backing bar or clamp; the arc's two
- * sides alike. Only 6061 was compared with fields of variable properties: peaks from 200 to 585 °C
- * within 3 K rms and 8 K at most, at equal width of the bead.
+ * <p>Known limits: no weave, backing bar or clamp; the arc's two sides alike; the steady field is
+ * for long welds, the transient one for a constant current. Only 6061 was compared with fields of
+ * variable properties: peaks from 200 to 585 °C within 3 K rms and 8 K at most, at equal width of
+ * the bead.
  */
 package afterweld.thermal;

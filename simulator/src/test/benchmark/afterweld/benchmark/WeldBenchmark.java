@@ -14,11 +14,15 @@ import afterweld.section.WeldCase;
 import afterweld.thermal.ConductionMaterial;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.HeatInput;
+import afterweld.thermal.Leg;
 import afterweld.thermal.Pass;
 import afterweld.thermal.QuenchMedium;
+import afterweld.thermal.ShellSolver;
+import afterweld.thermal.ShellWeld;
 import afterweld.thermal.StationHistory;
 import afterweld.thermal.SurfaceLoss;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldLegs;
 import afterweld.thermal.WeldTimeline;
 import afterweld.thermal.WeldingProcess;
@@ -126,6 +130,32 @@ public class WeldBenchmark {
   public List<StationHistory> oneThermalField() {
     WeldTimeline timeline = timeline();
     return IntStream.range(0, 60).mapToObj(i -> timeline.at(-0.001 * (i + 1))).toList();
+  }
+
+  /** Once round a tube of 80 mm and 4 mm wall on another, one core, power from the bead's width. */
+  @Benchmark
+  public ShellWeld oneRing() {
+    ConductionMaterial base = ConductionMaterial.of(alloy, "T6");
+    WeldLegs tubes =
+        new WeldLegs(
+            List.of(
+                new Leg(true, 0.004, OptionalDouble.of(0.1), base),
+                new Leg(false, 0.004, OptionalDouble.of(0.2), base)),
+            0);
+    WeldCourse lap = WeldCourse.ring(Math.PI * 0.08, WeldCourse.Place.LAP_END);
+    Pass onTube =
+        new Pass(
+            WeldingProcess.GTAW_AC,
+            130,
+            15,
+            2.5e-3,
+            293.15,
+            OptionalDouble.of(0.007),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            0,
+            OptionalDouble.empty());
+    return ShellSolver.of(tubes, loss, lap).weld(List.of(onTube));
   }
 
   /** The main example, all cores. */

@@ -24,6 +24,7 @@ import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.study.SpreadSettings;
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import afterweld.thermal.QuenchMedium;
 import afterweld.thermal.WeldingProcess;
@@ -412,6 +413,9 @@ class CaseReaderTest {
     assertEquals(283.15, weld.ambient(), TIGHT);
     WeldCase worst = caseOf(PLAIN + "ring: {diameter: 60 mm}\n").weld();
     assertEquals(Ring.Position.WORST, worst.ring().orElseThrow().position());
+    assertEquals(Optional.empty(), worst.heatFlow());
+    WeldCase flat = caseOf(PLAIN + "ring: {diameter: 60 mm}\nheat_flow: plate\n").weld();
+    assertEquals(Optional.of(HeatFlow.PLATE), flat.heatFlow());
   }
 
   @Test

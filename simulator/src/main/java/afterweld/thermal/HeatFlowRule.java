@@ -1,0 +1,131 @@
+package afterweld.thermal;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Decides which temperature field a weld needs. The transient one where
+ *
+ * <ul>
+ *   <li>the heat of a ring builds up by more than 10 K on the way round: the larger of 0.7 q/(λ L
+ *       Σd) √(4at/π), as in long legs, and q t/(ρc L Σ d w), as in short ones, with q the power, L
+ *       the circumference, t the time of the lap, d and w thickness and width of the legs; within
+ *       20 % of computed fields;
+ *   <li>legs end so near that their heat builds up along the weld: v w/a under 3.5 for two legs of
+ *       one width, under 14 for others;
+ *   <li>a pass follows after a stated pause on metal that is still more than 10 K off the
+ *       temperature stated for it, by the cooling of a line of heat in a wide plate.
+ * </ul>
+ */
+public final class HeatFlowRule {
+  private static final double NOTICED = 10;
+  private static final double ALIKE = 3.5;
+  private static final double UNLIKE = 14;
+
+  private final WeldLegs legs;
+  private final List<PassHeat> heats;
+
+  private HeatFlowRule(WeldLegs legs, List<PassHeat> heats) {
+    this.legs = legs;
+    this.heats = heats;
+  }
+
+  /**
+   * The field for a weld.
+   *
+   * @param circumference of a ring, m; empty for a straight weld
+   * @throws HeatInputException if a number of a pass is out of range
+   */
+  public static HeatFlow.Choice choose(
+      WeldLegs legs, SurfaceLoss loss, List<Pass> passes, OptionalDouble circumference) {
+    HeatInput plate = HeatInput.into(legs, loss);
+    HeatFlowRule rule = new HeatFlowRule(legs, passes.stream().map(plate::estimate).toList());
+    return circumference.isPresent() ? rule.round(circumference.getAsDouble()) : rule.straight();
+  }
+
+  private HeatFlow.Choice round(double circumference) {
+    double rise = heats.stream().mapToDouble(heat -> buildUp(heat, circumference)).max().orElse(0);
+    String size =
+        String.format(
+            Locale.ROOT,
+            "the heat builds up by about %.0f K on the way round a tube of %.4g mm",
+            rise,
+            circumference / Math.PI * 1e3);
+    return rise > NOTICED
+        ? new HeatFlow.Choice(HeatFlow.SHELL, size + ", so the whole part is followed in time")
+        : new HeatFlow.Choice(
+            HeatFlow.PLATE, size + ", which a long steady weld comes near enough");
+  }
+
+  private double buildUp(PassHeat heat, double circumference) {
+    double lap = circumference / heat.pass().travelSpeed();
+    double conductance = 0;
+    double capacity = 0;
+    double diffusivity = 0;
+    for (Leg leg : legs.legs()) {
+      ConductionMaterial metal = leg.material();
+      conductance += metal.lossConductivity() * leg.thickness();
+      capacity +=
+          metal.lossConductivity() / metal.diffusivity() * leg.thickness() * leg.widthOrWide();
+      diffusivity += metal.diffusivity() / legs.legs().size();
+    }
+    double longLegs =
+        0.7
+            * heat.netPower()
+            / (conductance * circumference)
+            * Math.sqrt(4 * diffusivity * lap / Math.PI);
+    return Math.max(longLegs, heat.netPower() * lap / (circumference * capacity));
+  }
+
+  private HeatFlow.Choice straight() {
+    double slowest = heats.stream().mapToDouble(heat -> heat.pass().travelSpeed()).min().orElse(1);
+    if (narrow(legs, slowest)) {
+      return new HeatFlow.Choice(
+          HeatFlow.SHELL,
+          "the legs end so near the weld that its heat builds up along them, so the whole part is"
+              + " followed in time");
+    }
+    for (int i = 1; i < heats.size(); i++) {
+      if (stillWarm(heats.get(i - 1), heats.get(i).pass())) {
+        return new HeatFlow.Choice(
+            HeatFlow.SHELL,
+            "pass "
+                + (i + 1)
+                + " follows before the metal has cooled to the temperature stated for it, so the"
+                + " whole part is followed in time");
+      }
+    }
+    return new HeatFlow.Choice(HeatFlow.PLATE, "the plates are wide and the weld is long");
+  }
+
+  /** Whether the heat builds up along legs that end near the weld. */
+  static boolean narrow(WeldLegs legs, double speed) {
+    double least =
+        legs.legs().stream()
+            .mapToDouble(leg -> speed * leg.widthOrWide() / leg.material().diffusivity())
+            .min()
+            .orElseThrow();
+    boolean alike =
+        legs.legs().size() == 2
+            && legs.legs().stream().mapToDouble(Leg::widthOrWide).distinct().count() == 1;
+    return least < (alike ? ALIKE : UNLIKE);
+  }
+
+  private boolean stillWarm(PassHeat before, Pass next) {
+    if (next.pause().isEmpty()) {
+      return false;
+    }
+    double density = 0;
+    double diffusivity = 0;
+    for (Leg leg : legs.legs()) {
+      ConductionMaterial metal = leg.material();
+      density += metal.lossConductivity() / metal.diffusivity() * leg.thickness() / 2;
+      diffusivity += metal.diffusivity() / legs.legs().size();
+    }
+    double perLength = before.netPower() / before.pass().travelSpeed();
+    double spread = 2 * Math.sqrt(Math.PI * diffusivity * next.pause().getAsDouble());
+    double left = before.pass().startTemperature() + perLength / (density * spread);
+    return Math.abs(left - next.startTemperature()) > NOTICED;
+  }
+}

@@ -1,0 +1,237 @@
+package afterweld.thermal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The passes of a weld in a transient field, one after the other on what the one before left warm.
+ * A pass with a bead width gets the power that melts to that width where the width is taken: half
+ * way round a ring, in the section of a straight joint. Mutable and for one thread.
+ *
+ * <p>The power is found by secants on the heat potential that is missing at the fusion line of the
+ * arc side, by thickness over the legs.
+ */
+final class ShellProcedure {
+  private static final int MOST_TRIALS = 12;
+
+  /** So near the last secant is good to a thousandth of the rise. */
+  private static final double CLOSE = 0.03;
+
+  private static final double AFTER_ARC = 5e-3;
+  private static final double WIDTHS_AFTER_ARC = 1.5;
+  private static final double COOLER = 0.7;
+
+  private final WeldLegs legs;
+  private final SurfaceLoss loss;
+  private final WeldCourse course;
+  private final ShellGrid grid;
+  private final ShellRun run;
+  private final double section;
+  private final List<PassHeat> heats = new ArrayList<>();
+
+  /**
+   * A procedure before its first pass.
+   *
+   * @param course with its length
+   * @param section where on the weld the section is taken, m
+   * @param widthPlace where on the weld bead widths are taken, m
+   * @param coarseness of the net
+   */
+  ShellProcedure(
+      WeldLegs legs,
+      SurfaceLoss loss,
+      WeldCourse course,
+      List<Pass> passes,
+      double section,
+      double widthPlace,
+      double coarseness) {
+    this.legs = legs;
+    this.loss = loss;
+    this.course = course;
+    this.section = section;
+    boolean centred = passes.stream().allMatch(pass -> pass.offset() == 0);
+    this.grid = new ShellGrid(legs, course.ring(), course.length(), coarseness, centred);
+    double start = passes.get(0).startTemperature();
+    this.run = new ShellRun(grid, course, loss, start, section, widthPlace);
+  }
+
+  /** Prepares the metal for the next pass. */
+  void waitFor(Pass next) {
+    if (heats.isEmpty()) {
+      return;
+    }
+    if (next.pause().isPresent()) {
+      run.cool(0, next.pause().getAsDouble());
+      return;
+    }
+    double wanted = next.startTemperature();
+    run.cool(wanted + WeldTimeline.NEAR, WeldTimeline.LONGEST_WAIT);
+    if (Math.abs(run.field().hottest() - wanted) > 1.01 * WeldTimeline.NEAR) {
+      run.bringTo(wanted, WeldTimeline.TO_INTERPASS);
+    }
+  }
+
+  /** Welds a pass with a known power. */
+  void weld(PassHeat heat) {
+    run.weld(heat.pass(), heat.netPower());
+    heats.add(heat);
+  }
+
+  /** Lets the finished weld cool. */
+  void finish() {
+    run.cool(WeldTimeline.cooled(loss), WeldTimeline.LONGEST_COOLING);
+  }
+
+  /**
+   * The power that melts to the pass's width, W.
+   *
+   * @param guess from which to search, W
+   */
+  double power(Pass pass, double guess) {
+    double target = missing(pass, null);
+    double power = guess;
+    double before = 0;
+    double missingBefore = target;
+    for (int trial = 0; trial < MOST_TRIALS; trial++) {
+      double missing = tried(pass, power);
+      double next = power + missing * (power - before) / (missingBefore - missing);
+      if (Math.abs(missing) < CLOSE * target) {
+        return next;
+      }
+      if (Double.isInfinite(missing)) {
+        power *= COOLER;
+      } else {
+        before = power;
+        missingBefore = missing;
+        power = Math.min(1.6 * power, Math.max(0.4 * power, next));
+      }
+    }
+    throw HeatInputException.outside(
+        "bead_width", pass.beadWidth().orElse(0) * 1e3, "mm", "a width that one power melts");
+  }
+
+  /** Heat potential missing at the fusion line with a power; minus infinity if it burns through. */
+  private double tried(Pass pass, double power) {
+    double width = pass.beadWidth().orElseThrow();
+    ShellRun.Mark mark = run.mark();
+    try {
+      double until = run.widths().along() + WIDTHS_AFTER_ARC * width + AFTER_ARC;
+      run.weld(pass, power, 0, Math.min(grid.length(), until));
+      return missing(pass, run.widths());
+    } catch (HeatInputException tooHot) {
+      return Double.NEGATIVE_INFINITY;
+    } finally {
+      run.backTo(mark);
+    }
+  }
+
+  /** Without a record: from the temperature before the pass on. */
+  private double missing(Pass pass, ShellRecord record) {
+    double halfWidth = pass.beadWidth().orElseThrow() / 2;
+    double sum = 0;
+    for (int i = 0; i < legs.legs().size(); i++) {
+      Leg leg = legs.legs().get(i);
+      HeatPotential potential = leg.material().potential();
+      double reached =
+          record == null
+              ? pass.startTemperature()
+              : surface(record, i, pass, halfWidth)
+                  .peak(heats.size(), Math.max(0, halfWidth + towards(leg, pass)));
+      double rise = potential.at(leg.material().fusionTemperature()) - potential.at(reached);
+      sum += leg.thickness() * rise;
+    }
+    return sum;
+  }
+
+  private static double towards(Leg leg, Pass pass) {
+    return leg.left() ? -pass.offset() : pass.offset();
+  }
+
+  /** The arc side of a leg without what unequal legs change, as the power is found. */
+  private ShellSection surface(ShellRecord record, int index, Pass pass, double halfWidth) {
+    WeldLegs plain = legs.withUnequalWeight(0);
+    double sourceDepth = SourceDepth.of(pass, legs.legs().get(index).thickness(), halfWidth);
+    List<ShellLocalRise> local =
+        IntStream.range(0, record.arcs().size())
+            .mapToObj(i -> local(plain, index, sourceDepth, 0, record, i, pass.offset()))
+            .toList();
+    return section(record, index, local);
+  }
+
+  private ShellLocalRise local(
+      WeldLegs seen,
+      int index,
+      double sourceDepth,
+      double depth,
+      ShellRecord record,
+      int pass,
+      double offset) {
+    double nearest = ShellSource.spread(grid);
+    return new ShellLocalRise(
+        seen, index, sourceDepth, depth, course, record, pass, offset, nearest);
+  }
+
+  private ShellSection section(ShellRecord record, int index, List<ShellLocalRise> local) {
+    int chain = grid.chainOf(index);
+    return new ShellSection(
+        record,
+        legs.legs().get(index).material(),
+        run.lines().ofChain(chain),
+        grid.chains().get(chain).distance(),
+        local);
+  }
+
+  /**
+   * Distance of the fusion line from the bead's centre on the arc side, where widths are taken, m;
+   * 0 if it does not melt there.
+   *
+   * @param heat of the pass that was welded last
+   */
+  double fusionHalfWidth(PassHeat heat) {
+    int pass = heats.size() - 1;
+    double sum = 0;
+    double thickness = 0;
+    for (int i = 0; i < legs.legs().size(); i++) {
+      Leg leg = legs.legs().get(i);
+      ShellSection side = surface(run.widths(), i, heat.pass(), heat.fusionHalfWidth());
+      double fusion = leg.material().fusionTemperature();
+      double reach = side.outermost(y -> side.peak(pass, y), fusion);
+      sum += leg.thickness() * Math.max(0, reach - towards(leg, heat.pass()));
+      thickness += leg.thickness();
+    }
+    return sum / thickness;
+  }
+
+  /** Time line of the stations of a leg. */
+  ShellTimeline timeline(int index, double depth) {
+    Leg leg = legs.legs().get(index);
+    return new ShellTimeline(leg(index, heats, depth), leg, heats.get(0).pass());
+  }
+
+  /**
+   * A leg in the section.
+   *
+   * @param passHeats of the passes recorded
+   * @param depth below the arc side, m
+   */
+  ShellSection leg(int index, List<PassHeat> passHeats, double depth) {
+    Leg leg = legs.legs().get(index);
+    List<ShellLocalRise> local = new ArrayList<>();
+    for (int i = 0; i < passHeats.size(); i++) {
+      PassHeat heat = passHeats.get(i);
+      double sourceDepth = SourceDepth.of(heat.pass(), leg.thickness(), heat.fusionHalfWidth());
+      double offset = heat.pass().offset();
+      local.add(local(legs, index, sourceDepth, depth, run.section(), i, offset));
+    }
+    return section(run.section(), index, local);
+  }
+
+  ShellRun run() {
+    return run;
+  }
+
+  PeakMap peaks() {
+    return PeakMap.of(grid, run, legs.legs().size(), section);
+  }
+}
