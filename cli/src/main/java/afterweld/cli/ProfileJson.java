@@ -123,7 +123,7 @@ final class ProfileJson {
     return json;
   }
 
-  private static Map<String, Object> warning(Warning warning) {
+  static Map<String, Object> warning(Warning warning) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("code", warning.code());
     json.put("text", warning.text());

@@ -32,6 +32,7 @@ final class Wiring {
         new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
         new RoutesCommand(streams, Wiring::read),
         new SheetCommand(streams, Wiring::read),
+        new BendCommand(streams, Wiring::read, Wiring::simulate),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
         new MaterialsCommand(streams, Wiring::alloys));

@@ -65,10 +65,11 @@ public record StripBend(
   /**
    * A place on the strip's mid-thickness line, seen from the side.
    *
+   * @param distance along the bent strip, m from the weld centre
    * @param along m, in the direction of the strip at the weld centre
    * @param height m, towards the inside of the bend
    */
-  public record Place(double along, double height) {}
+  public record Place(double distance, double along, double height) {}
 
   /**
    * Bends a strip cut from the line; where the line is shorter than the strip, the base goes on.
