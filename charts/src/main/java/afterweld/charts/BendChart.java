@@ -11,14 +11,18 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A strip across the weld under one load, in every state: its shape from the side, to scale, above
  * its curvature along the strip.
  */
 public final class BendChart {
-  private static final int HEIGHT = 1480;
-  private static final double SHAPES = 0.42;
+  private static final double AROUND = 300;
+  private static final double CURVATURE = 600;
+  private static final double CELLS = 1560;
+  private static final double TALLEST = 420;
   private static final double MARGIN = 30;
   private static final double NAME_ROOM = 104;
   private static final float NAME_SIZE = 24;
@@ -56,7 +60,12 @@ public final class BendChart {
   private Picture picture(String subject, String caution) {
     Page page =
         new Page(
-            HEIGHT, title(), subject, new Legend(legend()), List.of(caution), List.of(loadNote()));
+            (int) (AROUND + shapesHeight() + CURVATURE),
+            title(),
+            subject,
+            new Legend(legend()),
+            List.of(caution),
+            List.of(loadNote()));
     return new Picture("bend-" + load.label(), page, description(), this::draw);
   }
 
@@ -79,9 +88,14 @@ public final class BendChart {
     for (BentState bent : report.states()) {
       entries.add(Legend.Entry.line(name(bent), look(bent)));
     }
+    entries.add(Legend.Entry.area("softened by more than 2 %", look(last()).color()));
     entries.add(Legend.Entry.line("after release", RELEASED));
     entries.add(Legend.Entry.line("unwelded strip, for comparison", UNWELDED));
     return entries;
+  }
+
+  private BentState last() {
+    return report.states().get(report.states().size() - 1);
   }
 
   private String name(BentState bent) {
@@ -116,7 +130,7 @@ public final class BendChart {
   }
 
   private void draw(Graphics2D g, Rectangle2D room) {
-    double split = SHAPES * room.getHeight();
+    double split = shapesHeight();
     drawShapes(g, new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), split));
     drawCurvature(
         g,
@@ -125,8 +139,8 @@ public final class BendChart {
   }
 
   private void drawShapes(Graphics2D g, Rectangle2D room) {
-    double cell = room.getWidth() / report.states().size();
-    double scale = scale(cell, room.getHeight());
+    double cell = cell();
+    double scale = scale();
     double foot = room.getMaxY() - NAME_ROOM - scale * report.thickness();
     for (int i = 0; i < report.states().size(); i++) {
       BentState bent = report.states().get(i);
@@ -157,21 +171,39 @@ public final class BendChart {
         .ifPresent(unwelded -> sketch.middle(unwelded.by(load).shapeUnderLoad(), UNWELDED));
   }
 
+  private double cell() {
+    return CELLS / report.states().size();
+  }
+
+  /** Room for the shapes with their names, pixels. */
+  private double shapesHeight() {
+    return scale() * (rise() + 2 * report.thickness()) + NAME_ROOM + MARGIN;
+  }
+
   /** Pixels per metre with which every shape fits its cell. */
-  private double scale(double cell, double height) {
-    double side = report.thickness();
-    double rise = report.thickness();
-    for (BentState bent : report.states()) {
-      for (StripBend.Place place : bent.by(load).shapeReleased()) {
-        side = Math.max(side, Math.abs(place.along()));
-      }
-      for (StripBend.Place place : bent.by(load).shapeUnderLoad()) {
-        rise = Math.max(rise, place.height());
-      }
-    }
-    double across = (cell - 2 * MARGIN) / (2 * side + report.thickness());
-    double up = (height - NAME_ROOM - MARGIN) / (rise + 2 * report.thickness());
-    return Math.min(across, up);
+  private double scale() {
+    double across = (cell() - 2 * MARGIN) / (2 * reach() + report.thickness());
+    return Math.min(across, TALLEST / (rise() + 2 * report.thickness()));
+  }
+
+  /** Farthest that a shape goes to a side, m. */
+  private double reach() {
+    return places(StripBend::shapeReleased)
+        .mapToDouble(place -> Math.abs(place.along()))
+        .max()
+        .orElseThrow();
+  }
+
+  /** Highest that a shape goes, m. */
+  private double rise() {
+    return places(StripBend::shapeUnderLoad)
+        .mapToDouble(StripBend.Place::height)
+        .max()
+        .orElseThrow();
+  }
+
+  private Stream<StripBend.Place> places(Function<StripBend, List<StripBend.Place>> shape) {
+    return report.states().stream().flatMap(bent -> shape.apply(bent.by(load)).stream());
   }
 
   private void drawCurvature(Graphics2D g, Rectangle2D frame) {

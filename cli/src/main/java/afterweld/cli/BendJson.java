@@ -78,6 +78,7 @@ final class BendJson {
     json.put("kink_factor_over_one_thickness", new JsonNumber(bend.averagedKinkFactor(), 2));
     json.put("outer_strain", share(bend.outerStrain()));
     json.put("outer_strain_over_one_thickness", share(bend.averagedOuterStrain()));
+    json.put("half_of_the_angle_within_mm", new JsonNumber(bend.halfAngleWithin() * 1e3, 2));
     json.put("springback_deg", degrees(bend.springback()));
     return json;
   }

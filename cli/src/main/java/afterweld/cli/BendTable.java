@@ -23,8 +23,12 @@ final class BendTable {
       "Estimates for sound metal, not a design value: the qualified procedure, its bend test and the"
           + " governing code decide.";
 
+  private static final String MEANING =
+      "Radius of the middle of the strip: at its flatter end and at its sharpest place. Kink: the"
+          + " sharpest curvature over the mean, 1 for an even bend. Strain: of the outer surface."
+          + " Sharpest radius, kink and strain are averaged over one thickness. Back: springback.";
+
   private static final double NEWTON_METRE_PER_INCH_POUND = 0.1129848290276167;
-  private static final int AS_WELDED = 1;
 
   private final SectionProfile profile;
   private final BendReport report;
@@ -62,11 +66,6 @@ final class BendTable {
         + answer();
   }
 
-  private static final String MEANING =
-      "Radius: of the middle of the strip, at its flatter end and at its sharpest place. Kink: the"
-          + " sharpest curvature over the mean, 1 for an even bend. Sharpest radius, kink and outer"
-          + " strain are averaged over one thickness.";
-
   private String strip() {
     return String.format(
         Locale.ROOT,
@@ -81,9 +80,9 @@ final class BendTable {
     TextTable table =
         new TextTable(
             load == BendLoad.COUPLES ? "by end couples" : "over an edge",
-            " moment " + momentUnit(),
-            " end radius",
-            " sharpest " + units.lengthUnit(),
+            " " + momentUnit(),
+            " radius " + units.lengthUnit(),
+            " sharpest",
             " kink",
             " strain %",
             " back deg");
@@ -202,14 +201,6 @@ final class BendTable {
 
   private String answer(BentState bent) {
     StripBend bend = bent.couples();
-    String within =
-        bent.state() >= AS_WELDED && bent.softenedReach() > 0
-            ? String.format(
-                Locale.ROOT,
-                ", %.0f %% of the angle within %s of the weld centre",
-                100 * bend.shareWithin(bent.softenedReach()),
-                length(bent.softenedReach()))
-            : "";
     return profile.states().get(bent.state())
         + ", by end couples: "
         + moment(bend.moment())
@@ -217,8 +208,9 @@ final class BendTable {
         + momentUnit()
         + ", kink factor "
         + decimal(bend.averagedKinkFactor())
-        + within
-        + ", outer strain "
+        + ", half of the angle within "
+        + length(bend.halfAngleWithin())
+        + " of the weld centre, outer strain "
         + percent(bend.averagedOuterStrain())
         + ", springs back "
         + decimal(Math.toDegrees(bend.springback()))

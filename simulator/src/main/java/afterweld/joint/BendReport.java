@@ -2,8 +2,10 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.section.Joint;
 import afterweld.section.SectionProfile;
 import afterweld.section.Warning;
+import afterweld.section.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -57,6 +59,7 @@ public record BendReport(
       bent(profile, state, strip, warnings).ifPresent(states::add);
     }
     sides(profile).ifPresent(warnings::add);
+    shape(profile.weldCase()).ifPresent(warnings::add);
     for (BentState bent : states) {
       String name = profile.states().get(bent.state());
       add(warnings, name + ", end couples", bent.couples());
@@ -97,6 +100,18 @@ public record BendReport(
                 "sides-differ",
                 "The sides differ: the strip before welding changes metal or thickness in its"
                     + " middle and doesn't bend evenly either."));
+  }
+
+  private static Optional<Warning> shape(WeldCase weldCase) {
+    boolean inLine = weldCase.joint() == Joint.BUTT || weldCase.joint() == Joint.BEAD;
+    return inLine && weldCase.ring().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "bent-as-a-butt",
+                "The strip is computed flat and its two parts in line: a "
+                    + weldCase.joint().label()
+                    + " joint or a curved wall bends otherwise."));
   }
 
   private static void add(List<Warning> warnings, String where, StripBend bend) {

@@ -77,9 +77,4 @@ public record BentState(
   public StripBend by(BendLoad load) {
     return load == BendLoad.COUPLES ? couples : edge;
   }
-
-  /** Farthest softened metal on either side, m from the weld centre; 0 if there is none. */
-  public double softenedReach() {
-    return Math.max(-softened.low(), softened.high());
-  }
 }
