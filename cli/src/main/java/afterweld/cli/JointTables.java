@@ -5,6 +5,7 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.FilletWeld;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.joint.MemberReport;
 import afterweld.joint.ThinCylinder;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -15,6 +16,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -133,6 +135,52 @@ final class JointTables {
         .ifPresent(fillet -> sentences.add(sentence("model value after heat treatment", fillet)));
     joint.checks().tube().ifPresent(tube -> sentences.add(sentence(tube)));
     return sentences;
+  }
+
+  /** The member with the weld along it: predicted forces and the codes', state by state. */
+  String member() {
+    return joint.member().map(this::member).orElse("");
+  }
+
+  private String member(MemberReport member) {
+    boolean metric = units == UnitSystem.METRIC;
+    String force = metric ? "kN" : "kip";
+    TextTable table =
+        new TextTable(
+            "in " + force,
+            " proof*",
+            " greatest*",
+            " b_eq " + units.lengthUnit(),
+            " EN",
+            " EN/1.10",
+            " US weighted");
+    member.states().forEach(state -> table.row(cells(member, state)));
+    return Paragraph.of("Plate " + length(member.width()) + " wide, pulled along the weld.")
+        + table.text()
+        + Paragraph.hanging("* ", MemberReport.NOTE)
+        + Paragraph.of(
+            "b_eq: width each side of the weld over which the lowest proof would do the same harm"
+                + member
+                    .codes()
+                    .map(codes -> "; EN counts " + length(codes.reach()) + " each side.")
+                    .orElse("."));
+  }
+
+  private String[] cells(MemberReport member, MemberReport.State state) {
+    Optional<MemberReport.Codes> codes = member.codesFor(state);
+    return new String[] {
+      profile.states().get(state.state()),
+      forceFigure(state.proofForce()),
+      forceFigure(state.greatestForce()),
+      OutputQuantity.DISTANCE.text(units, state.equivalentReach()),
+      codes.map(code -> forceFigure(code.en())).orElse("–"),
+      codes.map(code -> forceFigure(code.enDesign())).orElse("–"),
+      codes.map(code -> forceFigure(code.us())).orElse("–")
+    };
+  }
+
+  private String forceFigure(double newton) {
+    return force(newton).split(" ", -1)[0];
   }
 
   private String sentence(String state, FilletWeld fillet) {

@@ -53,6 +53,7 @@ final class ProfileJson {
     JointJson jointJson = new JointJson(profile, joint);
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());
+    joint.member().ifPresent(member -> root.put("member", jointJson.member(member)));
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", JointReport.CODES_NOTE);
     root.put("requirement", requirement());

@@ -20,12 +20,14 @@ import java.util.stream.Stream;
  * @param strengths flush and as deposited, state by state
  * @param codes values of the design codes, never mixed with the predicted ones
  * @param checks of the fillet and the tube, if the case has them
+ * @param member with the weld along it, if the case has one
  * @param warnings limits of what the numbers mean
  */
 public record JointReport(
     List<JointStrength> strengths,
     List<DesignCodeValue> codes,
     JointChecks checks,
+    Optional<MemberReport> member,
     List<Warning> warnings) {
 
   /** What stands beside the code values. */
@@ -52,11 +54,15 @@ public record JointReport(
       strengths.add(strength(profile, settings, state, Bead.AS_DEPOSITED));
     }
     JointChecks checks = JointChecks.of(profile, settings);
-    return new JointReport(
-        strengths,
-        DesignCodes.of(profile.weldCase()),
-        checks,
-        warnings(profile.weldCase(), strengths, checks));
+    List<DesignCodeValue> codes = DesignCodes.of(profile.weldCase());
+    Optional<MemberReport> member =
+        settings.member().map(asked -> MemberReport.of(profile, asked.width(), codes));
+    List<Warning> warnings =
+        Stream.concat(
+                warnings(profile.weldCase(), strengths, checks).stream(),
+                member.stream().flatMap(report -> report.warnings().stream()))
+            .toList();
+    return new JointReport(strengths, codes, checks, member, warnings);
   }
 
   /** The joint dressed flush in the last state: what a requirement is judged on. */
