@@ -71,7 +71,7 @@ final class BendCommand implements Callable<Integer> {
             report,
             profile.states(),
             profile.weldCase().title(),
-            BendTable.CAUTION,
+            BendTable.caution(profile),
             unitsOption.units());
     for (Picture.Files drawn : Picture.drawAll(pictures)) {
       files.put(drawn.name() + ".png", drawn.png());

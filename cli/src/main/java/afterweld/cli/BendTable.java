@@ -6,6 +6,7 @@ import afterweld.joint.BentState;
 import afterweld.joint.GuidedBend;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.StripBend;
+import afterweld.joint.ThinCylinder;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
@@ -18,8 +19,7 @@ import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code bend}. */
 final class BendTable {
-  /** What stands with every number here. */
-  static final String CAUTION =
+  private static final String CAUTION =
       "Estimates for sound metal, not a design value: the qualified procedure, its bend test and the"
           + " governing code decide.";
 
@@ -38,6 +38,13 @@ final class BendTable {
     this.profile = profile;
     this.report = report;
     this.units = units;
+  }
+
+  /** What stands with every number here; with a tube, the words on pressure too. */
+  static String caution(SectionProfile profile) {
+    return profile.weldCase().ring().isPresent()
+        ? CAUTION + " " + ThinCylinder.PRESSURE_TEXT
+        : CAUTION;
   }
 
   /** Warnings of the profile and of the bends. */
@@ -61,7 +68,7 @@ final class BendTable {
             .map(warning -> Paragraph.hanging("- ", warning.text()))
             .collect(Collectors.joining())
         + "\n"
-        + Paragraph.of(CAUTION)
+        + Paragraph.of(caution(profile))
         + "\n"
         + answer();
   }

@@ -87,6 +87,16 @@ class StarterCommandTest {
   }
 
   @Test
+  void aBentTubeCarriesTheWordsOnPressure() {
+    Path file = written("tube-on-flange");
+    assertEquals(
+        ExitStatus.DONE, run("bend", file.toString(), "--out", folder.resolve("b").toString()));
+    String words = memory.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("Pressure parts follow the pressure code"), words);
+    assertTrue(words.contains("a socket joint or a curved wall bends otherwise"), words);
+  }
+
+  @Test
   void aFileThatIsThereIsLeftAlone() throws IOException {
     Path file = Files.writeString(folder.resolve("mine.yaml"), "mine");
     assertEquals(ExitStatus.INPUT_FAULT, run("starter", "strip", file.toString()));
