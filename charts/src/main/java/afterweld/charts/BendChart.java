@@ -80,7 +80,7 @@ public final class BendChart {
   private String loadNote() {
     return load == BendLoad.EDGE
         ? BendReport.EDGE_NOTE
-        : "Shapes are to scale, thickness too, the weld centre at the foot of each.";
+        : "Shapes are to scale, drawn as thick as the thinner side, the weld centre level in each.";
   }
 
   private List<Legend.Entry> legend() {
