@@ -5,12 +5,14 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.FilletWeld;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.joint.MemberReport;
 import afterweld.joint.ThinCylinder;
 import afterweld.section.Cautions;
 import afterweld.section.SectionProfile;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The joint's part of the JSON result: metric, null where nothing is predicted. */
@@ -102,6 +104,33 @@ final class JointJson {
     json.put("base_yields_at_MPa", megapascal(tube.baseYieldPressure()));
     json.put("note", Cautions.PRESSURE);
     return json;
+  }
+
+  /** The member with the weld along it. */
+  Map<String, Object> member(MemberReport member) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("width_mm", new JsonNumber(member.width() * 1e3, 1));
+    json.put("states", member.states().stream().map(state -> memberState(member, state)).toList());
+    json.put("note", MemberReport.NOTE);
+    return json;
+  }
+
+  private Map<String, Object> memberState(MemberReport member, MemberReport.State state) {
+    Optional<MemberReport.Codes> codes = member.codesFor(state);
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("state", profile.states().get(state.state()));
+    json.put("predicted_proof_kN", kilonewton(state.proofForce()));
+    json.put("predicted_greatest_kN", kilonewton(state.greatestForce()));
+    json.put("equivalent_reach_mm", new JsonNumber(state.equivalentReach() * 1e3, 1));
+    json.put("en_kN", codes.map(code -> kilonewton(code.en())).orElse(null));
+    json.put("en_design_kN", codes.map(code -> kilonewton(code.enDesign())).orElse(null));
+    json.put("us_weighted_kN", codes.map(code -> kilonewton(code.us())).orElse(null));
+    json.put("en_reach_mm", codes.map(code -> new JsonNumber(code.reach() * 1e3, 1)).orElse(null));
+    return json;
+  }
+
+  private static JsonNumber kilonewton(double newton) {
+    return new JsonNumber(newton * 1e-3, 1);
   }
 
   /** What the design codes give. */

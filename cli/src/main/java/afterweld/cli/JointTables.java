@@ -4,12 +4,14 @@ import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.joint.MemberReport;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -17,6 +19,7 @@ import java.util.stream.Collectors;
 final class JointTables {
   private static final double METRES_PER_MM = 1e-3;
   private static final double PASCAL_PER_MPA = 1e6;
+  private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
   private final JointReport joint;
@@ -124,5 +127,61 @@ final class JointTables {
         + " ("
         + value.status()
         + ")";
+  }
+
+  /** The member with the weld along it: predicted forces and the codes', state by state. */
+  String member() {
+    return joint.member().map(this::member).orElse("");
+  }
+
+  private String member(MemberReport member) {
+    boolean metric = units == UnitSystem.METRIC;
+    String force = metric ? "kN" : "kip";
+    TextTable table =
+        new TextTable(
+            "in " + force,
+            " proof*",
+            " greatest*",
+            " b_eq " + units.lengthUnit(),
+            " EN",
+            " EN/1.10",
+            " US weighted");
+    member.states().forEach(state -> table.row(cells(member, state)));
+    return Paragraph.of("Plate " + length(member.width()) + " wide, pulled along the weld.")
+        + table.text()
+        + Paragraph.hanging("* ", MemberReport.NOTE)
+        + Paragraph.of(
+            "b_eq: width each side of the weld over which the lowest proof would do the same harm"
+                + member
+                    .codes()
+                    .map(codes -> "; EN counts " + length(codes.reach()) + " each side.")
+                    .orElse("."));
+  }
+
+  private String[] cells(MemberReport member, MemberReport.State state) {
+    Optional<MemberReport.Codes> codes = member.codesFor(state);
+    return new String[] {
+      profile.states().get(state.state()),
+      forceFigure(state.proofForce()),
+      forceFigure(state.greatestForce()),
+      OutputQuantity.DISTANCE.text(units, state.equivalentReach()),
+      codes.map(code -> forceFigure(code.en())).orElse("–"),
+      codes.map(code -> forceFigure(code.enDesign())).orElse("–"),
+      codes.map(code -> forceFigure(code.us())).orElse("–")
+    };
+  }
+
+  private String forceFigure(double newton) {
+    return force(newton).split(" ", -1)[0];
+  }
+
+  private String length(double metres) {
+    return OutputQuantity.DISTANCE.text(units, metres) + " " + units.lengthUnit();
+  }
+
+  private String force(double newton) {
+    boolean metric = units == UnitSystem.METRIC;
+    return String.format(
+        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
   }
 }

@@ -53,6 +53,7 @@ final class ProfileJson {
     JointJson jointJson = new JointJson(profile, joint);
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());
+    joint.member().ifPresent(member -> root.put("member", jointJson.member(member)));
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
     root.put("requirement", requirement());
@@ -123,7 +124,7 @@ final class ProfileJson {
     return json;
   }
 
-  private static Map<String, Object> warning(Warning warning) {
+  static Map<String, Object> warning(Warning warning) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("code", warning.code());
     json.put("text", warning.text());

@@ -37,6 +37,7 @@ final class ProfileTable {
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
+        + block("Member along the weld", new JointTables(profile, joint, units).member())
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))

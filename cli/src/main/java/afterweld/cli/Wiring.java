@@ -32,9 +32,11 @@ final class Wiring {
         new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
         new RoutesCommand(streams, Wiring::read),
         new SheetCommand(streams, Wiring::read),
+        new BendCommand(streams, Wiring::read, Wiring::simulate),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
-        new MaterialsCommand(streams, Wiring::alloys));
+        new MaterialsCommand(streams, Wiring::alloys),
+        new StarterCommand(streams));
   }
 
   /** Reads a case, and meanwhile gets ready to draw: every run that reads one goes on to that. */

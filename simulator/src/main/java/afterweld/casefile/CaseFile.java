@@ -12,7 +12,7 @@ import afterweld.study.SpreadSettings;
  * @param weld the joint, its procedure and its heat treatment
  * @param requirement what the drawing asks
  * @param routes what the shop can do
- * @param joint gauge, bend, fillet and tube
+ * @param joint gauge, bend, fillet, tube and member
  * @param spread half-widths of the inputs
  */
 public record CaseFile(

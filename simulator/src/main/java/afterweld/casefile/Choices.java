@@ -25,7 +25,7 @@ public final class Choices<E> {
   }
 
   /** Choices by their label. */
-  static <E> Choices<E> of(List<E> values, Function<E, String> label) {
+  public static <E> Choices<E> of(List<E> values, Function<E, String> label) {
     return of(values, label, Choices::plain);
   }
 

@@ -9,16 +9,18 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.Member;
 import afterweld.joint.JointSettings.Tube;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads {@code gauge}, {@code bend}, {@code fillet} and {@code tube}. */
+/** Reads {@code gauge}, {@code bend}, {@code fillet}, {@code tube} and {@code member}. */
 final class JointSettingsReader {
   private static final Measure GAUGE = Measure.within("gauge", LENGTH, 5, 1000, "mm");
   private static final Measure BEND_ANGLE = Measure.above("angle", ANGLE, 0, 180, "deg");
   private static final Measure LENGTH_KEY = Measure.above("length", LENGTH, 0, 10_000, "mm");
   private static final Measure WIDTH_KEY = Measure.above("width", LENGTH, 0, 1000, "mm");
+  private static final Measure MEMBER_WIDTH = Measure.above("width", LENGTH, 0, 10_000, "mm");
   private static final Measure LEG = Measure.within("leg", LENGTH, 2, 100, "mm");
   private static final Measure SECOND_LEG = Measure.within("second_leg", LENGTH, 2, 100, "mm");
   private static final Measure DIAMETER = Measure.above("diameter", LENGTH, 0, 5000, "mm");
@@ -52,7 +54,8 @@ final class JointSettingsReader {
             .map(this::bend)
             .orElse(BendSettings.DEFAULT),
         top.inner("fillet", "keys leg, second_leg, length and load").flatMap(this::fillet),
-        top.inner("tube", "keys diameter and pressure").map(this::tube));
+        top.inner("tube", "keys diameter and pressure").map(this::tube),
+        top.inner("member", "the key width").map(this::member));
   }
 
   private BendSettings bend(Section section) {
@@ -93,6 +96,12 @@ final class JointSettingsReader {
     }
     section.finish();
     return load.map(direction -> new Fillet(leg, second, length, direction));
+  }
+
+  private Member member(Section section) {
+    Member member = new Member(section.required(MEMBER_WIDTH));
+    section.finish();
+    return member;
   }
 
   private Tube tube(Section section) {

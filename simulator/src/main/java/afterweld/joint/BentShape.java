@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 /** Turns curvature along a strip into its shape: each slice is an arc of a circle. */
 final class BentShape {
   private final ToDoubleFunction<StripBend.Bent> curvature;
+  private double distance;
   private double along;
   private double height;
   private double slope;
@@ -26,7 +27,7 @@ final class BentShape {
     }
     Collections.reverse(left);
     List<StripBend.Place> places = new ArrayList<>(left);
-    places.add(new StripBend.Place(0, 0));
+    places.add(new StripBend.Place(0, 0, 0));
     BentShape rightwards = new BentShape(curvature);
     line.forEach(bent -> rightwards.go(bent, 1, places));
     return List.copyOf(places);
@@ -42,9 +43,10 @@ final class BentShape {
     double turn = curvature.applyAsDouble(bent) * length;
     double half = turn / 2;
     double chord = half == 0 ? length : length * Math.sin(half) / half;
+    distance += side * length;
     along += side * chord * Math.cos(slope + half);
     height += chord * Math.sin(slope + half);
     slope += turn;
-    places.add(new StripBend.Place(along, height));
+    places.add(new StripBend.Place(distance, along, height));
   }
 }

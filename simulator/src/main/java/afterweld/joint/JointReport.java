@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  * @param overTwoInches the same over the gauge of US practice; empty where the case names a gauge
  * @param codes values of the design codes, never mixed with the predicted ones
  * @param checks of the fillet and the tube, if the case has them
+ * @param member with the weld along it, if the case has one
  * @param warnings limits of what the numbers mean
  */
 public record JointReport(
@@ -32,6 +33,7 @@ public record JointReport(
     List<JointStrength> overTwoInches,
     List<DesignCodeValue> codes,
     JointChecks checks,
+    Optional<MemberReport> member,
     List<Warning> warnings) {
 
   /** The 2 in gauge of US practice, m. */
@@ -67,12 +69,21 @@ public record JointReport(
     List<JointStrength> strengths = strengths(profile, settings.gauge());
     boolean usualGauge = settings.gauge() == JointSettings.DEFAULT.gauge();
     JointChecks checks = JointChecks.of(profile, settings);
+    List<DesignCodeValue> codes = DesignCodes.of(profile.weldCase());
+    Optional<MemberReport> member =
+        settings.member().map(asked -> MemberReport.of(profile, asked.width(), codes));
+    List<Warning> warnings =
+        Stream.concat(
+                warnings(profile.weldCase(), strengths, checks).stream(),
+                member.stream().flatMap(report -> report.warnings().stream()))
+            .toList();
     return new JointReport(
         strengths,
         usualGauge ? strengths(profile, TWO_INCHES) : List.of(),
-        DesignCodes.of(profile.weldCase()),
+        codes,
         checks,
-        warnings(profile.weldCase(), strengths, checks));
+        member,
+        warnings);
   }
 
   /** The same joint over the 2 in gauge; empty where the case names a gauge. */

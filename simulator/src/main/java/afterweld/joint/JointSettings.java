@@ -9,12 +9,23 @@ import java.util.Optional;
  * @param bend strip and bend
  * @param fillet fillet to check, if any
  * @param tube tube under pressure, if any
+ * @param member flat member with the weld along it, if any
  */
 public record JointSettings(
-    double gauge, BendSettings bend, Optional<Fillet> fillet, Optional<Tube> tube) {
+    double gauge,
+    BendSettings bend,
+    Optional<Fillet> fillet,
+    Optional<Tube> tube,
+    Optional<Member> member) {
   /** A 50 mm gauge, a strip of 150 by 25 mm bent by 90 degrees, no fillet and no tube. */
   public static final JointSettings DEFAULT =
       new JointSettings(0.050, BendSettings.DEFAULT, Optional.empty(), Optional.empty());
+
+  /** Settings without a member. */
+  public JointSettings(
+      double gauge, BendSettings bend, Optional<Fillet> fillet, Optional<Tube> tube) {
+    this(gauge, bend, fillet, tube, Optional.empty());
+  }
 
   /**
    * A strip across the weld in a bend.
@@ -81,4 +92,11 @@ public record JointSettings(
    * @param pressure Pa
    */
   public record Tube(double diameter, double pressure) {}
+
+  /**
+   * A flat member pulled along the weld in its middle.
+   *
+   * @param width of the whole plate, m
+   */
+  public record Member(double width) {}
 }

@@ -2,6 +2,7 @@ package afterweld.joint;
 
 import afterweld.section.Warning;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -65,10 +66,11 @@ public record StripBend(
   /**
    * A place on the strip's mid-thickness line, seen from the side.
    *
+   * @param distance along the bent strip, m from the weld centre
    * @param along m, in the direction of the strip at the weld centre
    * @param height m, towards the inside of the bend
    */
-  public record Place(double along, double height) {}
+  public record Place(double distance, double along, double height) {}
 
   /**
    * Bends a strip cut from the line; where the line is shorter than the strip, the base goes on.
@@ -146,6 +148,20 @@ public record StripBend(
             .mapToDouble(bent -> bent.curvature() * bent.length())
             .sum();
     return inside / angle;
+  }
+
+  /** Distance from the weld centre within which half of the angle under load lies, m. */
+  public double halfAngleWithin() {
+    List<Bent> outwards =
+        line.stream().sorted(Comparator.comparingDouble(b -> Math.abs(b.position()))).toList();
+    double inside = 0;
+    for (Bent bent : outwards) {
+      inside += bent.curvature() * bent.length();
+      if (inside >= angle / 2) {
+        return Math.abs(bent.position());
+      }
+    }
+    return Math.abs(outwards.get(outwards.size() - 1).position());
   }
 
   /** Mid-thickness line under load, from left to right, the weld centre at 0, 0 and level there. */

@@ -10,7 +10,9 @@
  * afterweld.joint.PlasticConstraint} is the upper estimate of what hard neighbours do to a narrow
  * soft band. {@link afterweld.joint.ThinCylinder}, {@link afterweld.joint.FilletWeld} and {@link
  * afterweld.joint.GuidedBend} are closed formulae; {@link afterweld.joint.MemberCode} and {@link
- * afterweld.joint.CodeZone} are code values that stand beside predicted ones.
+ * afterweld.joint.CodeZone} are code values that stand beside predicted ones. {@link
+ * afterweld.joint.JointReport} and {@link afterweld.joint.BendReport} put all of it to a computed
+ * profile, state by state.
  *
  * <p>Worked example: 20 mm of metal with 115 / 186 MPa (proof / tensile) between a base of 276 /
  * 310 MPa, pulled over 50 mm. The joint breaks at 186 MPa, 60 % of the base. Its proof stress reads

@@ -168,7 +168,7 @@ class CaseFaultsTest {
         "^machine:",
         "unknown key 'machine'; known here: title, left, right, joint, preparation, ring, heat_flow,"
             + " passes, filler, reinforcement, ambient, depth, after_weld, natural_age, require, routes,"
-            + " gauge, bend, fillet, tube, spread");
+            + " gauge, bend, fillet, tube, member, spread");
   }
 
   @Test

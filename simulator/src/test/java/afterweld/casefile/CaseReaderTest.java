@@ -461,6 +461,7 @@ class CaseReaderTest {
             bend: {angle: 120 deg, length: 200 mm, width: 1 in, load: edge}
             fillet: {leg: 6 mm, second_leg: 9 mm, length: 100 mm, load: across}
             tube: {diameter: 200 mm, pressure: 100 psi}
+            member: {width: 6 in}
             spread: {runs: 500, seed: 42, dilution: 10 %, bead_width: 0.5 mm, travel_speed: 10 %,
                      furnace_temperature: 10 °F, quench_delay: 4 s, ageing_time: 10 %, composition: 5 %}
             """;
@@ -470,6 +471,7 @@ class CaseReaderTest {
         new BendSettings(Math.toRadians(120), 0.2, 0.0254, BendLoad.EDGE), file.joint().bend());
     assertEquals(
         Optional.of(new Fillet(0.006, 0.009, 0.1, FilletLoad.ACROSS)), file.joint().fillet());
+    assertEquals(0.1524, file.joint().member().orElseThrow().width(), TIGHT);
     assertEquals(Optional.of(new Tube(0.2, 6.894757293168361e5)), file.joint().tube());
     assertEquals(OptionalInt.of(500), file.spread().runs());
     assertEquals(OptionalLong.of(42), file.spread().seed());

@@ -10,6 +10,7 @@ import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.joint.MemberReport;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -40,6 +41,7 @@ import java.util.stream.Stream;
  */
 public final class ProfileReport {
   private static final String TEMPERATURE = "temperature";
+  private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
   private final JointReport joint;
@@ -89,6 +91,7 @@ public final class ProfileReport {
     values.put("passes", profile.passes().stream().map(this::pass).toList());
     values.put("hasCodes", !joint.codes().isEmpty());
     values.put("codes", joint.codes().stream().map(this::codeRow).toList());
+    putMember(values);
     values.put("codesNote", joint.codesNote());
     values.put("warnings", warnings());
     values.put("cautions", profile.cautions());
@@ -300,6 +303,37 @@ public final class ProfileReport {
     return value.status().contains(value.code())
         ? value.status()
         : value.code() + " " + value.clause() + "; " + value.status();
+  }
+
+  private void putMember(Map<String, Object> values) {
+    values.put("hasMember", joint.member().isPresent());
+    values.put("force", units == UnitSystem.METRIC ? "kN" : "kip");
+    values.put("memberNote", MemberReport.NOTE);
+    values.put(
+        "memberWidth",
+        joint.member().map(one -> text(OutputQuantity.DISTANCE, one.width())).orElse(""));
+    values.put(
+        "member",
+        joint.member().stream()
+            .flatMap(one -> one.states().stream().map(state -> memberRow(one, state)))
+            .toList());
+  }
+
+  private Map<String, String> memberRow(MemberReport member, MemberReport.State state) {
+    Optional<MemberReport.Codes> codes = member.codesFor(state);
+    return Map.of(
+        "state", profile.states().get(state.state()),
+        "proof", force(state.proofForce()),
+        "greatest", force(state.greatestForce()),
+        "reach", OutputQuantity.DISTANCE.text(units, state.equivalentReach()),
+        "en", codes.map(code -> force(code.en())).orElse("–"),
+        "design", codes.map(code -> force(code.enDesign())).orElse("–"),
+        "us", codes.map(code -> force(code.us())).orElse("–"));
+  }
+
+  private String force(double newton) {
+    return String.format(
+        Locale.ROOT, "%.1f", newton / (units == UnitSystem.METRIC ? 1e3 : NEWTON_PER_KIP));
   }
 
   private List<String> warnings() {

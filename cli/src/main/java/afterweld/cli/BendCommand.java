@@ -1,0 +1,81 @@
+package afterweld.cli;
+
+import afterweld.charts.BendChart;
+import afterweld.charts.Picture;
+import afterweld.joint.BendReport;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** What a strip across the weld does in a bend, against an unwelded one. */
+@Command(
+    name = "bend",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "A strip across the weld in a bend, in every state: moment, curvature, kink, outer strain and"
+            + " springback against the unwelded strip, by end couples and over an edge.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  afterweld bend cli/examples/fork-arm.yaml",
+      "  afterweld bend cli/examples/cover-strip.json --units us"
+    })
+final class BendCommand implements Callable<Integer> {
+  private final CaseDesk desk;
+  private final Simulation simulation;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  BendCommand(Streams streams, CaseSource cases, Simulation simulation) {
+    this.desk = new CaseDesk(streams, cases);
+    this.simulation = simulation;
+  }
+
+  @Override
+  public Integer call() {
+    return desk.run(caseFile, output, "bend", "bending the strip", this::answer);
+  }
+
+  private Answer answer(ReadCase read) {
+    UnitSystem units = unitsOption.units();
+    SectionProfile profile = simulation.of(read.caseFile().weld(), false);
+    BendReport report = BendReport.of(profile, read.caseFile().joint().bend());
+    BendTable table = new BendTable(profile, report, units);
+    String json = new BendJson(profile, report).text();
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    if (!report.states().isEmpty()) {
+      files.put(
+          "bend.csv",
+          new BendCsv(profile.states(), report, units).text().getBytes(StandardCharsets.UTF_8));
+      draw(files, profile, report);
+    }
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  private void draw(Map<String, byte[]> files, SectionProfile profile, BendReport report) {
+    List<Picture> pictures =
+        BendChart.of(
+            report,
+            profile.states(),
+            profile.weldCase().title(),
+            BendTable.caution(profile),
+            unitsOption.units());
+    for (Picture.Files drawn : Picture.drawAll(pictures)) {
+      files.put(drawn.name() + ".png", drawn.png());
+      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package afterweld.cli;
+
+import afterweld.casefile.Choices;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/**
+ * A commented case to begin from.
+ *
+ * @param name what it is asked for by
+ * @param purpose one line
+ */
+record Starter(String name, String purpose) {
+  /** All of them. */
+  static final List<Starter> ALL =
+      List.of(
+          new Starter("butt-plate", "two plates in two passes, solution treated and aged after it"),
+          new Starter("tube-on-flange", "a fillet round a tube, left as welded"),
+          new Starter("casting-repair", "a cavity ground out, filled and heat treated again"),
+          new Starter("strip", "thin work-hardened sheet, left as welded, with a bend"));
+
+  /** The text of the case. */
+  byte[] content() {
+    try (InputStream in = Starter.class.getResourceAsStream("starters/" + name + ".yaml")) {
+      if (in == null) {
+        throw new IllegalStateException("starter " + name + " is missing from the class path");
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException("starter " + name + " cannot be read", e);
+    }
+  }
+
+  /** The one of that name. */
+  static Starter named(String wanted) {
+    Choices<Starter> known = Choices.of(ALL, Starter::name);
+    return known
+        .find(wanted)
+        .orElseThrow(
+            () ->
+                new InputFault(
+                    "no starter '"
+                        + Paragraph.printable(wanted)
+                        + "'"
+                        + known.hint(wanted)
+                        + " ('afterweld starter' lists them all)"));
+  }
+}

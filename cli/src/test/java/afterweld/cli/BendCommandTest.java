@@ -1,0 +1,146 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code bend} on the examples, with the real simulator behind it. */
+class BendCommandTest {
+  private static final String COVER_STRIP = "examples/cover-strip.json";
+
+  @TempDir Path folder;
+  private final Fixtures.Memory memory = new Fixtures.Memory();
+
+  static List<Path> examples() throws IOException {
+    return DocumentationTest.examples();
+  }
+
+  private int run(String... arguments) {
+    Streams streams = memory.streams(false);
+    return new Program(streams, Wiring.commands(streams)).run(arguments);
+  }
+
+  private String text(String example, String... more) {
+    String[] always = {"bend", example, "--out", out().toString()};
+    String[] arguments = Stream.concat(Stream.of(always), Stream.of(more)).toArray(String[]::new);
+    assertEquals(ExitStatus.DONE, run(arguments), memory.err());
+    return memory.out();
+  }
+
+  private Path out() {
+    return folder.resolve("bend");
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void everyExampleIsBent(Path example) {
+    text(example.toString(), "--quiet");
+    assertEquals("", memory.err());
+    for (String name : List.of("bend-couples", "bend-edge")) {
+      assertTrue(Files.exists(out().resolve(name + ".png")), name);
+      assertTrue(Files.exists(out().resolve(name + ".svg")), name);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"examples/fork-arm.yaml", COVER_STRIP})
+  void theTableFitsTheTerminalAndSaysWhatTheEdgeDoes(String example) {
+    String text = text(example);
+    text.lines()
+        .filter(line -> !line.contains(folder.toString()))
+        .forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 80, line));
+    String words = text.replaceAll("\\s+", " ");
+    assertTrue(words.contains("even an unwelded strip folds there"), words);
+    assertTrue(words.contains("strain 5.7 % (AWS D1.2:2014"), words);
+    assertTrue(words.contains("not a design value"), words);
+    assertTrue(words.indexOf("by end couples") < words.indexOf("over an edge"), words);
+  }
+
+  @Test
+  void theWideStripIsWarnedOf() {
+    assertTrue(text(COVER_STRIP).contains("12.5 times as wide as thick"), memory.out());
+  }
+
+  @Test
+  void jsonKeepsItsKeys() throws IOException {
+    JsonNode root = new ObjectMapper().readTree(text(COVER_STRIP, "--json"));
+    assertEquals(memory.out(), Files.readString(out().resolve("result.json")));
+    assertEquals(90, root.get("angle_deg").asDouble());
+    for (String strip : List.of("welded", "unwelded")) {
+      for (String key :
+          List.of(
+              "moment_Nm",
+              "peak_curvature_per_mm",
+              "kink_factor",
+              "outer_strain",
+              "springback_deg")) {
+        assertTrue(root.get(strip).get(key).isNumber(), strip + " " + key);
+      }
+    }
+    assertEquals(1, root.get("unwelded").get("kink_factor").asDouble());
+    assertTrue(root.get("welded").get("kink_factor").asDouble() > 2);
+    assertEquals(2, root.get("states").size());
+    assertTrue(root.get("states").get(1).get("edge").get("moment_Nm").isNumber());
+    assertEquals(4, root.get("guided_bends").size());
+  }
+
+  @Test
+  void theCurvatureAlongTheStripAddsUpToTheAngle() throws IOException {
+    text(COVER_STRIP, "--quiet");
+    List<String> lines = Files.readAllLines(out().resolve("bend.csv"));
+    assertEquals(
+        "distance_mm,curvature_per_mm (before welding couples),curvature_per_mm (as welded couples),"
+            + "curvature_per_mm (before welding edge),curvature_per_mm (as welded edge)",
+        lines.get(0));
+    double[] place = column(lines, 0);
+    double[] curvature = column(lines, 2);
+    double angle = 0;
+    double face = -75;
+    for (int i = 0; i < place.length; i++) {
+      double next = 2 * place[i] - face;
+      angle += curvature[i] * (next - face);
+      face = next;
+    }
+    assertEquals(75, face, 0.1);
+    assertEquals(90, Math.toDegrees(angle), 0.1);
+  }
+
+  private static double[] column(List<String> lines, int column) {
+    return lines.stream()
+        .skip(1)
+        .mapToDouble(line -> Double.parseDouble(line.split(",", -1)[column]))
+        .toArray();
+  }
+
+  @Test
+  void usUnitsReachTableAndCsv() throws IOException {
+    assertTrue(text(COVER_STRIP, "--units", "us").contains("in lbf"), memory.out());
+    String head = Files.readAllLines(out().resolve("bend.csv")).get(0);
+    assertTrue(head.startsWith("distance_in,curvature_per_in "), head);
+  }
+
+  @Test
+  void aStripTooShortForItsSoftenedBandIsToldAndLeftOut() throws IOException {
+    String text = Files.readString(Path.of(COVER_STRIP));
+    String shortStrip = text.replaceFirst("\\{", "{\"bend\": {\"length\": \"12 mm\"},");
+    Path file = Files.writeString(folder.resolve("short.json"), shortStrip);
+    String words = text(file.toString()).replaceAll("\\s+", " ");
+    assertTrue(words.contains("As welded: "), words);
+    assertTrue(words.contains("take a longer strip."), words);
+    JsonNode root = new ObjectMapper().readTree(out().resolve("result.json").toFile());
+    assertTrue(root.get("welded").isNull());
+    assertTrue(root.get("unwelded").get("moment_Nm").isNumber());
+  }
+}

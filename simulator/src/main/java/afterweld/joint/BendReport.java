@@ -1,0 +1,160 @@
+package afterweld.joint;
+
+import afterweld.joint.JointSettings.BendLoad;
+import afterweld.joint.JointSettings.BendSettings;
+import afterweld.section.Joint;
+import afterweld.section.SectionProfile;
+import afterweld.section.Warning;
+import afterweld.section.WeldCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a strip cut across the weld does in a bend, in every state, bead dressed flush. Before
+ * welding it is the unwelded strip that the others are held against.
+ *
+ * @param strip angle, length, width and load that the case asks for
+ * @param thickness of the thinner side, m
+ * @param states the states that could be bent, in order
+ * @param tests formers of qualification tests
+ * @param warnings limits of what the numbers mean, and what could not be bent
+ */
+public record BendReport(
+    BendSettings strip,
+    double thickness,
+    List<BentState> states,
+    List<BendTest> tests,
+    List<Warning> warnings) {
+
+  /** Why the load matters. */
+  public static final String EDGE_NOTE =
+      "In a three-point bend, or by hand over an edge, the moment has its peak under the edge: even"
+          + " an unwelded strip folds there. Only end couples, with one moment over the whole strip,"
+          + " show what the weld does.";
+
+  /** What the model leaves open. */
+  public static final String DUCTILITY_NOTE =
+      "Whether the surface cracks is not predicted: that takes the metal's ductility, and a bend"
+          + " test. Even stretch is what a tension test reaches before it necks; a sound bend stands"
+          + " more.";
+
+  /** Warnings that are the same for every state and load. */
+  private static final Set<String> OF_THE_STRIP = Set.of("wide-strip", "edge-fold");
+
+  /** Copies the lists. */
+  public BendReport {
+    states = List.copyOf(states);
+    tests = List.copyOf(tests);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Bends the strip of a profile in each of its states. */
+  public static BendReport of(SectionProfile profile, BendSettings strip) {
+    List<Warning> warnings = new ArrayList<>();
+    List<BentState> states = new ArrayList<>();
+    for (int state = 0; state < profile.states().size(); state++) {
+      bent(profile, state, strip, warnings).ifPresent(states::add);
+    }
+    sides(profile).ifPresent(warnings::add);
+    shape(profile.weldCase()).ifPresent(warnings::add);
+    for (BentState bent : states) {
+      String name = profile.states().get(bent.state());
+      add(warnings, name + ", end couples", bent.couples());
+      add(warnings, name + ", over an edge", bent.edge());
+      beyondEvenStretch(name, bent).ifPresent(warnings::add);
+    }
+    double thickness =
+        Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
+    return new BendReport(
+        strip, thickness, states, BendTest.all(), warnings.stream().distinct().toList());
+  }
+
+  private static Optional<BentState> bent(
+      SectionProfile profile, int state, BendSettings strip, List<Warning> warnings) {
+    String name = profile.states().get(state);
+    Optional<SliceLine> line =
+        ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, strip.length());
+    if (line.isEmpty()) {
+      warnings.add(
+          new Warning("not-bent", sentence(name, "the strength of some metal is not predicted")));
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(BentState.of(state, line.get(), strip));
+    } catch (IllegalArgumentException fault) {
+      warnings.add(
+          new Warning("not-bent", sentence(name, fault.getMessage() + "; take a longer strip")));
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Warning> sides(SectionProfile profile) {
+    boolean same = profile.weldCase().left().equals(profile.weldCase().right());
+    return same
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "sides-differ",
+                "The sides differ: the strip before welding changes metal or thickness in its"
+                    + " middle and doesn't bend evenly either."));
+  }
+
+  private static Optional<Warning> shape(WeldCase weldCase) {
+    boolean inLine = weldCase.joint() == Joint.BUTT || weldCase.joint() == Joint.BEAD;
+    return inLine && weldCase.ring().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "bent-as-a-butt",
+                "The strip is computed flat and its two parts in line: a "
+                    + weldCase.joint().label()
+                    + " joint or a curved wall bends otherwise."));
+  }
+
+  private static void add(List<Warning> warnings, String where, StripBend bend) {
+    for (Warning warning : bend.warnings()) {
+      String head = OF_THE_STRIP.contains(warning.code()) ? "bend" : where;
+      warnings.add(new Warning(warning.code(), sentence(head, warning.text())));
+    }
+  }
+
+  private static Optional<Warning> beyondEvenStretch(String name, BentState bent) {
+    double strain = bent.couples().averagedOuterStrain();
+    if (strain <= bent.sharpest().strain()) {
+      return Optional.empty();
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "outer strain %.0f %% under end couples, beyond the %.0f %% that the metal there"
+                + " (%s) stretches evenly in tension",
+            100 * strain,
+            100 * bent.sharpest().strain(),
+            bent.sharpest().zone());
+    return Optional.of(new Warning("beyond-even-stretch", sentence(name, text)));
+  }
+
+  private static String sentence(String head, String text) {
+    return Character.toUpperCase(head.charAt(0)) + head.substring(1) + ": " + text + ".";
+  }
+
+  /** A state, if it could be bent. */
+  public Optional<BentState> state(int state) {
+    return states.stream().filter(bent -> bent.state() == state).findFirst();
+  }
+
+  /** The strip before welding, if it could be bent. */
+  public Optional<BentState> unwelded() {
+    return state(0);
+  }
+
+  /** Both loads, the one that the case asks for first. */
+  public List<BendLoad> loads() {
+    return strip.load() == BendLoad.COUPLES
+        ? List.of(BendLoad.COUPLES, BendLoad.EDGE)
+        : List.of(BendLoad.EDGE, BendLoad.COUPLES);
+  }
+}

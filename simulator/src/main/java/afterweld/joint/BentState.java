@@ -1,0 +1,80 @@
+package afterweld.joint;
+
+import afterweld.joint.JointSettings.BendLoad;
+import afterweld.joint.JointSettings.BendSettings;
+import java.util.Comparator;
+
+/**
+ * The strip across the weld in one state, bent by end couples and over an edge.
+ *
+ * @param state place in the profile's list of states
+ * @param couples bent by end couples
+ * @param edge bent over an edge
+ * @param softened from the first to the last softened metal, m from the weld centre
+ * @param sharpest what the metal at the sharpest place under end couples stretches evenly
+ * @param least the least that any metal of the strip stretches evenly
+ */
+public record BentState(
+    int state,
+    StripBend couples,
+    StripBend edge,
+    SliceLine.Band softened,
+    EvenStretch sharpest,
+    EvenStretch least) {
+
+  /**
+   * How far a metal stretches in a tension test before it necks. A bend doesn't neck, so its
+   * surface stands more than that; how much more is its ductility, which is not predicted.
+   *
+   * @param zone where
+   * @param strain nominal uniform strain, 0 to 1
+   */
+  public record EvenStretch(String zone, double strain) {
+    static EvenStretch of(Slice slice, double modulus) {
+      return new EvenStretch(slice.zone(), Math.expm1(slice.metal().law(modulus).uniformStrain()));
+    }
+  }
+
+  /**
+   * Bends a strip both ways.
+   *
+   * @throws IllegalArgumentException if the strip is shorter than 4 thicknesses or than the
+   *     softened band
+   */
+  static BentState of(int state, SliceLine line, BendSettings strip) {
+    StripBend couples = StripBend.bend(line, coupon(strip, BendLoad.COUPLES));
+    StripBend edge = StripBend.bend(line, coupon(strip, BendLoad.EDGE));
+    SliceLine cut = line.over(strip.length());
+    double modulus = coupon(strip, BendLoad.COUPLES).modulus();
+    EvenStretch least =
+        cut.slices().stream()
+            .map(slice -> EvenStretch.of(slice, modulus))
+            .min(Comparator.comparingDouble(EvenStretch::strain))
+            .orElseThrow();
+    EvenStretch sharpest = EvenStretch.of(at(cut, sharpestPlace(couples)), modulus);
+    return new BentState(state, couples, edge, line.softBand(), sharpest, least);
+  }
+
+  private static BendCoupon coupon(BendSettings strip, BendLoad load) {
+    return BendCoupon.of(new BendSettings(strip.angle(), strip.length(), strip.width(), load));
+  }
+
+  private static double sharpestPlace(StripBend bend) {
+    return bend.line().stream()
+        .max(Comparator.comparingDouble(StripBend.Bent::curvature))
+        .orElseThrow()
+        .position();
+  }
+
+  private static Slice at(SliceLine line, double place) {
+    return line.slices().stream()
+        .filter(slice -> slice.from() <= place && place <= slice.to())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The strip bent one way. */
+  public StripBend by(BendLoad load) {
+    return load == BendLoad.COUPLES ? couples : edge;
+  }
+}

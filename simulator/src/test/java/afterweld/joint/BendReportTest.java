@@ -1,0 +1,138 @@
+package afterweld.joint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.JointSettings.BendLoad;
+import afterweld.joint.JointSettings.BendSettings;
+import afterweld.section.Cases;
+import afterweld.section.SectionProfile;
+import afterweld.section.Warning;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The strip of a computed joint, in every state. */
+class BendReportTest {
+  private static final SectionProfile WELDED = Cases.butt("6061", "T6").run();
+
+  private static BendReport report(SectionProfile profile) {
+    return BendReport.of(profile, BendSettings.DEFAULT);
+  }
+
+  private static List<String> codes(BendReport report) {
+    return report.warnings().stream().map(Warning::code).toList();
+  }
+
+  @Test
+  void unweldedItIsAnArcAndWeldedItKinks() {
+    BendReport report = report(WELDED);
+    StripBend unwelded = report.unwelded().orElseThrow().couples();
+    StripBend welded = report.state(1).orElseThrow().couples();
+    assertEquals(1, unwelded.kinkFactor(), 1e-6);
+    assertEquals(0.0375, unwelded.halfAngleWithin(), 0.25e-3, "a quarter of an even strip");
+    assertTrue(welded.kinkFactor() > 2, "kink " + welded.kinkFactor());
+    assertTrue(welded.moment() < unwelded.moment());
+    assertTrue(welded.halfAngleWithin() < 0.03);
+  }
+
+  /** A full treatment after welding makes metal of one strength again, but for the weld's own. */
+  @Test
+  void heatTreatmentTakesMostOfTheKinkAway() {
+    SectionProfile treated =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("4643", 0.4))
+            .then(Cases.fullTreatment("6061"))
+            .run();
+    BendReport report = report(treated);
+    double welded = report.state(1).orElseThrow().couples().averagedKinkFactor();
+    double after = report.state(2).orElseThrow().couples().averagedKinkFactor();
+    assertTrue(after - 1 < 0.5 * (welded - 1), welded + " as welded, " + after + " after");
+  }
+
+  @Test
+  void overAnEdgeTheUnweldedStripFoldsAndTheReportSaysSo() {
+    BendReport report = report(WELDED);
+    BentState unwelded = report.unwelded().orElseThrow();
+    assertTrue(unwelded.edge().averagedKinkFactor() > 3, "folds");
+    assertTrue(codes(report).contains("edge-fold"));
+    assertEquals(List.of(BendLoad.COUPLES, BendLoad.EDGE), report.loads());
+    BendSettings edge = new BendSettings(1, 0.150, 0.025, BendLoad.EDGE);
+    assertEquals(BendLoad.EDGE, BendReport.of(WELDED, edge).loads().get(0));
+  }
+
+  /** The power law ends its even stretch at a strain equal to its exponent (Considere). */
+  @Test
+  void evenStretchIsTheExponentOfTheMetal() {
+    BentState unwelded = report(WELDED).unwelded().orElseThrow();
+    var base = WELDED.stations().get(0).estimates().get(0).middle();
+    PowerLaw law = PowerLaw.through(base.yield(), base.tensile(), StressStrainLaw.DEFAULT_MODULUS);
+    assertEquals(Math.expm1(law.exponent()), unwelded.least().strain(), 1e-9);
+    BentState welded = report(WELDED).state(1).orElseThrow();
+    assertTrue(welded.sharpest().strain() > welded.least().strain(), "soft metal stretches more");
+  }
+
+  /** AWS D1.2:2014, table of guided bends (second-hand), strains in percent. */
+  @ParameterizedTest
+  @CsvSource({"0, 20.0, 12.0", "1, 5.7, 49.5", "2, 13.0, 20.0", "3, 11.1, 24.0"})
+  void qualificationTests(int row, double percent, double former) {
+    BendTest test = BendTest.all().get(row);
+    assertEquals(percent, 100 * test.strain(0.003), 0.05);
+    assertEquals(former, 1e3 * test.formerDiameter(0.003), 0.01);
+    assertFalse(test.source().isBlank());
+    assertTrue(test.status().contains("second-hand"));
+  }
+
+  /** The specimen of 6061 is cut down to 3.2 mm (1/8 in), so a thick plate asks no more. */
+  @Test
+  void aThickPlateIsCutDownForItsTest() {
+    BendTest test = BendTest.all().get(1);
+    assertEquals(16.5 * 3.2, 1e3 * test.formerDiameter(0.012), 1e-6);
+    assertEquals(test.strain(0.0032), test.strain(0.012), 1e-12);
+  }
+
+  @Test
+  void limitsAreWarnedOfOnce() {
+    BendSettings wide = new BendSettings(Math.PI, 0.060, 0.100, BendLoad.COUPLES);
+    BendReport report = BendReport.of(WELDED, wide);
+    assertEquals(1, codes(report).stream().filter("wide-strip"::equals).count());
+    assertTrue(codes(report).contains("sharp-bend"));
+    assertTrue(codes(report).contains("beyond-even-stretch"));
+    assertFalse(codes(report(WELDED)).contains("sides-differ"));
+  }
+
+  @Test
+  void unlikeSidesAreTold() {
+    SectionProfile unlike =
+        Cases.butt("6061", "T6").withRight(Cases.side("6061", "T6", 0.004)).run();
+    BendReport report = report(unlike);
+    assertTrue(codes(report).contains("sides-differ"));
+    assertTrue(report.unwelded().orElseThrow().couples().kinkFactor() > 1.2);
+    assertEquals(0.003, report.thickness());
+  }
+
+  @Test
+  void aStripShorterThanTheSoftenedBandIsNotBentAndTheReasonIsTold() {
+    BendReport report = BendReport.of(WELDED, new BendSettings(1, 0.014, 0.025, BendLoad.COUPLES));
+    assertTrue(report.state(1).isEmpty());
+    assertTrue(report.unwelded().isPresent());
+    String reason =
+        report.warnings().stream()
+            .filter(warning -> warning.code().equals("not-bent"))
+            .map(Warning::text)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(reason.startsWith("As welded: "), reason);
+    assertTrue(reason.endsWith("take a longer strip."), reason);
+  }
+
+  @Test
+  void metalOfUnknownStrengthIsNotBent() {
+    SectionProfile unknown = Cases.butt("6061", "T6").withFiller(Cases.filler("4145", 0.4)).run();
+    BendReport report = report(unknown);
+    assertTrue(report.state(1).isEmpty());
+    assertTrue(codes(report).contains("not-bent"));
+  }
+}
