@@ -24,6 +24,7 @@ import java.util.stream.IntStream;
 public final class SectionSimulation {
   private final WeldCase weldCase;
   private final boolean allStages;
+  private final StationDensity density;
   private final WeldLegs legs;
   private final SurfaceLoss loss;
   private final HeatInput heatInput;
@@ -31,9 +32,10 @@ public final class SectionSimulation {
   private final WeldMetal weldMetal;
   private final boolean symmetric;
 
-  private SectionSimulation(WeldCase weldCase, boolean allStages) {
+  private SectionSimulation(WeldCase weldCase, boolean allStages, StationDensity density) {
     this.weldCase = weldCase;
     this.allStages = allStages;
+    this.density = density;
     this.legs = JointLegs.of(weldCase);
     this.loss = SurfaceLoss.stillAir(weldCase.ambient());
     this.heatInput = HeatInput.into(legs, loss);
@@ -50,7 +52,7 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static SectionProfile run(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false).profile();
+    return new SectionSimulation(weldCase, false, StationDensity.FULL).profile();
   }
 
   /**
@@ -59,7 +61,17 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static SectionProfile runAllStages(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, true).profile();
+    return new SectionSimulation(weldCase, true, StationDensity.FULL).profile();
+  }
+
+  /**
+   * The profile before welding, as welded and after heat treatment at fewer stations and with no
+   * runs at the ends of defaults: for studies that repeat it many times.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static SectionProfile runThin(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false, StationDensity.THIN).profile();
   }
 
   /**
@@ -68,13 +80,13 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static List<PassHeat> heats(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false).heats;
+    return new SectionSimulation(weldCase, false, StationDensity.FULL).heats;
   }
 
   private SectionProfile profile() {
     SideRun left = side(weldCase.left(), 0);
     SideRun right = symmetric ? left : side(weldCase.right(), legs.legs().size() - 1);
-    StationLine line = new StationLine(left, right, symmetric);
+    StationLine line = new StationLine(left, right, symmetric, density);
     List<StationRun> runs =
         line.compute(start(weldCase.left(), left, -1), start(weldCase.right(), right, 1));
     List<Station> stations =
@@ -112,12 +124,15 @@ public final class SectionSimulation {
 
   private List<Double> start(Side side, SideRun run, int sign) {
     List<Double> offsets = weldCase.passes().stream().map(pass -> sign * pass.offset()).toList();
-    return new StationPlacement(side, run.timeline(), offsets).distances();
+    return new StationPlacement(side, run.timeline(), offsets, density).distances();
   }
 
   /** The same stations at both ends of what the case leaves to defaults. */
   private List<List<StationRun>> otherRuns(SideRun left, SideRun right, List<StationRun> runs) {
     List<List<StationRun>> others = new ArrayList<>();
+    if (!density.full()) {
+      return others;
+    }
     if (heats.stream().anyMatch(heat -> heat.efficiencyLow() < heat.efficiencyHigh())) {
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyLow));
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyHigh));
@@ -138,14 +153,15 @@ public final class SectionSimulation {
     return new StationLine(
             left.with(timeline(0, other)),
             right.with(timeline(legs.legs().size() - 1, other)),
-            symmetric)
+            symmetric,
+            density)
         .again(runs, run -> true);
   }
 
   private List<StationRun> withDilution(
       SideRun left, SideRun right, List<StationRun> runs, double dilution) {
     SectionMetal<?> metal = SectionMetal.weld(WeldPool.composition(weldCase, dilution));
-    return new StationLine(left.with(metal), right.with(metal), symmetric)
+    return new StationLine(left.with(metal), right.with(metal), symmetric, density)
         .again(runs, StationRun::melted);
   }
 

@@ -17,7 +17,6 @@ import java.util.stream.IntStream;
 final class StationPlacement {
   private static final double HUG = 1e-5;
   private static final double ROUND_TO = 1e-5;
-  private static final double LADDER_STEP = 14;
   private static final double LADDER_END = 453.15;
   private static final double ABOVE_START = 20;
   private static final double FAR = 1.5;
@@ -27,6 +26,7 @@ final class StationPlacement {
   private final List<Double> offsets;
   private final double width;
   private final double solidus;
+  private final StationDensity density;
 
   /**
    * Placement for one side.
@@ -34,12 +34,14 @@ final class StationPlacement {
    * @param side its part
    * @param timeline heat of all passes in its leg
    * @param offsets of the passes' beads towards this side, m
+   * @param density how close the ladder is
    */
-  StationPlacement(Side side, WeldTimeline timeline, List<Double> offsets) {
+  StationPlacement(Side side, WeldTimeline timeline, List<Double> offsets, StationDensity density) {
     this.fields = IntStream.range(0, offsets.size()).mapToObj(timeline::field).toList();
     this.offsets = List.copyOf(offsets);
     this.width = side.width().orElse(Double.POSITIVE_INFINITY);
     this.solidus = side.alloy().solidus();
+    this.density = density;
   }
 
   /** The stations, nearest first, the weld centre included. */
@@ -49,14 +51,18 @@ final class StationPlacement {
     List<Double> ladder = ladder();
     all.addAll(ladder);
     double end = ladder.get(ladder.size() - 1);
-    all.add(rounded(end * (1 + FAR) / 2));
+    if (density.full()) {
+      all.add(rounded(end * (1 + FAR) / 2));
+    }
     all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
     return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 
   private List<Double> aroundFusionLine() {
     double fusion = furthest(PlateField::fusionHalfWidth);
-    return List.of(0.0, rounded(fusion / 2), rounded(0.85 * fusion), fusion - HUG, fusion + HUG);
+    return density.full()
+        ? List.of(0.0, rounded(fusion / 2), rounded(0.85 * fusion), fusion - HUG, fusion + HUG)
+        : List.of(0.0, fusion - HUG, fusion + HUG);
   }
 
   private List<Double> aroundSolidus() {
@@ -68,9 +74,9 @@ final class StationPlacement {
   private List<Double> ladder() {
     double warmest = fields.stream().mapToDouble(PlateField::startTemperature).max().orElseThrow();
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
-    int rungs = Math.max(1, (int) ((solidus - coolest) / LADDER_STEP));
+    int rungs = Math.max(1, (int) ((solidus - coolest) / density.step()));
     return IntStream.rangeClosed(1, rungs)
-        .mapToObj(rung -> rounded(reach(solidus - rung * LADDER_STEP)))
+        .mapToObj(rung -> rounded(reach(solidus - rung * density.step())))
         .toList();
   }
 
