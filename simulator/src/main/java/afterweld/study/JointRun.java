@@ -11,9 +11,11 @@ import java.util.OptionalDouble;
  * @param tensile of the joint, Pa; NaN if not predicted
  * @param proof over the gauge, Pa; NaN if the joint reaches its maximum first or is not predicted
  * @param lowestHardness averaged over one thickness, HV
- * @param failsIn zone it breaks in, both if two are within 2 %; empty if not predicted
+ * @param failsIn weakest zone; empty if not predicted
+ * @param undecided whether the next zone is within 2 %
  */
-record JointRun(double tensile, double proof, double lowestHardness, String failsIn) {
+record JointRun(
+    double tensile, double proof, double lowestHardness, String failsIn, boolean undecided) {
 
   static JointRun of(SectionReading reading, double gauge) {
     Optional<CrossWeldTension> pulled = reading.pulled(gauge);
@@ -21,7 +23,8 @@ record JointRun(double tensile, double proof, double lowestHardness, String fail
         pulled.map(CrossWeldTension::tensile).orElse(Double.NaN),
         pulled.map(CrossWeldTension::proof).orElse(OptionalDouble.empty()).orElse(Double.NaN),
         reading.lowestHardness(),
-        pulled.map(pull -> String.join(" or ", pull.failure().zones())).orElse(""));
+        pulled.map(pull -> pull.failure().zone()).orElse(""),
+        pulled.filter(pull -> pull.failure().undecided()).isPresent());
   }
 
   /** Whether it has all the strength that is asked; a proof stress it does not reach is not met. */

@@ -214,6 +214,8 @@ public final class SpreadRunner {
                 .filter(i -> Double.isFinite(tensile[i]) && !Double.isFinite(proof[i]))
                 .count(),
         predicted ? places(kept, joints) : Map.of(),
+        new Share(
+            (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(), kept.length),
         met(kept, joints, predicted),
         predicted ? "joint tensile strength" : "lowest hardness",
         influences(kept, predicted ? tensile : hardness, withError));

@@ -53,7 +53,8 @@ public record SpreadStudy(
    * @param tensileP5 95 % interval of the 5 % quantile of the tensile strength, Pa; empty if there
    *     are too few runs or no strength is predicted
    * @param withoutProof runs that reach their maximum before a proof stress
-   * @param failsIn share of runs by place of failure, most first; empty if not predicted
+   * @param failsIn share of runs by weakest zone, most first; empty if not predicted
+   * @param undecided runs in which the next zone is within 2 %, so that no place can be named
    * @param met runs that meet what is asked; empty if nothing is asked or predicted
    * @param target what the indices are of, in words
    * @param firstOrder part of its variance by input or group, largest first
@@ -65,6 +66,7 @@ public record SpreadStudy(
       Optional<Interval> tensileP5,
       int withoutProof,
       Map<String, Share> failsIn,
+      Share undecided,
       Optional<Share> met,
       String target,
       List<Influence> firstOrder) {
