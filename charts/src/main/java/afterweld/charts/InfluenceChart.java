@@ -20,6 +20,7 @@ final class InfluenceChart {
   private static final float SIZE = 22;
   private static final Color WITHOUT = Ink.EMBER;
   private static final Color WITH = Ink.DEEP_BLUE;
+  private static final BasicStroke RIM = new BasicStroke(6);
   private static final BasicStroke WHISKER = new BasicStroke(2.5f);
 
   private final SpreadStudy study;
@@ -95,6 +96,9 @@ final class InfluenceChart {
   }
 
   private static void whisker(Graphics2D g, double from, double to, double middle) {
+    g.setColor(Ink.PAPER);
+    g.setStroke(RIM);
+    g.draw(new Line2D.Double(from, middle, to, middle));
     g.setColor(Ink.TEXT);
     g.setStroke(WHISKER);
     g.draw(new Line2D.Double(from, middle, to, middle));

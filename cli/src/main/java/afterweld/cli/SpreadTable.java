@@ -121,9 +121,9 @@ final class SpreadTable {
     if (study.total().withoutProof() > 0) {
       text.append(
           Paragraph.of(
-              study.total().withoutProof()
-                  + " joints reach their maximum before a 0.2 % proof stress; they are left out of"
-                  + " its row and count as not meeting a yield."));
+              "Joints that reach their maximum before a 0.2 % proof stress: "
+                  + study.total().withoutProof()
+                  + ". They are left out of its row and count as not meeting a yield."));
     }
     study
         .meltingPossible()
