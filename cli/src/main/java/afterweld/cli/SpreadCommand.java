@@ -1,9 +1,12 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
+import afterweld.casefile.GridReader;
+import afterweld.charts.GridChart;
 import afterweld.charts.Picture;
 import afterweld.charts.SpreadCharts;
 import afterweld.section.UnitSystem;
+import afterweld.study.GridStudy;
 import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
 import afterweld.study.SpreadStudy;
@@ -31,7 +34,8 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  afterweld spread cli/examples/fork-arm.yaml",
-      "  afterweld spread cli/examples/fork-arm.yaml --runs 1000 --seed 7"
+      "  afterweld spread cli/examples/fork-arm.yaml --runs 1000 --seed 7",
+      "  afterweld spread cli/examples/fork-arm.yaml --grid travel_speed=2..4mm/s,preheat=20..150C"
     })
 final class SpreadCommand implements Callable<Integer> {
   private static final int FEWEST_RUNS = 10;
@@ -51,6 +55,15 @@ final class SpreadCommand implements Callable<Integer> {
   @Option(names = "--seed", paramLabel = "S", description = "Seed of the draws.")
   private Long seed;
 
+  @Option(
+      names = "--grid",
+      paramLabel = "INPUTS",
+      description =
+          "In place of the runs, a map over one or two inputs: travel_speed, preheat, current,"
+              + " voltage, dilution, natural_age, solution_temperature, quench_delay,"
+              + " ageing_temperature, ageing_time.")
+  private String grid;
+
   @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
   private Path caseFile;
 
@@ -64,8 +77,13 @@ final class SpreadCommand implements Callable<Integer> {
       throw new InputFault(
           "--runs " + runs + ": expected " + FEWEST_RUNS + " to " + MOST_RUNS + " joints");
     }
-    RunCount count = new RunCount("joint");
-    return desk.run(caseFile, output, "spread", count, read -> answer(read, count));
+    RunCount count = new RunCount(grid == null ? "joint" : "place");
+    return desk.run(
+        caseFile,
+        output,
+        "spread",
+        count,
+        read -> grid == null ? answer(read, count) : map(read, count));
   }
 
   private Answer answer(ReadCase read, RunCount count) {
@@ -80,13 +98,33 @@ final class SpreadCommand implements Callable<Integer> {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("spread.txt", table.text().getBytes(StandardCharsets.UTF_8));
-    List<Picture> pictures =
-        SpreadCharts.of(study, asked.weld().title(), SpreadTable.CAUTION, units);
+    draw(SpreadCharts.of(study, asked.weld().title(), SpreadTable.CAUTION, units), files);
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  private Answer map(ReadCase read, RunCount count) {
+    CaseFile asked = read.caseFile();
+    GridReader reading = GridReader.read(grid, asked.weld());
+    if (!reading.faults().isEmpty()) {
+      throw new InputFault(reading.faults().stream().map(fault -> "--grid: " + fault).toList());
+    }
+    count.begin(GridStudy.size(reading.axes().size()));
+    GridStudy study = GridStudy.of(asked.weld(), asked.joint().gauge(), reading.axes(), count);
+    GridOutput shown = new GridOutput(asked.weld(), study, unitsOption.units());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", shown.json().getBytes(StandardCharsets.UTF_8));
+    files.put("map.csv", shown.csv().getBytes(StandardCharsets.UTF_8));
+    Picture picture =
+        GridChart.of(study, asked.weld().title(), GridOutput.CAUTION, unitsOption.units());
+    draw(List.of(picture), files);
+    return new Answer(shown.text(), shown.answer(), shown.json(), files, ExitStatus.DONE);
+  }
+
+  private static void draw(List<Picture> pictures, Map<String, byte[]> files) {
     for (Picture.Files drawn : Picture.drawAll(pictures)) {
       files.put(drawn.name() + ".png", drawn.png());
       files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
     }
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }
 
   private SpreadSettings settings(SpreadSettings ofCase) {

@@ -20,6 +20,10 @@ final class CaseChange {
     return rebuilt(from, from.left(), from.right(), from.filler(), mapped(from.passes(), change));
   }
 
+  static WeldCase withPasses(WeldCase from, List<Pass> passes) {
+    return rebuilt(from, from.left(), from.right(), from.filler(), passes);
+  }
+
   static WeldCase steps(WeldCase from, UnaryOperator<FurnaceStep> change) {
     return from.withAfterWeld(mapped(from.afterWeld(), change));
   }
@@ -87,6 +91,24 @@ final class CaseChange {
         side.thickness(),
         side.width(),
         change.apply(side.composition()));
+  }
+
+  static WeldCase naturalAge(WeldCase from, double time) {
+    return new WeldCase(
+        from.title(),
+        from.left(),
+        from.right(),
+        from.joint(),
+        from.preparation(),
+        from.ring(),
+        from.filler(),
+        from.passes(),
+        from.reinforcement(),
+        from.ambient(),
+        from.depth(),
+        time,
+        from.afterWeld(),
+        from.notes());
   }
 
   private static WeldCase rebuilt(

@@ -54,6 +54,21 @@ final class SectionReading {
         .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(gauge)));
   }
 
+  /** Width of what is over 2 % softer than the base of its side, m; NaN if not predicted. */
+  double softenedWidth(double gauge) {
+    return ProfileSlices.flush(profile, last, ProfileSlices.End.MIDDLE, gauge)
+        .map(line -> line.softBand().width())
+        .orElse(Double.NaN);
+  }
+
+  /** Lowest local yield, Pa; NaN if one is not predicted. */
+  double lowestYield() {
+    return stations.stream()
+        .mapToDouble(station -> station.estimates().get(last).middle().yield())
+        .reduce(Math::min)
+        .orElseThrow();
+  }
+
   /** Lowest hardness averaged over one thickness, HV. */
   double lowestHardness() {
     return new LowestAverage(profile, last).of(Estimate::middle, Strength::hardness);
