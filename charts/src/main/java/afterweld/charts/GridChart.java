@@ -21,6 +21,10 @@ public final class GridChart {
   private static final int HEIGHT = 1560;
   private static final int LINES = 8;
   private static final int FINE = 6;
+
+  /** Cells reach a little into their neighbours, so that no seam shows. */
+  private static final double OVERLAP = 1.1;
+
   private static final float LABEL = 19;
   private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
   private static final LineLook STRENGTH =
@@ -162,8 +166,9 @@ public final class GridChart {
     ContourField field = new ContourField(values, steps).finer(FINE);
     List<Double> levels = field.levels(LINES);
     shade(plot, across, up, field, levels, ink);
+    List<Rectangle2D> taken = new ArrayList<>();
     for (double level : levels) {
-      contour(plot, across, up, field, level, quantity);
+      contour(g, plot, across, up, field, level, quantity, taken);
     }
   }
 
@@ -190,23 +195,44 @@ public final class GridChart {
   }
 
   private void contour(
-      Plot plot, Axis across, Axis up, ContourField field, double level, OutputQuantity quantity) {
-    List<ContourField.Piece> pieces = field.pieces(level);
+      Graphics2D g,
+      Plot plot,
+      Axis across,
+      Axis up,
+      ContourField field,
+      double level,
+      OutputQuantity quantity,
+      List<Rectangle2D> taken) {
     double wide = across.span() / (field.side() - 1);
     double high = up.span() / (field.side() - 1);
-    List<Curve.Spot> middles = new ArrayList<>();
-    for (ContourField.Piece piece : pieces) {
+    List<Curve.Spot> line = new ArrayList<>();
+    for (ContourField.Piece piece : field.pieces(level)) {
       Curve.Spot from =
           new Curve.Spot(across.from() + piece.x1() * wide, up.from() + piece.y1() * high);
       Curve.Spot to =
           new Curve.Spot(across.from() + piece.x2() * wide, up.from() + piece.y2() * high);
       plot.curve(new Curve("", List.of(from, to), CONTOUR));
-      middles.add(from);
+      line.add(from);
     }
-    if (!middles.isEmpty()) {
-      Curve.Spot at = middles.get(middles.size() / 2);
-      String words = Figures.shortest(level) + " " + quantity.unit(units);
-      plot.label(Text.bold(words, LABEL, Ink.TEXT), at.x(), at.y());
+    String words = Figures.shortest(level) + " " + quantity.unit(units);
+    label(g, plot, Text.bold(words, LABEL, Ink.TEXT), line, taken);
+  }
+
+  /** Sets the value on its line, at the first place from the middle on that is still free. */
+  private static void label(
+      Graphics2D g, Plot plot, Text text, List<Curve.Spot> line, List<Rectangle2D> taken) {
+    for (int i = 0; i < line.size(); i++) {
+      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+      Curve.Spot spot = line.get(Math.floorMod(line.size() / 2 + away, line.size()));
+      double left = plot.x(spot.x()) - text.width() / 2;
+      double top = plot.y(spot.y()) - text.height() / 2;
+      Rectangle2D box =
+          new Rectangle2D.Double(left - 6, top - 4, text.width() + 12, text.height() + 8);
+      if (plot.area().contains(box) && taken.stream().noneMatch(box::intersects)) {
+        taken.add(box);
+        text.drawOver(g, left, top + text.rise());
+        return;
+      }
     }
   }
 }

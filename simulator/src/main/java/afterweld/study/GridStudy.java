@@ -79,7 +79,8 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
   public static GridStudy of(WeldCase weldCase, double gauge, List<Axis> axes, Runnable done) {
     List<PassHeat> heats = SectionSimulation.heats(weldCase);
     List<Pass> fixed = heats.stream().map(PassHeat::passAtThisEfficiency).toList();
-    WeldCase kept = CaseChange.withPasses(weldCase, fixed);
+    double dilution = weldCase.filler().dilution();
+    WeldCase kept = CaseChange.dilution(CaseChange.withPasses(weldCase, fixed), dilution);
     List<Node> nodes =
         IntStream.range(0, size(axes.size()))
             .parallel()
@@ -109,7 +110,7 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
       at = axes.get(axis).input().at(at, values.get(axis));
     }
     try {
-      SectionProfile profile = SectionSimulation.runThin(at);
+      SectionProfile profile = SectionSimulation.run(at);
       SectionReading reading = new SectionReading(profile);
       return new Node(
           values,
