@@ -185,9 +185,9 @@ public final class GridChart {
           double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
           plot.shade(
               across.from() + column * wide,
-              across.from() + (column + 1) * wide,
+              across.from() + (column + OVERLAP) * wide,
               up.from() + row * high,
-              up.from() + (row + 1) * high,
+              up.from() + (row + OVERLAP) * high,
               Ink.over(ink, share));
         }
       }

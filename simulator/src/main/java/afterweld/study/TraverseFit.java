@@ -64,10 +64,7 @@ public record TraverseFit(
   private static final int HOLD_OUT = 5;
   private static final int CURVE_POINTS = 161;
 
-  /**
-   * Step of the Jacobian in steps of the parameters: stations move by a hundredth of a millimetre,
-   * so that a finer step would see their rounding.
-   */
+  /** Step of the Jacobian in steps of the parameters: finer would see the stations one by one. */
   private static final double DIFFERENCE = 0.05;
 
   /** Copies the lists. */
