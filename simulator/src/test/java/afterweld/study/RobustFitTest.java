@@ -20,6 +20,9 @@ class RobustFitTest {
           new FitParameter("start", "", 0, -50, 50, 1),
           new FitParameter("slope", "", 1, -20, 20, 1));
 
+  private static final List<RobustFit> FITS =
+      IntStream.range(0, 300).mapToObj(SyntheticTraverse::fit).toList();
+
   private static ReferenceRow row(String id) {
     return ReferenceRow.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
   }
@@ -55,7 +58,7 @@ class RobustFitTest {
   /** 300 traverses; three standard errors of a count of 285. */
   @Test
   void ninetyFivePercentOfTheIntervalsHoldTheTruth() {
-    for (int covered : SyntheticTraverse.covered(300)) {
+    for (int covered : SyntheticTraverse.covered(FITS)) {
       assertTrue(covered >= 274 && covered <= 296, covered + " of 300");
     }
   }
@@ -67,18 +70,17 @@ class RobustFitTest {
    */
   @Test
   void theStatedDeviationIsTheScatterOfManyFits() {
-    List<RobustFit> fits = IntStream.range(0, 300).mapToObj(SyntheticTraverse::fit).toList();
     for (int p = 0; p < SyntheticTraverse.TRUTH.length; p++) {
       SummaryStatistics values = new SummaryStatistics();
       SummaryStatistics stated = new SummaryStatistics();
-      for (RobustFit fit : fits) {
+      for (RobustFit fit : FITS) {
         values.addValue(fit.estimates().get(p).value());
         stated.addValue(fit.estimates().get(p).deviation());
       }
       double allowed = row(p == 2 ? "P3-66" : "P3-65").tolerance();
       assertEquals(1, values.getStandardDeviation() / stated.getMean(), allowed);
     }
-    assertTrue(fits.get(0).condition() < 30 && fits.get(0).strongestCorrelation() < 0.95);
+    assertTrue(FITS.get(0).condition() < 30 && FITS.get(0).strongestCorrelation() < 0.95);
   }
 
   @Test

@@ -21,6 +21,7 @@ public final class SyntheticTraverse {
   private static final int POINTS = 50;
   private static final double B = 4.64;
   private static final PolynomialSplineFunction SOFTNESS = softness();
+  private static final double[] DISTANCES = places();
   private static final List<FitParameter> PARAMETERS =
       List.of(
           new FitParameter("arc efficiency", "", 0.68, 0.3, 0.95, 0.1),
@@ -57,7 +58,7 @@ public final class SyntheticTraverse {
     }
   }
 
-  private static double[] distances() {
+  private static double[] places() {
     return IntStream.range(0, POINTS).mapToDouble(i -> -25e-3 + 50e-3 * i / (POINTS - 1)).toArray();
   }
 
@@ -67,7 +68,7 @@ public final class SyntheticTraverse {
     return IntStream.range(0, POINTS)
         .mapToDouble(
             i -> {
-              double away = Math.max(1e-4, Math.abs(distances()[i] - values[3]));
+              double away = Math.max(1e-4, Math.abs(DISTANCES[i] - values[3]));
               double peak = Math.max(knots[0], Math.min(last, 20 + values[0] * B / away));
               return values[1] - (values[1] - values[2]) * SOFTNESS.value(peak);
             })
@@ -94,9 +95,12 @@ public final class SyntheticTraverse {
 
   /** How many of a number of fits hold each true value in their 95 % interval. */
   public static int[] covered(int seeds) {
+    return covered(IntStream.range(0, seeds).mapToObj(SyntheticTraverse::fit).toList());
+  }
+
+  static int[] covered(List<RobustFit> fits) {
     int[] covered = new int[TRUTH.length];
-    for (int seed = 0; seed < seeds; seed++) {
-      RobustFit fit = fit(seed);
+    for (RobustFit fit : fits) {
       for (int p = 0; p < TRUTH.length; p++) {
         RobustFit.Estimate one = fit.estimates().get(p);
         covered[p] += one.low() <= TRUTH[p] && TRUTH[p] <= one.high() ? 1 : 0;
