@@ -54,8 +54,8 @@ final class OutputFolder {
     ReentrantLock writing = new ReentrantLock();
     Thread untilWritten = new Thread(writing::lock);
     writing.lock();
-    Runtime.getRuntime().addShutdownHook(untilWritten);
     try {
+      Runtime.getRuntime().addShutdownHook(untilWritten);
       writeWhole(files);
     } finally {
       writing.unlock();
@@ -64,11 +64,11 @@ final class OutputFolder {
   }
 
   /** An interrupted run that has come to writing ends when all is written. */
-  private static void forget(Thread hook) {
+  private static boolean forget(Thread hook) {
     try {
-      Runtime.getRuntime().removeShutdownHook(hook);
+      return Runtime.getRuntime().removeShutdownHook(hook);
     } catch (IllegalStateException ending) {
-      Thread.yield();
+      return false;
     }
   }
 
