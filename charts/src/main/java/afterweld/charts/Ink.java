@@ -52,6 +52,18 @@ final class Ink {
         color.getRed(), color.getGreen(), color.getBlue(), (int) Math.round(255 * share));
   }
 
+  /** A colour on paper, opaque, so that neighbouring areas show no seam. */
+  static Color over(Color color, double share) {
+    return new Color(
+        blended(color.getRed(), share),
+        blended(color.getGreen(), share),
+        blended(color.getBlue(), share));
+  }
+
+  private static int blended(int channel, double share) {
+    return (int) Math.round(255 + share * (channel - 255));
+  }
+
   /** The shade behind a zone. */
   static Color zone(double share) {
     return tint(ZONE, share);

@@ -4,6 +4,7 @@ import afterweld.thermal.HeatInputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** How every command on a case runs: read it, claim its folder, compute, write, print. */
 final class CaseDesk {
@@ -28,6 +29,16 @@ final class CaseDesk {
       String name,
       String what,
       Function<ReadCase, Answer> work) {
+    return run(caseFile, output, name, () -> what, work);
+  }
+
+  /** The same with a progress line that changes. */
+  int run(
+      Path caseFile,
+      OutputOptions output,
+      String name,
+      Supplier<String> what,
+      Function<ReadCase, Answer> work) {
     CaseInput input = new CaseInput(caseFile);
     ReadCase read = cases.read(caseFile.toString(), input.content());
     Path target = output.folderFor(input, name);
@@ -40,7 +51,7 @@ final class CaseDesk {
   }
 
   /** Runs work whose heat faults are reported at their place in the case file. */
-  static <T> T placed(ReadCase read, java.util.function.Supplier<T> work) {
+  static <T> T placed(ReadCase read, Supplier<T> work) {
     try {
       return work.get();
     } catch (HeatInputException fault) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
 
 /**
@@ -50,6 +51,28 @@ final class OutputFolder {
    * @throws InputFault if they cannot be written
    */
   void write(Map<String, byte[]> files) {
+    ReentrantLock writing = new ReentrantLock();
+    Thread untilWritten = new Thread(writing::lock);
+    writing.lock();
+    try {
+      Runtime.getRuntime().addShutdownHook(untilWritten);
+      writeWhole(files);
+    } finally {
+      writing.unlock();
+      forget(untilWritten);
+    }
+  }
+
+  /** An interrupted run that has come to writing ends when all is written. */
+  private static boolean forget(Thread hook) {
+    try {
+      return Runtime.getRuntime().removeShutdownHook(hook);
+    } catch (IllegalStateException ending) {
+      return false;
+    }
+  }
+
+  private void writeWhole(Map<String, byte[]> files) {
     Set<String> earlier = filesOfEarlierRun();
     refuseForeign(files.keySet(), earlier);
     boolean fresh = !exists(folder);

@@ -14,13 +14,13 @@ final class Progress {
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final PrintWriter err;
-  private final String what;
+  private final Supplier<String> what;
   private final long start = System.nanoTime();
   private final Timer clock = new Timer("progress", true);
   private int shown;
   private boolean closed;
 
-  private Progress(PrintWriter err, String what, Duration patience) {
+  private Progress(PrintWriter err, Supplier<String> what, Duration patience) {
     this.err = err;
     this.what = what;
     long millis = patience.toMillis();
@@ -42,11 +42,16 @@ final class Progress {
    * @param quiet whether to say nothing at all
    */
   static <T> T during(Streams streams, String what, boolean quiet, Supplier<T> work) {
+    return during(streams, () -> what, quiet, PATIENCE, work);
+  }
+
+  /** The same with words that may change while the work goes on. */
+  static <T> T during(Streams streams, Supplier<String> what, boolean quiet, Supplier<T> work) {
     return during(streams, what, quiet, PATIENCE, work);
   }
 
   static <T> T during(
-      Streams streams, String what, boolean quiet, Duration patience, Supplier<T> work) {
+      Streams streams, Supplier<String> what, boolean quiet, Duration patience, Supplier<T> work) {
     if (quiet || !streams.errIsTerminal()) {
       return work.get();
     }
@@ -63,9 +68,10 @@ final class Progress {
       return;
     }
     long seconds = Duration.ofNanos(System.nanoTime() - start).toSeconds();
-    String text = what + ", " + seconds + " s";
+    String text = what.get() + ", " + seconds + " s";
+    String over = " ".repeat(Math.max(0, shown - text.length()));
     shown = Math.max(shown, text.length());
-    err.print("\r" + text);
+    err.print("\r" + text + over);
     err.flush();
   }
 

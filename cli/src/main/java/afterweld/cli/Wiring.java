@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.Fault;
+import afterweld.casefile.FittedCase;
 import afterweld.charts.FillerChart;
 import afterweld.charts.Picture;
 import afterweld.charts.ProfileCharts;
@@ -35,6 +36,8 @@ final class Wiring {
         new BendCommand(streams, Wiring::read, Wiring::simulate),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
+        new SpreadCommand(streams, Wiring::read),
+        new FitCommand(streams, Wiring::read, Wiring::fitted),
         new MaterialsCommand(streams, Wiring::alloys),
         new StarterCommand(streams));
   }
@@ -53,6 +56,22 @@ final class Wiring {
                     read,
                     (pointer, message) -> reading.positions().fault(pointer, message).toString()))
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));
+  }
+
+  /** Checks on the way that the new case reads as meant: a wrong one is never written. */
+  private static String fitted(String fileName, byte[] content, List<Double> efficiencies) {
+    MaterialLibrary library = MaterialLibrary.standard();
+    CaseReader reader = new CaseReader(library.bases(), library.fillers());
+    String text = new String(content, StandardCharsets.UTF_8);
+    String fitted = FittedCase.of(text, reader.read(fileName, content).positions(), efficiencies);
+    WeldCase again = read(fileName, fitted.getBytes(StandardCharsets.UTF_8)).caseFile().weld();
+    for (int i = 0; i < efficiencies.size(); i++) {
+      double written = again.passes().get(i).efficiency().orElse(Double.NaN);
+      if (!(Math.abs(written - efficiencies.get(i)) < 1e-4)) {
+        throw new IllegalStateException("pass " + i + " has efficiency " + written);
+      }
+    }
+    return fitted;
   }
 
   private static SectionProfile simulate(WeldCase weld, boolean stages) {

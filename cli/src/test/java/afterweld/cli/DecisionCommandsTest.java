@@ -124,6 +124,72 @@ class DecisionCommandsTest {
   }
 
   @Test
+  void spreadKeepsItsKeys() throws IOException {
+    Path out = folder.resolve("spread");
+    int status =
+        run("spread", "examples/cover-strip.json", "--runs", "30", "--json", "--out", out + "");
+    assertEquals(ExitStatus.DONE, status, memory.err());
+    JsonNode root = new ObjectMapper().readTree(memory.out());
+    holds(root, "runs", "seed", "stations", "joint_tensile_MPa", "chance_met", "first_order");
+    holds(root.get("stations").get(0), "distance_mm", "hardness_HV");
+    holds(root.get("stations").get(0).get("hardness_HV"), "p5", "p50", "p95");
+    holds(root.get("joint_tensile_MPa"), "p5", "p50", "p95");
+    holds(root.get("chance_met"), "estimate", "low", "high");
+    holds(root.get("first_order_with_model_error"), "model error", "travel speed");
+    String words = Files.readString(out.resolve("spread.txt")).replaceAll("\\s+", " ");
+    assertTrue(words.contains("30 of 30 simulated joints met"), words);
+    assertTrue(words.contains(">= 90.0 % of runs (rule of three)"), words);
+    assertTrue(words.contains("not a probability of failure in service"), words);
+    assertTrue(Files.exists(out.resolve("spread.png")));
+    assertTrue(Files.exists(out.resolve("influence.svg")));
+  }
+
+  @Test
+  void aMapIsATableAndAPicture() throws IOException {
+    Path out = folder.resolve("map");
+    String grid = "travel_speed=4..8mm/s,preheat=20..90C";
+    int status =
+        run("spread", "examples/cover-strip.json", "--grid", grid, "--json", "--out", out + "");
+    assertEquals(ExitStatus.DONE, status, memory.err());
+    assertEquals(122, Files.readAllLines(out.resolve("map.csv")).size());
+    assertTrue(Files.exists(out.resolve("map.png")));
+    assertEquals(
+        ExitStatus.INPUT_FAULT, run("spread", "examples/cover-strip.json", "--grid", "speed=1..2"));
+  }
+
+  @Test
+  void fitKeepsItsKeysAndWritesACaseThatReadsAgain() throws IOException {
+    Path out = folder.resolve("fit");
+    String traverse = "examples/fork-arm-traverse.csv";
+    int status = run("fit", FORK_ARM, traverse, "--json", "--out", out.toString());
+    assertEquals(ExitStatus.DONE, status, memory.err());
+    JsonNode root = new ObjectMapper().readTree(memory.out());
+    holds(root, "parameters", "rms_before_HV", "rms_after_HV", "points");
+    holds(root.get("parameters").get(0), "name", "value", "low", "high");
+    double fitted = root.get("parameters").get(0).get("value").asDouble();
+    Path again = out.resolve("fork-arm-fitted.yaml");
+    String text = Files.readString(again);
+    assertTrue(text.contains(String.format(java.util.Locale.ROOT, "efficiency: %.4f}", fitted)));
+    assertTrue(text.contains("# 4643 brings the magnesium"), "remarks stay");
+    Path second = folder.resolve("fit-again");
+    run("fit", again.toString(), traverse, "--quiet", "--out", second.toString());
+    JsonNode settled = new ObjectMapper().readTree(second.resolve("result.json").toFile());
+    assertEquals(root.get("rms_after_HV").asDouble(), settled.get("rms_after_HV").asDouble(), 0.1);
+    assertTrue(Files.exists(out.resolve("fit.png")));
+  }
+
+  @Test
+  void aFaultyTraverseNamesItsPlace() throws IOException {
+    Path traverse = folder.resolve("bad.csv");
+    Files.writeString(traverse, "distance_mm,HV\n1,60\n2,soft\n");
+    assertEquals(
+        ExitStatus.INPUT_FAULT,
+        run("fit", FORK_ARM, traverse.toString(), "--out", folder.resolve("none").toString()));
+    assertTrue(memory.err().contains("bad.csv:3:3: found 'soft'"), memory.err());
+    assertFalse(Files.exists(folder.resolve("none")));
+  }
+
+  @Test
   void theSheetIsWrittenAsTextAndAsAPage() throws IOException {
     json("sheet", FORK_ARM);
     Path sheet = folder.resolve("sheet");

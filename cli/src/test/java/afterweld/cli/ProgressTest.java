@@ -17,7 +17,8 @@ class ProgressTest {
   private String after(boolean terminal, boolean quiet, Duration patience) {
     Supplier<String> work = () -> untilSaid(terminal && !quiet && patience.equals(SHORT));
     assertEquals(
-        "done", Progress.during(memory.streams(terminal), "computing", quiet, patience, work));
+        "done",
+        Progress.during(memory.streams(terminal), () -> "computing", quiet, patience, work));
     return memory.err();
   }
 

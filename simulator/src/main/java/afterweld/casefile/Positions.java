@@ -73,6 +73,11 @@ public final class Positions {
     return places.get(rest);
   }
 
+  /** Whether the file names that key. */
+  boolean holds(String pointer) {
+    return places.containsKey(pointer);
+  }
+
   /**
    * A fault at that place.
    *

@@ -19,12 +19,17 @@ import java.util.function.ToDoubleFunction;
  * ends of the section the stretch is cut off. A stretch inside the weld takes the thickness of its
  * side.
  */
-final class LowestAverage {
+public final class LowestAverage {
   private final SectionProfile profile;
   private final List<Station> stations;
   private final int state;
 
-  LowestAverage(SectionProfile profile, int state) {
+  /**
+   * The averages of one state.
+   *
+   * @param state index of the state in the profile
+   */
+  public LowestAverage(SectionProfile profile, int state) {
     this.profile = profile;
     this.stations = profile.stations();
     this.state = state;
@@ -37,7 +42,7 @@ final class LowestAverage {
    * @param end which end of the band
    * @param quantity which of the three values
    */
-  double of(Function<Estimate, Strength> end, ToDoubleFunction<Strength> quantity) {
+  public double of(Function<Estimate, Strength> end, ToDoubleFunction<Strength> quantity) {
     double[] values =
         stations.stream()
             .map(station -> end.apply(station.estimates().get(state)))

@@ -24,13 +24,15 @@ import java.util.stream.IntStream;
 public final class SectionSimulation {
   private final WeldCase weldCase;
   private final boolean allStages;
+  private final StationDensity density;
   private final CaseHeat heat;
   private final WeldMetal weldMetal;
   private final boolean symmetric;
 
-  private SectionSimulation(WeldCase weldCase, boolean allStages) {
+  private SectionSimulation(WeldCase weldCase, boolean allStages, StationDensity density) {
     this.weldCase = weldCase;
     this.allStages = allStages;
+    this.density = density;
     this.heat = CaseHeat.of(weldCase);
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
@@ -44,7 +46,7 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static SectionProfile run(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false).profile();
+    return new SectionSimulation(weldCase, false, StationDensity.FULL).profile();
   }
 
   /**
@@ -53,7 +55,17 @@ public final class SectionSimulation {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static SectionProfile runAllStages(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, true).profile();
+    return new SectionSimulation(weldCase, true, StationDensity.FULL).profile();
+  }
+
+  /**
+   * The profile before welding, as welded and after heat treatment at fewer stations and with no
+   * runs at the ends of defaults: for studies that repeat it many times.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static SectionProfile runThin(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false, StationDensity.THIN).profile();
   }
 
   /**
@@ -77,7 +89,7 @@ public final class SectionSimulation {
   private SectionProfile profile() {
     SideRun left = side(weldCase.left(), heat.left());
     SideRun right = symmetric ? left : side(weldCase.right(), heat.right());
-    StationLine line = new StationLine(left, right, symmetric);
+    StationLine line = new StationLine(left, right, symmetric, density);
     List<StationRun> runs =
         line.compute(start(weldCase.left(), left), start(weldCase.right(), right));
     List<Station> stations =
@@ -112,12 +124,15 @@ public final class SectionSimulation {
   private List<Double> start(Side side, SideRun run) {
     double warmest =
         weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
-    return new StationPlacement(side, run.timeline(), warmest).distances();
+    return new StationPlacement(side, run.timeline(), warmest, density).distances();
   }
 
   /** The same stations at both ends of what the case leaves to defaults. */
   private List<List<StationRun>> otherRuns(SideRun left, SideRun right, List<StationRun> runs) {
     List<List<StationRun>> others = new ArrayList<>();
+    if (!density.full()) {
+      return others;
+    }
     if (heat.heats().stream().anyMatch(pass -> pass.efficiencyLow() < pass.efficiencyHigh())) {
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyLow));
       others.add(withEfficiency(left, right, runs, PassHeat::efficiencyHigh));
@@ -132,14 +147,14 @@ public final class SectionSimulation {
   private List<StationRun> withEfficiency(
       SideRun left, SideRun right, List<StationRun> runs, ToDoubleFunction<PassHeat> efficiency) {
     CaseHeat other = heat.with(efficiency);
-    return new StationLine(left.with(other.left()), right.with(other.right()), symmetric)
+    return new StationLine(left.with(other.left()), right.with(other.right()), symmetric, density)
         .again(runs, run -> true);
   }
 
   private List<StationRun> withDilution(
       SideRun left, SideRun right, List<StationRun> runs, double dilution) {
     SectionMetal<?> metal = SectionMetal.weld(WeldPool.composition(weldCase, dilution));
-    return new StationLine(left.with(metal), right.with(metal), symmetric)
+    return new StationLine(left.with(metal), right.with(metal), symmetric, density)
         .again(runs, StationRun::melted);
   }
 

@@ -21,16 +21,19 @@ final class StationLine {
   private final SideRun left;
   private final SideRun right;
   private final boolean symmetric;
+  private final StationDensity density;
 
   /**
    * A line of stations.
    *
    * @param symmetric whether the right side is the left one mirrored
+   * @param density how often stations are added
    */
-  StationLine(SideRun left, SideRun right, boolean symmetric) {
+  StationLine(SideRun left, SideRun right, boolean symmetric, StationDensity density) {
     this.left = left;
     this.right = right;
     this.symmetric = symmetric;
+    this.density = density;
   }
 
   /**
@@ -84,7 +87,7 @@ final class StationLine {
     return all;
   }
 
-  private static List<StationRun> refined(SideRun side, List<Double> distances, int sign) {
+  private List<StationRun> refined(SideRun side, List<Double> distances, int sign) {
     List<StationRun> line = at(side, distances, sign);
     for (int round = 0; round < ROUNDS; round++) {
       line.addAll(at(side, between(line), sign));
@@ -98,20 +101,38 @@ final class StationLine {
         distances.parallelStream().map(distance -> side.at(0.0 + sign * distance)).toList());
   }
 
-  private static List<Double> between(List<StationRun> line) {
+  private List<Double> between(List<StationRun> line) {
+    int lowest = density.full() ? -1 : lowest(line);
     List<Double> added = new ArrayList<>();
     for (int i = 1; i < line.size(); i++) {
       double inner = Math.abs(line.get(i - 1).distance());
       double outer = Math.abs(line.get(i).distance());
-      if (outer - inner > SMALLEST_GAP && differ(line.get(i - 1), line.get(i))) {
+      boolean besideLowest = i == lowest || i - 1 == lowest;
+      if (outer - inner > SMALLEST_GAP && (besideLowest || differ(line.get(i - 1), line.get(i)))) {
         added.add(StationPlacement.rounded((inner + outer) / 2));
       }
     }
     return added;
   }
 
-  private static boolean differ(StationRun one, StationRun other) {
-    for (int state = 0; state < one.strengths().size(); state++) {
+  /** The station with the lowest yield in the last state. */
+  private static int lowest(List<StationRun> line) {
+    int lowest = 0;
+    for (int i = 1; i < line.size(); i++) {
+      if (last(line.get(i)).yield() < last(line.get(lowest)).yield()) {
+        lowest = i;
+      }
+    }
+    return lowest;
+  }
+
+  private static Strength last(StationRun run) {
+    return run.strengths().get(run.strengths().size() - 1);
+  }
+
+  private boolean differ(StationRun one, StationRun other) {
+    int states = one.strengths().size();
+    for (int state = density.full() ? 0 : states - 1; state < states; state++) {
       Strength a = one.strengths().get(state);
       Strength b = other.strengths().get(state);
       if (Math.abs(a.yield() - b.yield()) > YIELD_STEP) {

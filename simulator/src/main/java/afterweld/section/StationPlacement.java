@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
 final class StationPlacement {
   private static final double HUG = 1e-5;
   private static final double ROUND_TO = 1e-5;
-  private static final double LADDER_STEP = 14;
   private static final double LADDER_END = 453.15;
   private static final double ABOVE_START = 20;
   private static final double FAR = 1.5;
@@ -25,6 +24,7 @@ final class StationPlacement {
   private final double warmest;
   private final double width;
   private final double solidus;
+  private final StationDensity density;
 
   /**
    * Placement for one side.
@@ -32,12 +32,14 @@ final class StationPlacement {
    * @param side its part
    * @param timeline heat of all passes in its leg
    * @param warmest start temperature of a pass, K
+   * @param density how close the ladder is
    */
-  StationPlacement(Side side, StationTimeline timeline, double warmest) {
+  StationPlacement(Side side, StationTimeline timeline, double warmest, StationDensity density) {
     this.timeline = timeline;
     this.warmest = warmest;
     this.width = side.width().orElse(Double.POSITIVE_INFINITY);
     this.solidus = side.alloy().solidus();
+    this.density = density;
   }
 
   /** The stations, nearest first, the weld centre included. */
@@ -47,7 +49,9 @@ final class StationPlacement {
     List<Double> ladder = ladder();
     all.addAll(ladder);
     double end = ladder.get(ladder.size() - 1);
-    all.add(rounded(end * (1 + FAR) / 2));
+    if (density.full()) {
+      all.add(rounded(end * (1 + FAR) / 2));
+    }
     all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
     if (end > width - ROUND_TO) {
       all.add(width);
@@ -57,7 +61,9 @@ final class StationPlacement {
 
   private List<Double> aroundFusionLine() {
     double fusion = timeline.fusionReach();
-    return List.of(0.0, rounded(fusion / 2), rounded(0.85 * fusion), fusion - HUG, fusion + HUG);
+    return density.full()
+        ? List.of(0.0, rounded(fusion / 2), rounded(0.85 * fusion), fusion - HUG, fusion + HUG)
+        : List.of(0.0, fusion - HUG, fusion + HUG);
   }
 
   private List<Double> aroundSolidus() {
@@ -68,9 +74,9 @@ final class StationPlacement {
 
   private List<Double> ladder() {
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
-    int rungs = Math.max(1, (int) ((solidus - coolest) / LADDER_STEP));
+    int rungs = Math.max(1, (int) ((solidus - coolest) / density.step()));
     return IntStream.rangeClosed(1, rungs)
-        .mapToObj(rung -> rounded(timeline.reach(solidus - rung * LADDER_STEP)))
+        .mapToObj(rung -> rounded(timeline.reach(solidus - rung * density.step())))
         .toList();
   }
 

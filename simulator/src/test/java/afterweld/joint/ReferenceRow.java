@@ -18,10 +18,11 @@ import java.util.Map;
  * @param second value of the second way
  * @param tolerance relative tolerance
  */
-record ReferenceRow(String id, String topic, double first, double second, double tolerance) {
+public record ReferenceRow(String id, String topic, double first, double second, double tolerance) {
   private static final double SIX_FIGURES = 1e-5;
 
-  static List<ReferenceRow> all() {
+  /** All rows. */
+  public static List<ReferenceRow> all() {
     try (InputStream in = ReferenceRow.class.getResourceAsStream("reference-values.csv");
         MappingIterator<Map<String, String>> rows =
             new CsvMapper()
@@ -44,12 +45,12 @@ record ReferenceRow(String id, String topic, double first, double second, double
   }
 
   /** Whether the printed figures are too few to judge at the row's tolerance. */
-  boolean tighterThanPrinted() {
+  public boolean tighterThanPrinted() {
     return tolerance < SIX_FIGURES / 2;
   }
 
   /** Half of the last printed figure plus what the tolerance allows. */
-  double allowance(double printed) {
+  public double allowance(double printed) {
     double lastFigure = Math.pow(10, Math.floor(Math.log10(Math.abs(printed)))) * SIX_FIGURES;
     return Math.max(tolerance * Math.abs(printed), 0.5 * lastFigure);
   }

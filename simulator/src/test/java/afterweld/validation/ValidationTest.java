@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 
 class ValidationTest {
   private static final Path PAGE = Path.of("VALIDATION.md");
+  private static final Path ERRORS =
+      Path.of("src", "main", "resources", "afterweld", "study", "model_error.csv");
 
   @Test
   void thePageSaysWhatTheCodeGives() throws IOException {
@@ -18,6 +20,16 @@ class ValidationTest {
       Files.writeString(PAGE, text);
     }
     assertEquals(text, Files.readString(PAGE), "write the page anew with mvn -Pvalidation verify");
+  }
+
+  @Test
+  void theModelErrorOfTheSpreadIsThatOfTheseRows() throws IOException {
+    String text = ModelErrorFile.text();
+    if (Boolean.getBoolean("afterweld.validation.write")) {
+      Files.writeString(ERRORS, text);
+    }
+    assertEquals(
+        text, Files.readString(ERRORS), "write the file anew with mvn -Pvalidation verify");
   }
 
   @Test

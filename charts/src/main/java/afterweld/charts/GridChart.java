@@ -1,0 +1,238 @@
+package afterweld.charts;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import afterweld.study.GridStudy;
+import afterweld.study.GridStudy.Node;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The joint over one or two inputs: lowest yield and width of the softened zone, as lines over one
+ * input or as contours over two.
+ */
+public final class GridChart {
+  private static final double GAP = 24;
+  private static final int HEIGHT = 1560;
+  private static final int LINES = 8;
+  private static final int FINE = 6;
+
+  /** Cells reach a little into their neighbours, so that no seam shows. */
+  private static final double OVERLAP = 1.1;
+
+  private static final float LABEL = 19;
+  private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
+  private static final LineLook STRENGTH =
+      new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE);
+  private static final LineLook WIDTH =
+      new LineLook(Ink.EMBER, 4.5f, Dash.LONG, MarkerShape.SQUARE);
+
+  private final GridStudy study;
+  private final UnitSystem units;
+
+  private GridChart(GridStudy study, UnitSystem units) {
+    this.study = study;
+    this.units = units;
+  }
+
+  /**
+   * The picture.
+   *
+   * @param subject the case it belongs to
+   * @param caution what must be read with it
+   */
+  public static Picture of(GridStudy study, String subject, String caution, UnitSystem units) {
+    GridChart chart = new GridChart(study, units);
+    String over = study.axes().size() == 1 ? "over one input" : "over two inputs";
+    Page page =
+        new Page(
+            HEIGHT,
+            "Lowest strength and softened width " + over,
+            subject,
+            new Legend(chart.legend()),
+            List.of(caution),
+            List.of(
+                "Arc efficiency of the case as written; the bead follows. No colour: no weld, or"
+                    + " not predicted. Softened: yield over 2 % below the base of its side."));
+    return new Picture("map", page, chart.description(), chart::draw);
+  }
+
+  private List<Legend.Entry> legend() {
+    return study.axes().size() == 1
+        ? List.of(
+            Legend.Entry.line("lowest local yield", STRENGTH),
+            Legend.Entry.line("width of the softened zone", WIDTH))
+        : List.of(
+            Legend.Entry.area(
+                "lowest local yield: darker is stronger", Ink.tint(Ink.DEEP_BLUE, 0.5)),
+            Legend.Entry.area(
+                "width of the softened zone: darker is wider", Ink.tint(Ink.EMBER, 0.5)));
+  }
+
+  private String description() {
+    return String.format(
+        Locale.ROOT,
+        "Lowest yield from %s to %s and softened width from %s to %s over %s.",
+        shown(OutputQuantity.YIELD, least(Node::lowestYield)),
+        shown(OutputQuantity.YIELD, most(Node::lowestYield)),
+        shown(OutputQuantity.DISTANCE, least(Node::softenedWidth)),
+        shown(OutputQuantity.DISTANCE, most(Node::softenedWidth)),
+        String.join(
+            " and ", study.axes().stream().map(axis -> axis.input().label(units)).toList()));
+  }
+
+  private String shown(OutputQuantity quantity, double si) {
+    return Double.isFinite(si) ? Figures.of(quantity, units, si) : "not predicted";
+  }
+
+  private double least(ToDoubleFunction<Node> value) {
+    return study.nodes().stream()
+        .mapToDouble(value)
+        .filter(Double::isFinite)
+        .min()
+        .orElse(Double.NaN);
+  }
+
+  private double most(ToDoubleFunction<Node> value) {
+    return study.nodes().stream()
+        .mapToDouble(value)
+        .filter(Double::isFinite)
+        .max()
+        .orElse(Double.NaN);
+  }
+
+  private void draw(Graphics2D g, Rectangle2D room) {
+    double height = (room.getHeight() - GAP) / 2;
+    Rectangle2D upper = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), height);
+    Rectangle2D lower =
+        new Rectangle2D.Double(room.getX(), room.getY() + height + GAP, room.getWidth(), height);
+    if (study.axes().size() == 1) {
+      line(g, upper, OutputQuantity.YIELD, "lowest yield", Node::lowestYield, STRENGTH);
+      line(g, lower, OutputQuantity.DISTANCE, "softened width", Node::softenedWidth, WIDTH);
+    } else {
+      map(g, upper, OutputQuantity.YIELD, Node::lowestYield, Ink.DEEP_BLUE);
+      map(g, lower, OutputQuantity.DISTANCE, Node::softenedWidth, Ink.EMBER);
+    }
+  }
+
+  private Axis axis(int which) {
+    GridStudy.Axis axis = study.axes().get(which);
+    return new Axis(
+        axis.input().label(units),
+        axis.input().kind().in(units, axis.low()),
+        axis.input().kind().in(units, axis.high()));
+  }
+
+  private void line(
+      Graphics2D g,
+      Rectangle2D frame,
+      OutputQuantity quantity,
+      String name,
+      ToDoubleFunction<Node> value,
+      LineLook look) {
+    double top = quantity.in(units, most(value));
+    Axis up = new Axis(name + " (" + quantity.unit(units) + ")", 0, top > 0 ? 1.12 * top : 1);
+    Plot plot = new Plot(g, frame, axis(0), up);
+    List<Curve.Spot> spots =
+        study.nodes().stream()
+            .map(
+                node ->
+                    new Curve.Spot(
+                        study.axes().get(0).input().kind().in(units, node.values().get(0)),
+                        quantity.in(units, value.applyAsDouble(node))))
+            .toList();
+    plot.curve(new Curve(name, spots, look));
+  }
+
+  private void map(
+      Graphics2D g,
+      Rectangle2D frame,
+      OutputQuantity quantity,
+      ToDoubleFunction<Node> value,
+      Color ink) {
+    Axis across = axis(0);
+    Axis up = axis(1);
+    Plot plot = new Plot(g, frame, across, up);
+    double[] values =
+        study.nodes().stream()
+            .mapToDouble(node -> quantity.in(units, value.applyAsDouble(node)))
+            .toArray();
+    int steps = GridStudy.steps(2);
+    ContourField field = new ContourField(values, steps).finer(FINE);
+    List<Double> levels = field.levels(LINES);
+    shade(plot, across, up, field, levels, ink);
+    List<Rectangle2D> taken = new ArrayList<>();
+    for (double level : levels) {
+      contour(g, plot, across, up, field, level, quantity, taken);
+    }
+  }
+
+  private static void shade(
+      Plot plot, Axis across, Axis up, ContourField field, List<Double> levels, Color ink) {
+    int cells = field.side() - 1;
+    double wide = across.span() / cells;
+    double high = up.span() / cells;
+    for (int row = 0; row < cells; row++) {
+      for (int column = 0; column < cells; column++) {
+        double middle = field.middle(column, row);
+        if (Double.isFinite(middle)) {
+          long above = levels.stream().filter(level -> middle >= level).count();
+          double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
+          plot.shade(
+              across.from() + column * wide,
+              across.from() + (column + OVERLAP) * wide,
+              up.from() + row * high,
+              up.from() + (row + OVERLAP) * high,
+              Ink.over(ink, share));
+        }
+      }
+    }
+  }
+
+  private void contour(
+      Graphics2D g,
+      Plot plot,
+      Axis across,
+      Axis up,
+      ContourField field,
+      double level,
+      OutputQuantity quantity,
+      List<Rectangle2D> taken) {
+    double wide = across.span() / (field.side() - 1);
+    double high = up.span() / (field.side() - 1);
+    List<Curve.Spot> line = new ArrayList<>();
+    for (ContourField.Piece piece : field.pieces(level)) {
+      Curve.Spot from =
+          new Curve.Spot(across.from() + piece.x1() * wide, up.from() + piece.y1() * high);
+      Curve.Spot to =
+          new Curve.Spot(across.from() + piece.x2() * wide, up.from() + piece.y2() * high);
+      plot.curve(new Curve("", List.of(from, to), CONTOUR));
+      line.add(from);
+    }
+    String words = Figures.shortest(level) + " " + quantity.unit(units);
+    label(g, plot, Text.bold(words, LABEL, Ink.TEXT), line, taken);
+  }
+
+  /** Sets the value on its line, at the first place from the middle on that is still free. */
+  private static void label(
+      Graphics2D g, Plot plot, Text text, List<Curve.Spot> line, List<Rectangle2D> taken) {
+    for (int i = 0; i < line.size(); i++) {
+      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+      Curve.Spot spot = line.get(Math.floorMod(line.size() / 2 + away, line.size()));
+      double left = plot.x(spot.x()) - text.width() / 2;
+      double top = plot.y(spot.y()) - text.height() / 2;
+      Rectangle2D box =
+          new Rectangle2D.Double(left - 6, top - 4, text.width() + 12, text.height() + 8);
+      if (plot.area().contains(box) && taken.stream().noneMatch(box::intersects)) {
+        taken.add(box);
+        text.drawOver(g, left, top + text.rise());
+        return;
+      }
+    }
+  }
+}

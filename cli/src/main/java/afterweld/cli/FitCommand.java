@@ -1,0 +1,101 @@
+package afterweld.cli;
+
+import afterweld.casefile.Fault;
+import afterweld.casefile.TraverseReader;
+import afterweld.charts.Picture;
+import afterweld.charts.TraverseChart;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.study.HardnessTraverse;
+import afterweld.study.TraverseFit;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A measured hardness traverse against a case. */
+@Command(
+    name = "fit",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "A measured hardness traverse against a case: overlay, arc efficiency, base hardness and"
+            + " centre with their intervals, and the case with the efficiency put in.",
+    footerHeading = "%nExamples:%n",
+    footer = {"  afterweld fit cli/examples/fork-arm.yaml cli/examples/fork-arm-traverse.csv"})
+final class FitCommand implements Callable<Integer> {
+  private final CaseDesk desk;
+  private final FittedCases fittedCases;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Option(
+      names = "--after-heat-treatment",
+      description = "The traverse was measured after the heat treatment, not as welded.")
+  private boolean afterHeatTreatment;
+
+  @Parameters(index = "0", paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "TRAVERSE",
+      description = "CSV with a head: distance_mm or distance_in, HV or HB, and sd if it is known.")
+  private Path traverseFile;
+
+  FitCommand(Streams streams, CaseSource cases, FittedCases fittedCases) {
+    this.desk = new CaseDesk(streams, cases);
+    this.fittedCases = fittedCases;
+  }
+
+  @Override
+  public Integer call() {
+    return desk.run(caseFile, output, "fit", "fitting the traverse", this::answer);
+  }
+
+  private Answer answer(ReadCase read) {
+    WeldCase weld = read.caseFile().weld();
+    WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
+    TraverseFit fit = TraverseFit.of(measured, traverse());
+    UnitSystem units = unitsOption.units();
+    FitTable table = new FitTable(weld, fit, afterHeatTreatment, units);
+    String json = FitJson.of(weld, fit);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    files.put("fit.csv", table.csv().getBytes(StandardCharsets.UTF_8));
+    if (fit.fit().isPresent()) {
+      files.put(fittedName(), fitted(fit).getBytes(StandardCharsets.UTF_8));
+    }
+    Picture picture = TraverseChart.of(fit, weld.title(), FitTable.CAUTION, units);
+    for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
+      files.put(drawn.name() + ".png", drawn.png());
+      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
+    }
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  private HardnessTraverse traverse() {
+    TraverseReader reading =
+        TraverseReader.read(traverseFile.toString(), new CaseInput(traverseFile).content());
+    return reading
+        .traverse()
+        .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));
+  }
+
+  private String fittedName() {
+    boolean json = caseFile.toString().endsWith(".json");
+    return new CaseInput(caseFile).name() + "-fitted" + (json ? ".json" : ".yaml");
+  }
+
+  private String fitted(TraverseFit fit) {
+    byte[] content = new CaseInput(caseFile).content();
+    return fittedCases.of(caseFile.toString(), content, fit.efficiencies());
+  }
+}

@@ -1,0 +1,160 @@
+package afterweld.cli;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.study.HardnessTraverse.Point;
+import afterweld.study.RobustFit;
+import afterweld.study.TraverseFit;
+import java.util.List;
+import java.util.Locale;
+
+/** What a person reads on the terminal after {@code fit}, and the table of the points. */
+final class FitTable {
+  /** What must be read with every part of it. */
+  static final String CAUTION =
+      "A fit makes a prediction agree with one traverse; it is not a qualification. The qualified"
+          + " procedure and the test coupon decide.";
+
+  private static final double ODD = 0.05;
+
+  private final WeldCase weldCase;
+  private final TraverseFit fit;
+  private final boolean treated;
+  private final UnitSystem units;
+
+  FitTable(WeldCase weldCase, TraverseFit fit, boolean treated, UnitSystem units) {
+    this.weldCase = weldCase;
+    this.fit = fit;
+    this.treated = treated;
+    this.units = units;
+  }
+
+  /** The whole of it. */
+  String text() {
+    StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
+    text.append(
+        Paragraph.of(
+            fit.traverse().points().size()
+                + " points measured "
+                + (treated ? "after heat treatment" : "as welded")
+                + ", Levenberg-Marquardt with Huber's weights."));
+    fit.fit().ifPresent(found -> text.append('\n').append(details(found)));
+    fit.refusals().forEach(why -> text.append(Paragraph.hanging("- ", why)));
+    fit.warnings().forEach(why -> text.append(Paragraph.hanging("! ", why)));
+    return text.append('\n').append(answer()).append(Paragraph.of(CAUTION)).toString();
+  }
+
+  private String details(RobustFit found) {
+    TextTable table = new TextTable("fitted", " value", " 95 % from", " to", "");
+    found.estimates().forEach(one -> table.row(cells(one)));
+    StringBuilder text = new StringBuilder(table.text()).append('\n').append(correlations(found));
+    text.append(
+        Paragraph.of(
+            String.format(
+                Locale.ROOT,
+                "Condition number %.1f. Residual variance %.2f times what the points' own scatter"
+                    + " explains. %d runs of one sign, %.0f expected by chance%s.",
+                found.condition(),
+                found.s2(),
+                fit.runs().runs(),
+                fit.runs().expected(),
+                fit.runs().chance() < ODD ? ": too odd to be chance, the shape misfits" : "")));
+    if (Double.isFinite(fit.heldOut())) {
+      text.append(
+          Paragraph.of(
+              String.format(
+                  Locale.ROOT,
+                  "Every fifth point held out and predicted from the others: off by %.1f HV (root"
+                      + " mean square).",
+                  fit.heldOut())));
+    }
+    return text.toString();
+  }
+
+  private String[] cells(RobustFit.Estimate one) {
+    boolean length = one.parameter().unit().equals("m");
+    boolean share = one.parameter().unit().isEmpty();
+    return new String[] {
+      one.parameter().name(),
+      figure(one.value(), length, share),
+      figure(one.low(), length, share),
+      figure(one.high(), length, share),
+      length ? units.lengthUnit() : one.parameter().unit()
+    };
+  }
+
+  private String figure(double value, boolean length, boolean share) {
+    double shown = length ? units.length(value) : value;
+    int decimals = share ? 3 : length ? (units == UnitSystem.METRIC ? 2 : 3) : 1;
+    return new JsonNumber(shown, decimals).toString();
+  }
+
+  private static String correlations(RobustFit found) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < found.estimates().size(); i++) {
+      for (int j = 0; j < i; j++) {
+        text.append(
+            Paragraph.of(
+                String.format(
+                    Locale.ROOT,
+                    "Correlation of %s and %s: %.2f.",
+                    found.estimates().get(j).parameter().name(),
+                    found.estimates().get(i).parameter().name(),
+                    found.correlation().get(i).get(j))));
+      }
+    }
+    return text.toString();
+  }
+
+  /** The answer only. */
+  String answer() {
+    String deviations =
+        String.format(
+            Locale.ROOT,
+            "Root mean square deviation %.1f HV as written, %.1f HV fitted.",
+            fit.rmsBefore(),
+            fit.rmsAfter());
+    return fit.fit()
+        .map(
+            found ->
+                Paragraph.of(
+                    String.format(
+                            Locale.ROOT,
+                            "Arc efficiency %.3f (95 %% interval %.3f to %.3f). ",
+                            found.estimates().get(0).value(),
+                            found.estimates().get(0).low(),
+                            found.estimates().get(0).high())
+                        + deviations))
+        .orElse(
+            Paragraph.of(
+                String.format(
+                    Locale.ROOT,
+                    "Nothing fitted; the traverse is %.1f HV off the case as written (root mean"
+                        + " square).",
+                    fit.rmsBefore())));
+  }
+
+  /** A row for each point. */
+  String csv() {
+    StringBuilder text =
+        new StringBuilder(
+            OutputQuantity.DISTANCE.key(units)
+                + ",measured_HV,as_written_HV,fitted_HV,residual_HV\n");
+    List<Point> points = fit.traverse().points();
+    for (int i = 0; i < points.size(); i++) {
+      Point point = points.get(i);
+      text.append(new JsonNumber(units.length(point.distance()), 3))
+          .append(',')
+          .append(new JsonNumber(point.hardness(), 1))
+          .append(',')
+          .append(new JsonNumber(fit.before().get(i), 1))
+          .append(',')
+          .append(new JsonNumber(fit.after().get(i), 1))
+          .append(',')
+          .append(new JsonNumber(point.hardness() - fit.after().get(i), 1))
+          .append('\n');
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,16 @@
+package afterweld.cli;
+
+import java.util.List;
+
+/** Writes the text of a case with fitted efficiencies in it. */
+@FunctionalInterface
+interface FittedCases {
+  /**
+   * The new text.
+   *
+   * @param fileName name of the case as the user gave it
+   * @param content the case as read without faults
+   * @param efficiencies one for each pass
+   */
+  String of(String fileName, byte[] content, List<Double> efficiencies);
+}

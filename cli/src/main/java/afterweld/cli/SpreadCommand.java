@@ -1,0 +1,142 @@
+package afterweld.cli;
+
+import afterweld.casefile.CaseFile;
+import afterweld.casefile.GridReader;
+import afterweld.charts.GridChart;
+import afterweld.charts.Picture;
+import afterweld.charts.SpreadCharts;
+import afterweld.section.UnitSystem;
+import afterweld.study.GridStudy;
+import afterweld.study.SpreadRunner;
+import afterweld.study.SpreadSettings;
+import afterweld.study.SpreadStudy;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** How sure one can be of the joint, and what it depends on. */
+@Command(
+    name = "spread",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "The uncertainty: many joints simulated with inputs drawn from their spreads; bands along"
+            + " the section, the chance of meeting the requirement, what matters most.",
+    footerHeading = "%nExamples:%n",
+    footer = {
+      "  afterweld spread cli/examples/fork-arm.yaml",
+      "  afterweld spread cli/examples/fork-arm.yaml --runs 1000 --seed 7",
+      "  afterweld spread cli/examples/fork-arm.yaml --grid travel_speed=2..4mm/s,preheat=20..150C"
+    })
+final class SpreadCommand implements Callable<Integer> {
+  private static final int FEWEST_RUNS = 10;
+  private static final int MOST_RUNS = 100_000;
+
+  private final CaseDesk desk;
+
+  @Mixin private OutputOptions output;
+  @Mixin private UnitsOption unitsOption;
+
+  @Option(
+      names = "--runs",
+      paramLabel = "N",
+      description = "Joints to simulate: 200 for a first look, 1000 for a report.")
+  private Integer runs;
+
+  @Option(names = "--seed", paramLabel = "S", description = "Seed of the draws.")
+  private Long seed;
+
+  @Option(
+      names = "--grid",
+      paramLabel = "INPUTS",
+      description =
+          "In place of the runs, a map over one or two inputs: travel_speed, preheat, current,"
+              + " voltage, dilution, natural_age, solution_temperature, quench_delay,"
+              + " ageing_temperature, ageing_time.")
+  private String grid;
+
+  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
+  private Path caseFile;
+
+  SpreadCommand(Streams streams, CaseSource cases) {
+    this.desk = new CaseDesk(streams, cases);
+  }
+
+  @Override
+  public Integer call() {
+    if (runs != null && (runs < FEWEST_RUNS || runs > MOST_RUNS)) {
+      throw new InputFault(
+          "--runs " + runs + ": expected " + FEWEST_RUNS + " to " + MOST_RUNS + " joints");
+    }
+    RunCount count = new RunCount(grid == null ? "joint" : "place");
+    return desk.run(
+        caseFile,
+        output,
+        "spread",
+        count,
+        read -> grid == null ? answer(read, count) : map(read, count));
+  }
+
+  private Answer answer(ReadCase read, RunCount count) {
+    CaseFile asked = read.caseFile();
+    UnitSystem units = unitsOption.units();
+    SpreadSettings settings = settings(asked.spread());
+    count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
+    SpreadStudy study =
+        SpreadRunner.run(asked.weld(), asked.joint().gauge(), asked.requirement(), settings, count);
+    SpreadTable table = new SpreadTable(asked.weld(), asked.joint().gauge(), study, units);
+    String json = SpreadJson.of(asked.weld(), study);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    files.put("spread.txt", table.text().getBytes(StandardCharsets.UTF_8));
+    draw(SpreadCharts.of(study, asked.weld().title(), SpreadTable.CAUTION, units), files);
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  private Answer map(ReadCase read, RunCount count) {
+    CaseFile asked = read.caseFile();
+    GridReader reading = GridReader.read(grid, asked.weld());
+    if (!reading.faults().isEmpty()) {
+      throw new InputFault(reading.faults().stream().map(fault -> "--grid: " + fault).toList());
+    }
+    count.begin(GridStudy.size(reading.axes().size()));
+    GridStudy study = GridStudy.of(asked.weld(), asked.joint().gauge(), reading.axes(), count);
+    GridOutput shown = new GridOutput(asked.weld(), study, unitsOption.units());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("result.json", shown.json().getBytes(StandardCharsets.UTF_8));
+    files.put("map.csv", shown.csv().getBytes(StandardCharsets.UTF_8));
+    Picture picture =
+        GridChart.of(study, asked.weld().title(), GridOutput.CAUTION, unitsOption.units());
+    draw(List.of(picture), files);
+    return new Answer(shown.text(), shown.answer(), shown.json(), files, ExitStatus.DONE);
+  }
+
+  private static void draw(List<Picture> pictures, Map<String, byte[]> files) {
+    for (Picture.Files drawn : Picture.drawAll(pictures)) {
+      files.put(drawn.name() + ".png", drawn.png());
+      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  private SpreadSettings settings(SpreadSettings ofCase) {
+    return new SpreadSettings(
+        runs == null ? ofCase.runs() : OptionalInt.of(runs),
+        seed == null ? ofCase.seed() : OptionalLong.of(seed),
+        ofCase.dilution(),
+        ofCase.beadWidth(),
+        ofCase.travelSpeed(),
+        ofCase.furnaceTemperature(),
+        ofCase.quenchDelay(),
+        ofCase.ageingTime(),
+        ofCase.composition());
+  }
+}

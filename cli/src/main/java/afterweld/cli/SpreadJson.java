@@ -1,0 +1,125 @@
+package afterweld.cli;
+
+import afterweld.section.WeldCase;
+import afterweld.study.ModelError;
+import afterweld.study.Quantiles;
+import afterweld.study.Share;
+import afterweld.study.SpreadStudy;
+import afterweld.study.SpreadStudy.Influence;
+import afterweld.study.SpreadStudy.StationBand;
+import afterweld.study.SpreadStudy.View;
+import afterweld.study.UncertainInput;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/** The result of {@code spread} for programs. */
+final class SpreadJson {
+  private static final double MEGA = 1e-6;
+
+  private SpreadJson() {}
+
+  static String of(WeldCase weldCase, SpreadStudy study) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("runs", count(study.runs()));
+    root.put("seed", count(study.seed()));
+    root.put("left_out", count(study.leftOut()));
+    root.put("inputs", study.inputs().stream().map(SpreadJson::input).toList());
+    root.put("model_error", modelError(study.modelError()));
+    root.put("stations", study.stations().stream().map(SpreadJson::station).toList());
+    putView(root, study.total(), "");
+    putView(root, study.process(), "_inputs_only");
+    root.put("melting_possible", study.meltingPossible().map(SpreadJson::share).orElse(null));
+    root.put("first_order_of", study.total().target());
+    root.put("first_order", indices(study.process(), Influence::index));
+    root.put("first_order_error", indices(study.process(), Influence::error));
+    root.put("first_order_with_model_error", indices(study.total(), Influence::index));
+    root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
+    root.put("cautions", List.of(SpreadTable.CAUTION));
+    return JsonText.of(root);
+  }
+
+  private static JsonNumber count(long value) {
+    return new JsonNumber(value, 0);
+  }
+
+  private static Map<String, Object> input(UncertainInput input) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("name", input.name());
+    json.put("group", input.group());
+    json.put("assumed", input.words());
+    return json;
+  }
+
+  private static Map<String, Object> modelError(ModelError error) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("hardness", residuals(error.hardness()));
+    json.put("yield", residuals(error.yield()));
+    json.put("tensile", residuals(error.tensile()));
+    return json;
+  }
+
+  private static Map<String, Object> residuals(ModelError.Residuals residuals) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("relative_standard_deviation", new JsonNumber(residuals.spread(), 3));
+    json.put("values", count(residuals.values()));
+    json.put("left_out", count(residuals.leftOut()));
+    json.put("assumed", residuals.assumed());
+    return json;
+  }
+
+  private static Map<String, Object> station(StationBand band) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("distance_mm", new JsonNumber(band.distance() * 1e3, 3));
+    json.put("hardness_HV", quantiles(band.hardness(), 1));
+    json.put("yield_MPa", quantiles(band.yield(), MEGA));
+    json.put("hardness_HV_inputs_only", quantiles(band.hardnessProcess(), 1));
+    json.put("yield_MPa_inputs_only", quantiles(band.yieldProcess(), MEGA));
+    return json;
+  }
+
+  private static Map<String, Object> quantiles(Quantiles values, double factor) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("p5", new JsonNumber(values.p5() * factor, 1));
+    json.put("p50", new JsonNumber(values.p50() * factor, 1));
+    json.put("p95", new JsonNumber(values.p95() * factor, 1));
+    return json;
+  }
+
+  private static void putView(Map<String, Object> root, View view, String suffix) {
+    root.put("joint_tensile_MPa" + suffix, quantiles(view.tensile(), MEGA));
+    root.put("joint_proof_MPa" + suffix, quantiles(view.proof(), MEGA));
+    root.put("lowest_hardness_HV" + suffix, quantiles(view.lowestHardness(), 1));
+    root.put(
+        "joint_tensile_MPa_p5_interval" + suffix,
+        view.tensileP5()
+            .map(
+                p5 ->
+                    List.of(
+                        new JsonNumber(p5.low() * MEGA, 1), new JsonNumber(p5.high() * MEGA, 1)))
+            .orElse(null));
+    Map<String, Object> places = new LinkedHashMap<>();
+    view.failsIn().forEach((zone, share) -> places.put(zone, new JsonNumber(share.estimate(), 3)));
+    root.put("fails_in" + suffix, places);
+    root.put("fails_undecided" + suffix, new JsonNumber(view.undecided().estimate(), 3));
+    root.put("without_proof" + suffix, count(view.withoutProof()));
+    root.put("chance_met" + suffix, view.met().map(SpreadJson::share).orElse(null));
+  }
+
+  private static Map<String, Object> share(Share share) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("estimate", new JsonNumber(share.estimate(), 3));
+    json.put("low", new JsonNumber(share.low(), 3));
+    json.put("high", new JsonNumber(share.high(), 3));
+    return json;
+  }
+
+  private static Map<String, Object> indices(View view, ToDoubleFunction<Influence> value) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    view.firstOrder()
+        .forEach(one -> json.put(one.input(), new JsonNumber(value.applyAsDouble(one), 3)));
+    return json;
+  }
+}

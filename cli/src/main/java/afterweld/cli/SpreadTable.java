@@ -1,0 +1,279 @@
+package afterweld.cli;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.study.ModelError;
+import afterweld.study.OrderRanks;
+import afterweld.study.Quantiles;
+import afterweld.study.Share;
+import afterweld.study.SpreadStudy;
+import afterweld.study.SpreadStudy.Influence;
+import afterweld.study.SpreadStudy.View;
+import afterweld.study.UncertainInput;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a person reads on the terminal after {@code spread}. */
+final class SpreadTable {
+  /** What must be read with every part of it. */
+  static final String CAUTION =
+      "Spreads of inputs are assumptions unless the case sets them. This does not cover defects,"
+          + " wrong filler, geometry or untested physics: not a probability of failure in service,"
+          + " not a design value.";
+
+  private static final int MANY = 1000;
+
+  private final WeldCase weldCase;
+  private final double gauge;
+  private final SpreadStudy study;
+  private final UnitSystem units;
+
+  SpreadTable(WeldCase weldCase, double gauge, SpreadStudy study, UnitSystem units) {
+    this.weldCase = weldCase;
+    this.gauge = gauge;
+    this.study = study;
+    this.units = units;
+  }
+
+  /** The whole of it. */
+  String text() {
+    StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
+    text.append(Paragraph.of(head()));
+    text.append('\n').append(inputs());
+    text.append('\n').append(values());
+    text.append('\n').append(notes());
+    text.append('\n').append(places());
+    text.append('\n').append(influences("With the model's error", study.total()));
+    text.append('\n')
+        .append(influences("Inputs only, as if the model were exact", study.process()));
+    text.append(Paragraph.of(ranking()));
+    text.append('\n').append(Paragraph.of(error()));
+    return text.append('\n').append(answer()).toString();
+  }
+
+  private int kept() {
+    return study.runs() - study.leftOut();
+  }
+
+  private String head() {
+    String left =
+        study.leftOut() == 0
+            ? ""
+            : " " + study.leftOut() + " draws make no weld and are left out of everything below.";
+    return study.runs()
+        + " joints simulated from arc to tension test, Latin hypercube, seed "
+        + study.seed()
+        + "; last state, dressed flush, "
+        + OutputQuantity.DISTANCE.text(units, gauge)
+        + " "
+        + units.lengthUnit()
+        + " gauge."
+        + left;
+  }
+
+  private String inputs() {
+    TextTable table = new TextTable("input", "assumed");
+    for (UncertainInput input : study.inputs()) {
+      table.row(input.name(), input.words());
+    }
+    return table.text();
+  }
+
+  private String values() {
+    TextTable table = new TextTable("below this are", " 5 %", " half", " 95 %", "");
+    String stress = units.stressUnit();
+    row(table, "tensile strength", study.total().tensile(), OutputQuantity.TENSILE, stress);
+    row(table, "  inputs only", study.process().tensile(), OutputQuantity.TENSILE, "");
+    row(table, "proof stress", study.total().proof(), OutputQuantity.YIELD, stress);
+    row(table, "  inputs only", study.process().proof(), OutputQuantity.YIELD, "");
+    row(table, "lowest hardness", study.total().lowestHardness(), OutputQuantity.HARDNESS, "HV");
+    row(table, "  inputs only", study.process().lowestHardness(), OutputQuantity.HARDNESS, "");
+    return table.text();
+  }
+
+  private void row(
+      TextTable table, String name, Quantiles values, OutputQuantity quantity, String unit) {
+    table.row(
+        name,
+        quantity.text(units, values.p5()),
+        quantity.text(units, values.p50()),
+        quantity.text(units, values.p95()),
+        unit);
+  }
+
+  private String notes() {
+    StringBuilder text = new StringBuilder();
+    study
+        .total()
+        .tensileP5()
+        .ifPresent(
+            p5 ->
+                text.append(
+                    Paragraph.of(
+                        "The 5 % value of the tensile strength lies between "
+                            + OutputQuantity.TENSILE.text(units, p5.low())
+                            + " and "
+                            + OutputQuantity.TENSILE.text(units, p5.high())
+                            + " "
+                            + units.stressUnit()
+                            + " (95 % confidence from the ranks of the runs, conservative).")));
+    if (study.total().withoutProof() > 0) {
+      text.append(
+          Paragraph.of(
+              "Joints that reach their maximum before a 0.2 % proof stress: "
+                  + study.total().withoutProof()
+                  + ". They are left out of its row and count as not meeting a yield."));
+    }
+    study
+        .meltingPossible()
+        .filter(share -> share.count() > 0)
+        .ifPresent(
+            share ->
+                text.append(
+                    Paragraph.of(
+                        "In "
+                            + share.count()
+                            + " of "
+                            + share.runs()
+                            + " draws the solution treatment reaches a solidus: melting is"
+                            + " possible.")));
+    text.append(
+        Paragraph.of(
+            "A statement that rests on no shape of the spread takes "
+                + OrderRanks.runsFor(0.95, 0.95)
+                + " plainly random joints: 95 % of all exceed the worst of them, 95 % sure."));
+    return text.toString();
+  }
+
+  private String places() {
+    if (study.total().failsIn().isEmpty()) {
+      return Paragraph.of("Place of failure: the strength of the weld metal is not predicted.");
+    }
+    TextTable table = new TextTable("weakest zone", " of joints", " inputs only");
+    study
+        .total()
+        .failsIn()
+        .forEach(
+            (zone, share) ->
+                table.row(
+                    zone,
+                    percent(share.estimate()),
+                    percent(
+                        study.process().failsIn().containsKey(zone)
+                            ? study.process().failsIn().get(zone).estimate()
+                            : 0)));
+    return table.text()
+        + Paragraph.of(
+            "In "
+                + percent(study.total().undecided().estimate())
+                + " of the joints the next zone is within 2 %, so that no place can be named.");
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+
+  private static String influences(String title, View view) {
+    if (view.firstOrder().isEmpty()) {
+      return Paragraph.of(title + ": the " + view.target() + " hardly varies; nothing to rank.");
+    }
+    TextTable table = new TextTable(title, " part", " +-");
+    for (Influence one : view.firstOrder()) {
+      table.row(one.input(), figure(Math.max(0, one.index())), figure(one.error()));
+    }
+    table.row("interaction or noise", figure(view.interactionOrNoise()), "");
+    return table.text();
+  }
+
+  private static String figure(double value) {
+    return String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  private String ranking() {
+    return "Part of the variance of the "
+        + study.total().target()
+        + " that an input explains on its own. With "
+        + kept()
+        + " runs only inputs more than "
+        + (kept() < MANY ? "0.1" : "0.04")
+        + " apart may be ranked.";
+  }
+
+  private String error() {
+    ModelError error = study.modelError();
+    return "Model error, one standard deviation, of deviations from published values the model"
+        + " never saw (see the validation page): "
+        + residuals("yield", error.yield())
+        + "; "
+        + residuals("tensile strength", error.tensile())
+        + "; "
+        + residuals("hardness", error.hardness())
+        + ". 70 % of the variance is common to the section, 30 % to a zone [assumed].";
+  }
+
+  private static String residuals(String name, ModelError.Residuals residuals) {
+    String from =
+        residuals.assumed()
+            ? "assumed, "
+                + residuals.values()
+                + (residuals.values() == 1 ? " value tells" : " values tell")
+                + " no spread"
+            : residuals.values()
+                + " values"
+                + (residuals.leftOut() > 0
+                    ? ", " + residuals.leftOut() + " of a metal without a model left out"
+                    : "");
+    return String.format(Locale.ROOT, "%s %.0f %% (%s)", name, 100 * residuals.spread(), from);
+  }
+
+  /** The answer only. */
+  String answer() {
+    return Paragraph.of(study.total().met().map(this::chance).orElse(unasked()))
+        + Paragraph.of(CAUTION);
+  }
+
+  private String unasked() {
+    return SpreadStudy.asksStrength(study.requirement())
+        ? "The strength of the weld metal is not predicted, so no chance can be given."
+        : "The case requires no strength, so there is no chance to give.";
+  }
+
+  private String chance(Share met) {
+    String asked =
+        "Under the stated input ranges and model error, "
+            + met.count()
+            + " of "
+            + met.runs()
+            + " simulated joints met "
+            + requirement();
+    if (!met.atAnEnd()) {
+      return String.format(
+          Locale.ROOT,
+          "%s (95 %% interval %.0f-%.0f %%).",
+          asked,
+          100 * met.low(),
+          100 * met.high());
+    }
+    double certain = 100 * (1 - met.ruleOfThree());
+    return met.count() == 0
+        ? String.format(
+            Locale.ROOT, "%s: <= %.2g %% of runs (rule of three).", asked, 100 - certain)
+        : String.format(Locale.ROOT, "%s: >= %.1f %% of runs (rule of three).", asked, certain);
+  }
+
+  private String requirement() {
+    return java.util.stream.Stream.of(
+            asked(OutputQuantity.YIELD, study.requirement().yield(), "yield"),
+            asked(OutputQuantity.TENSILE, study.requirement().tensile(), "tensile"),
+            asked(OutputQuantity.HARDNESS, study.requirement().hardness(), "hardness"))
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  private String asked(OutputQuantity quantity, java.util.OptionalDouble value, String name) {
+    return value.isEmpty()
+        ? ""
+        : name + " " + quantity.text(units, value.getAsDouble()) + " " + quantity.unit(units);
+  }
+}

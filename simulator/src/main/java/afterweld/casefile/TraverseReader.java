@@ -1,0 +1,187 @@
+package afterweld.casefile;
+
+import afterweld.strength.HardnessScale;
+import afterweld.study.HardnessTraverse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Reads a hardness traverse: CSV with a head, {@code distance_mm} or {@code distance_in}, then
+ * {@code HV} or {@code HB}, and {@code sd} in the same scale if each indent's is known. Lines that
+ * begin with {@code #} are remarks.
+ *
+ * @param traverse what was measured; empty if there is a fault
+ * @param faults all that is wrong, with line and column
+ */
+public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> faults) {
+  private static final double SOFTEST = 20;
+  private static final double HARDEST = 250;
+  private static final double LARGEST_DEVIATION = 50;
+  private static final double INCH = 0.0254;
+  private static final double FARTHEST = 2;
+  private static final String HEAD =
+      "a head with distance_mm or distance_in, HV or HB, and sd if it is known";
+
+  /** Copies the list. */
+  public TraverseReader {
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Reads one file.
+   *
+   * @param file its name as the user gave it
+   * @param bytes its content, UTF-8
+   */
+  public static TraverseReader read(String file, byte[] bytes) {
+    FaultCollector faults = new FaultCollector(file);
+    String text = new String(bytes, StandardCharsets.UTF_8).replace("\uFEFF", "");
+    List<HardnessTraverse.Point> points = new Lines(faults).points(text);
+    HardnessTraverse traverse = new HardnessTraverse(points);
+    if (faults.count() == 0) {
+      traverse.faults().forEach(fault -> faults.add(Place.START, fault));
+    }
+    return new TraverseReader(
+        faults.count() == 0 ? Optional.of(traverse) : Optional.empty(), faults.inOrder());
+  }
+
+  /** Which column holds what; -1 if none does. */
+  private record Columns(int distance, double metres, int hardness, boolean brinell, int spread) {
+    static Optional<Columns> of(List<String> head) {
+      int millimetres = head.indexOf("distance_mm");
+      int inches = head.indexOf("distance_in");
+      int vickers = head.indexOf("hv");
+      int brinell = head.indexOf("hb");
+      boolean clear = millimetres < 0 != inches < 0 && vickers < 0 != brinell < 0;
+      return clear
+          ? Optional.of(
+              new Columns(
+                  Math.max(millimetres, inches),
+                  inches >= 0 ? INCH : 1e-3,
+                  Math.max(vickers, brinell),
+                  brinell >= 0,
+                  head.indexOf("sd")))
+          : Optional.empty();
+    }
+  }
+
+  private static final class Lines {
+    private final FaultCollector faults;
+    private Optional<Columns> columns = Optional.empty();
+
+    Lines(FaultCollector faults) {
+      this.faults = faults;
+    }
+
+    List<HardnessTraverse.Point> points(String text) {
+      List<HardnessTraverse.Point> points = new ArrayList<>();
+      boolean headed = false;
+      String[] lines = text.split("\\R", -1);
+      for (int i = 0; i < lines.length && !faults.full(); i++) {
+        boolean counts = !lines[i].isBlank() && !lines[i].startsWith("#");
+        if (counts && !headed) {
+          headed = true;
+          head(lines[i], i + 1);
+        } else if (counts && columns.isPresent()) {
+          point(lines[i], i + 1, columns.get()).ifPresent(points::add);
+        }
+      }
+      if (!headed) {
+        faults.add(Place.START, "found nothing; expected " + HEAD);
+      }
+      return points;
+    }
+
+    private void head(String line, int number) {
+      List<String> names =
+          Arrays.stream(line.split(",", -1))
+              .map(cell -> cell.strip().toLowerCase(Locale.ROOT))
+              .toList();
+      columns = Columns.of(names);
+      if (columns.isEmpty()) {
+        faults.add(new Place(number, 1), "found " + Quoted.of(line) + "; expected " + HEAD);
+      }
+    }
+
+    private Optional<HardnessTraverse.Point> point(String line, int number, Columns where) {
+      String[] cells = line.split(",", -1);
+      OptionalDouble distance =
+          number(
+              cells,
+              where.distance(),
+              number,
+              -FARTHEST / where.metres(),
+              FARTHEST / where.metres());
+      OptionalDouble hardness = number(cells, where.hardness(), number, 1, 1000);
+      OptionalDouble spread =
+          where.spread() >= 0 && where.spread() < cells.length && !cells[where.spread()].isBlank()
+              ? number(cells, where.spread(), number, 0.1, LARGEST_DEVIATION)
+              : OptionalDouble.empty();
+      if (distance.isEmpty() || hardness.isEmpty()) {
+        return Optional.empty();
+      }
+      double vickers = vickers(hardness.getAsDouble(), where);
+      if (!(vickers >= SOFTEST && vickers <= HARDEST)) {
+        faults.add(
+            new Place(number, column(cells, where.hardness())),
+            "found "
+                + Quoted.of(cells[where.hardness()].strip())
+                + "; expected a hardness from 20 to 250 HV");
+        return Optional.empty();
+      }
+      return Optional.of(
+          new HardnessTraverse.Point(
+              distance.getAsDouble() * where.metres(),
+              vickers,
+              deviation(hardness.getAsDouble(), spread, where)));
+    }
+
+    private static double vickers(double value, Columns where) {
+      return where.brinell() ? HardnessScale.vickersFromBrinell(value).value() : value;
+    }
+
+    /** A deviation in the scale of the file, as far as it reaches in HV. */
+    private static double deviation(double hardness, OptionalDouble spread, Columns where) {
+      return spread.isPresent()
+          ? vickers(hardness + spread.getAsDouble(), where) - vickers(hardness, where)
+          : HardnessTraverse.USUAL_DEVIATION;
+    }
+
+    private OptionalDouble number(String[] cells, int column, int line, double low, double high) {
+      String text = column < cells.length ? cells[column].strip() : "";
+      try {
+        double value = Double.parseDouble(text.replace('\u2212', '-'));
+        if (value >= low && value <= high) {
+          return OptionalDouble.of(value);
+        }
+      } catch (NumberFormatException notOne) {
+        faults.add(
+            new Place(line, column(cells, column)),
+            "found " + Quoted.of(text) + "; expected a number");
+        return OptionalDouble.empty();
+      }
+      faults.add(
+          new Place(line, column(cells, column)),
+          String.format(
+              Locale.ROOT,
+              "found %s; expected a number from %.4g to %.4g",
+              Quoted.of(text),
+              low,
+              high));
+      return OptionalDouble.empty();
+    }
+
+    private static int column(String[] cells, int index) {
+      int column = 1;
+      for (int i = 0; i < Math.min(index, cells.length); i++) {
+        column += cells[i].length() + 1;
+      }
+      return column;
+    }
+  }
+}

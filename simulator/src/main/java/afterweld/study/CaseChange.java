@@ -1,0 +1,166 @@
+package afterweld.study;
+
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.section.FillerChoice;
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.Pass;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/** Cases that differ from a given one in one thing. SI units and kelvin. */
+final class CaseChange {
+  private CaseChange() {}
+
+  static WeldCase passes(WeldCase from, UnaryOperator<Pass> change) {
+    return rebuilt(from, from.left(), from.right(), from.filler(), mapped(from.passes(), change));
+  }
+
+  static WeldCase withPasses(WeldCase from, List<Pass> passes) {
+    return rebuilt(from, from.left(), from.right(), from.filler(), passes);
+  }
+
+  static WeldCase steps(WeldCase from, UnaryOperator<FurnaceStep> change) {
+    return from.withAfterWeld(mapped(from.afterWeld(), change));
+  }
+
+  private static <T> List<T> mapped(List<T> all, UnaryOperator<T> change) {
+    return all.stream().map(change).toList();
+  }
+
+  /** Another dilution, as if it had been stated. */
+  static WeldCase dilution(WeldCase from, double share) {
+    FillerChoice old = from.filler();
+    return filler(from, new FillerChoice(old.alloy(), share, share, share, true, old.fromLeft()));
+  }
+
+  /** Another composition of the filler wire. */
+  static WeldCase fillerMetal(WeldCase from, UnaryOperator<Composition> change) {
+    FillerChoice old = from.filler();
+    Optional<Alloy> alloy =
+        old.alloy().map(wire -> withComposition(wire, change.apply(wire.composition())));
+    return filler(
+        from,
+        new FillerChoice(
+            alloy,
+            old.dilution(),
+            old.dilutionLow(),
+            old.dilutionHigh(),
+            old.dilutionGiven(),
+            old.fromLeft()));
+  }
+
+  private static WeldCase filler(WeldCase from, FillerChoice filler) {
+    return rebuilt(from, from.left(), from.right(), filler, from.passes());
+  }
+
+  private static Alloy withComposition(Alloy alloy, Composition composition) {
+    return new Alloy(
+        alloy.name(),
+        alloy.family(),
+        alloy.uses(),
+        composition,
+        alloy.limits(),
+        alloy.solidus(),
+        alloy.liquidus(),
+        alloy.density(),
+        alloy.latentHeat(),
+        alloy.conductivityByTemper(),
+        alloy.conductivitySlope(),
+        alloy.tempers(),
+        alloy.schedule(),
+        alloy.facts());
+  }
+
+  static WeldCase left(WeldCase from, UnaryOperator<Composition> change) {
+    return rebuilt(from, changed(from.left(), change), from.right(), from.filler(), from.passes());
+  }
+
+  static WeldCase right(WeldCase from, UnaryOperator<Composition> change) {
+    return rebuilt(from, from.left(), changed(from.right(), change), from.filler(), from.passes());
+  }
+
+  private static Side changed(Side side, UnaryOperator<Composition> change) {
+    return new Side(
+        side.alloy(),
+        side.temper(),
+        side.thickness(),
+        side.width(),
+        change.apply(side.composition()));
+  }
+
+  static WeldCase naturalAge(WeldCase from, double time) {
+    return new WeldCase(
+        from.title(),
+        from.left(),
+        from.right(),
+        from.joint(),
+        from.preparation(),
+        from.ring(),
+        from.filler(),
+        from.passes(),
+        from.reinforcement(),
+        from.ambient(),
+        from.depth(),
+        time,
+        from.afterWeld(),
+        from.notes());
+  }
+
+  private static WeldCase rebuilt(
+      WeldCase from, Side left, Side right, FillerChoice filler, List<Pass> passes) {
+    return new WeldCase(
+        from.title(),
+        left,
+        right,
+        from.joint(),
+        from.preparation(),
+        from.ring(),
+        filler,
+        passes,
+        from.reinforcement(),
+        from.ambient(),
+        from.depth(),
+        from.naturalAge(),
+        from.afterWeld(),
+        from.notes());
+  }
+
+  /** A pass with other numbers; width and efficiency exclude each other. */
+  static Pass pass(
+      Pass old, double current, double voltage, double travelSpeed, double startTemperature) {
+    return new Pass(
+        old.process(),
+        current,
+        voltage,
+        travelSpeed,
+        startTemperature,
+        old.beadWidth(),
+        old.penetration(),
+        old.efficiency(),
+        old.offset(),
+        old.pause());
+  }
+
+  static Pass travelSpeed(Pass old, double speed) {
+    return pass(old, old.current(), old.voltage(), speed, old.startTemperature());
+  }
+
+  static Pass heat(Pass old, OptionalDouble beadWidth, OptionalDouble efficiency) {
+    return new Pass(
+        old.process(),
+        old.current(),
+        old.voltage(),
+        old.travelSpeed(),
+        old.startTemperature(),
+        beadWidth,
+        old.penetration(),
+        efficiency,
+        old.offset(),
+        old.pause());
+  }
+}

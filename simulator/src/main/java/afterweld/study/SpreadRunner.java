@@ -1,0 +1,299 @@
+package afterweld.study;
+
+import afterweld.choice.Requirement;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.Station;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldPool;
+import afterweld.section.Zone;
+import afterweld.strength.Strength;
+import afterweld.study.SpreadStudy.Influence;
+import afterweld.study.SpreadStudy.Interval;
+import afterweld.study.SpreadStudy.StationBand;
+import afterweld.study.SpreadStudy.View;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.HeatInputException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Runs the joints of a {@link SpreadStudy}. A joint's section is forgotten once it is counted, so
+ * that a thousand cost little more memory than ten; the draws belong to a run's number, so that the
+ * result is the same on any number of threads.
+ *
+ * <p>The model's error is one standard normal draw for the whole section (70 % of the variance) and
+ * one for each zone (30 %), times the spread of each quantity's residuals: a model that is off in
+ * yield is taken to be off alike in hardness and tensile strength [assumed].
+ */
+public final class SpreadRunner {
+  private static final double COMMON = Math.sqrt(0.7);
+  private static final double BY_ZONE = Math.sqrt(0.3);
+  private static final double LEAST_FACTOR = 0.2;
+  private static final double HIGHEST_HARDNESS = 260;
+  private static final double HARDNESS_STEP = 0.1;
+  private static final double HIGHEST_YIELD = 700e6;
+  private static final double YIELD_STEP = 0.25e6;
+  private static final int FEWEST = 5;
+  private static final String MODEL_ERROR = "model error";
+
+  private final WeldCase weldCase;
+  private final double gauge;
+  private final Requirement requirement;
+  private final int runs;
+  private final long seed;
+  private final List<UncertainInput> inputs;
+  private final double[][] shares;
+  private final ModelError error = ModelError.standard();
+  private final double[] distances;
+  private final JointRun[] process;
+  private final JointRun[] total;
+  private final boolean[] melts;
+  private final Tally[] tallies = new Tally[4];
+
+  private SpreadRunner(
+      WeldCase weldCase,
+      double gauge,
+      Requirement requirement,
+      SpreadSettings settings,
+      int runs,
+      long seed) {
+    this.weldCase = weldCase;
+    this.gauge = gauge;
+    this.requirement = requirement;
+    this.runs = runs;
+    this.seed = seed;
+    this.inputs = SpreadInputs.of(weldCase, settings);
+    this.shares = LatinHypercube.shares(runs, inputs.size() + 1 + Zone.values().length, seed);
+    this.distances =
+        SectionSimulation.run(weldCase).stations().stream()
+            .mapToDouble(Station::distance)
+            .toArray();
+    this.process = new JointRun[runs];
+    this.total = new JointRun[runs];
+    this.melts = new boolean[runs];
+    for (int i = 0; i < tallies.length; i++) {
+      tallies[i] =
+          i % 2 == 0
+              ? new Tally(distances.length, HIGHEST_HARDNESS, HARDNESS_STEP)
+              : new Tally(distances.length, HIGHEST_YIELD, YIELD_STEP);
+    }
+  }
+
+  /**
+   * Runs a study.
+   *
+   * @param gauge gauge length of the tension test, m
+   * @param settings half-widths; runs and seed where the case says them
+   * @param done called after every joint, from any thread
+   * @throws HeatInputException if the case itself, or every draw of it, makes no weld
+   */
+  public static SpreadStudy run(
+      WeldCase weldCase,
+      double gauge,
+      Requirement requirement,
+      SpreadSettings settings,
+      Runnable done) {
+    int runs = settings.runs().orElse(SpreadStudy.USUAL_RUNS);
+    long seed = settings.seed().orElse(SpreadStudy.USUAL_SEED);
+    SpreadRunner runner = new SpreadRunner(weldCase, gauge, requirement, settings, runs, seed);
+    IntStream.range(0, runs)
+        .parallel()
+        .forEach(
+            run -> {
+              runner.simulate(run);
+              done.run();
+            });
+    return runner.study();
+  }
+
+  private void simulate(int run) {
+    WeldCase drawn = weldCase;
+    for (int input = 0; input < inputs.size(); input++) {
+      UncertainInput spread = inputs.get(input);
+      drawn = spread.change().apply(drawn, spread.spread().quantile().at(shares[input][run]));
+    }
+    try {
+      count(run, drawn, SectionSimulation.runThin(drawn));
+    } catch (HeatInputException noWeld) {
+      process[run] = null;
+    }
+  }
+
+  private void count(int run, WeldCase drawn, SectionProfile profile) {
+    SectionReading exact = new SectionReading(profile);
+    SectionReading off = exact.changed(zone -> strength -> withError(strength, zone, run));
+    tallies[0].addAll(exact.at(distances, Strength::hardness));
+    tallies[1].addAll(exact.at(distances, Strength::yield));
+    tallies[2].addAll(off.at(distances, Strength::hardness));
+    tallies[3].addAll(off.at(distances, Strength::yield));
+    melts[run] = melts(drawn, profile);
+    process[run] = JointRun.of(exact, gauge);
+    total[run] = JointRun.of(off, gauge);
+  }
+
+  private Strength withError(Strength strength, Zone zone, int run) {
+    double deviations = COMMON * normal(0, run) + BY_ZONE * normal(1 + zone.ordinal(), run);
+    return new Strength(
+        strength.yield() * factor(error.yield().spread() * deviations),
+        strength.tensile() * factor(error.tensile().spread() * deviations),
+        strength.hardness() * factor(error.hardness().spread() * deviations));
+  }
+
+  private static double factor(double deviation) {
+    return Math.max(LEAST_FACTOR, 1 + deviation);
+  }
+
+  private double normal(int part, int run) {
+    return Distribution.standardNormal().quantile().at(shares[inputs.size() + part][run]);
+  }
+
+  private static boolean melts(WeldCase drawn, SectionProfile profile) {
+    double solidus =
+        Math.min(profile.weldMetal().solidus(), WeldPool.baseSolidus(drawn.left(), drawn.right()));
+    return drawn.afterWeld().stream()
+        .anyMatch(step -> step instanceof SolutionTreat treat && treat.temperature() >= solidus);
+  }
+
+  private SpreadStudy study() {
+    int[] kept = IntStream.range(0, runs).filter(run -> process[run] != null).toArray();
+    if (kept.length == 0) {
+      throw new HeatInputException("bead_width", "no draw of the spread makes a weld");
+    }
+    return new SpreadStudy(
+        runs,
+        seed,
+        runs - kept.length,
+        inputs,
+        error,
+        view(kept, process, false),
+        view(kept, total, true),
+        bands(),
+        meltingPossible(kept),
+        requirement);
+  }
+
+  private Optional<Share> meltingPossible(int[] kept) {
+    boolean solution = weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+    int count = (int) IntStream.of(kept).filter(run -> melts[run]).count();
+    return solution ? Optional.of(new Share(count, kept.length)) : Optional.empty();
+  }
+
+  private List<StationBand> bands() {
+    return IntStream.range(0, distances.length)
+        .mapToObj(
+            place ->
+                new StationBand(
+                    distances[place],
+                    tallies[2].quantiles(place),
+                    tallies[3].quantiles(place),
+                    tallies[0].quantiles(place),
+                    tallies[1].quantiles(place)))
+        .toList();
+  }
+
+  private View view(int[] kept, JointRun[] joints, boolean withError) {
+    double[] tensile = values(kept, joints, JointRun::tensile);
+    double[] proof = values(kept, joints, JointRun::proof);
+    double[] hardness = values(kept, joints, JointRun::lowestHardness);
+    boolean predicted = Arrays.stream(tensile).allMatch(Double::isFinite);
+    return new View(
+        Quantiles.of(tensile),
+        Quantiles.of(proof),
+        Quantiles.of(hardness),
+        predicted ? p5(tensile) : Optional.empty(),
+        (int)
+            IntStream.range(0, kept.length)
+                .filter(i -> Double.isFinite(tensile[i]) && !Double.isFinite(proof[i]))
+                .count(),
+        predicted ? places(kept, joints) : Map.of(),
+        new Share(
+            (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(), kept.length),
+        met(kept, joints, predicted),
+        predicted ? "joint tensile strength" : "lowest hardness",
+        influences(kept, predicted ? tensile : hardness, withError));
+  }
+
+  private static double[] values(
+      int[] kept, JointRun[] joints, ToDoubleFunction<JointRun> quantity) {
+    return IntStream.of(kept).mapToDouble(run -> quantity.applyAsDouble(joints[run])).toArray();
+  }
+
+  private static Optional<Interval> p5(double[] values) {
+    OrderRanks ranks = OrderRanks.around(0.05, values.length);
+    if (ranks.low() < 1 || ranks.high() > values.length) {
+      return Optional.empty();
+    }
+    double[] sorted = Arrays.stream(values).sorted().toArray();
+    return Optional.of(
+        new Interval(sorted[ranks.low() - 1], sorted[ranks.high() - 1], ranks.coverage()));
+  }
+
+  private static Map<String, Share> places(int[] kept, JointRun[] joints) {
+    Map<String, Long> counts =
+        IntStream.of(kept)
+            .mapToObj(run -> joints[run].failsIn())
+            .collect(Collectors.groupingBy(place -> place, Collectors.counting()));
+    Map<String, Share> shares = new LinkedHashMap<>();
+    counts.entrySet().stream()
+        .sorted(
+            Map.Entry.<String, Long>comparingByValue()
+                .reversed()
+                .thenComparing(Map.Entry.comparingByKey()))
+        .forEach(
+            entry ->
+                shares.put(entry.getKey(), new Share(entry.getValue().intValue(), kept.length)));
+    return shares;
+  }
+
+  private Optional<Share> met(int[] kept, JointRun[] joints, boolean predicted) {
+    if (!SpreadStudy.asksStrength(requirement) || !predicted) {
+      return Optional.empty();
+    }
+    int count = (int) IntStream.of(kept).filter(run -> joints[run].meets(requirement)).count();
+    return Optional.of(new Share(count, kept.length));
+  }
+
+  private List<Influence> influences(int[] kept, double[] output, boolean withError) {
+    if (kept.length < FEWEST || !Arrays.stream(output).allMatch(Double::isFinite)) {
+      return List.of();
+    }
+    FirstOrder indices = new FirstOrder(output);
+    Map<String, double[]> samples = new LinkedHashMap<>();
+    Map<String, Double> sums = new LinkedHashMap<>();
+    int columns = withError ? shares.length : inputs.size();
+    for (int column = 0; column < columns; column++) {
+      double[] input = kept(kept, shares[column]);
+      String group = column < inputs.size() ? inputs.get(column).group() : MODEL_ERROR;
+      sums.merge(group, indices.of(input), Double::sum);
+      samples.merge(group, indices.samples(input, seed), SpreadRunner::sum);
+    }
+    return sums.entrySet().stream()
+        .map(entry -> influence(entry.getKey(), entry.getValue(), samples.get(entry.getKey())))
+        .filter(influence -> Double.isFinite(influence.index()))
+        .sorted(Comparator.comparingDouble(Influence::index).reversed())
+        .toList();
+  }
+
+  private static double[] kept(int[] kept, double[] column) {
+    return IntStream.of(kept).mapToDouble(run -> column[run]).toArray();
+  }
+
+  private static double[] sum(double[] one, double[] other) {
+    return IntStream.range(0, one.length).mapToDouble(i -> one[i] + other[i]).toArray();
+  }
+
+  private static Influence influence(String group, double index, double[] samples) {
+    double mean = Arrays.stream(samples).average().orElse(Double.NaN);
+    double variance =
+        Arrays.stream(samples).map(one -> (one - mean) * (one - mean)).sum() / (samples.length - 1);
+    return new Influence(group, index, Math.sqrt(variance));
+  }
+}

@@ -1,0 +1,122 @@
+package afterweld.study;
+
+import afterweld.choice.Requirement;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How sure one can be of a joint: many joints simulated with inputs drawn from their spreads, each
+ * through the whole chain from arc to tension test. SI units; all values are of the last state,
+ * dressed flush.
+ *
+ * @param runs joints simulated
+ * @param seed of the draws
+ * @param leftOut draws that make no weld (a width the arc cannot melt, say), left out of the rest
+ * @param inputs what was spread, and how
+ * @param modelError what stands for the model's own error
+ * @param process with exact models: only the inputs spread
+ * @param total with the model's error as well
+ * @param stations bands along the section
+ * @param meltingPossible runs whose solution treatment reaches a solidus; empty without one
+ * @param requirement what is asked
+ */
+public record SpreadStudy(
+    int runs,
+    long seed,
+    int leftOut,
+    List<UncertainInput> inputs,
+    ModelError modelError,
+    View process,
+    View total,
+    List<StationBand> stations,
+    Optional<Share> meltingPossible,
+    Requirement requirement) {
+  /** Runs where neither the case nor the user says how many. */
+  public static final int USUAL_RUNS = 200;
+
+  /** Seed where neither the case nor the user says one. */
+  public static final long USUAL_SEED = 1;
+
+  /** Copies the lists. */
+  public SpreadStudy {
+    inputs = List.copyOf(inputs);
+    stations = List.copyOf(stations);
+  }
+
+  /**
+   * The runs under one set of assumptions.
+   *
+   * @param tensile joint tensile strength, Pa
+   * @param proof joint proof stress, Pa, of the runs that have one
+   * @param lowestHardness averaged over one thickness, HV
+   * @param tensileP5 95 % interval of the 5 % quantile of the tensile strength, Pa; empty if there
+   *     are too few runs or no strength is predicted
+   * @param withoutProof runs that reach their maximum before a proof stress
+   * @param failsIn share of runs by weakest zone, most first; empty if not predicted
+   * @param undecided runs in which the next zone is within 2 %, so that no place can be named
+   * @param met runs that meet what is asked; empty if nothing is asked or predicted
+   * @param target what the indices are of, in words
+   * @param firstOrder part of its variance by input or group, largest first
+   */
+  public record View(
+      Quantiles tensile,
+      Quantiles proof,
+      Quantiles lowestHardness,
+      Optional<Interval> tensileP5,
+      int withoutProof,
+      Map<String, Share> failsIn,
+      Share undecided,
+      Optional<Share> met,
+      String target,
+      List<Influence> firstOrder) {
+    /** Copies the list. */
+    public View {
+      firstOrder = List.copyOf(firstOrder);
+    }
+
+    /** What no input explains on its own. */
+    public double interactionOrNoise() {
+      return 1 - firstOrder.stream().mapToDouble(Influence::index).sum();
+    }
+  }
+
+  /**
+   * Two ends.
+   *
+   * @param low Pa
+   * @param high Pa
+   * @param coverage confidence that the true value lies between
+   */
+  public record Interval(double low, double high, double coverage) {}
+
+  /**
+   * What an input does to the joint.
+   *
+   * @param input name of the input or group
+   * @param index first-order index; slightly below 0 means none
+   * @param error its standard error by bootstrap
+   */
+  public record Influence(String input, double index, double error) {}
+
+  /**
+   * One place of the section.
+   *
+   * @param distance m from the weld centre
+   * @param hardness HV, with the model's error
+   * @param yield Pa, with the model's error
+   * @param hardnessProcess HV, inputs only
+   * @param yieldProcess Pa, inputs only
+   */
+  public record StationBand(
+      double distance,
+      Quantiles hardness,
+      Quantiles yield,
+      Quantiles hardnessProcess,
+      Quantiles yieldProcess) {}
+
+  /** Whether a strength is asked. */
+  public static boolean asksStrength(Requirement asked) {
+    return asked.yield().isPresent() || asked.tensile().isPresent() || asked.hardness().isPresent();
+  }
+}

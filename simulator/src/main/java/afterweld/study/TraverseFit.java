@@ -1,0 +1,286 @@
+package afterweld.study;
+
+import afterweld.section.WeldCase;
+import afterweld.study.HardnessTraverse.Point;
+import afterweld.thermal.HeatInputException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+
+/**
+ * A measured hardness traverse against a case: which arc efficiency, base hardness and zero of the
+ * traverse bring the prediction closest, and how well each is known.
+ *
+ * <p>The base hardness scales the whole profile. What the traverse cannot tell stays fixed, with
+ * the reason: the base where it is not reached, the centre where only one side was measured, and
+ * any two values that move together (correlation over 0.95 or condition number over 30). A bead
+ * width in the case counts as one more measurement, give or take 0.5 mm. Kinetics are never freed:
+ * without a thermocouple they cannot be told from the efficiency.
+ *
+ * @param traverse what was measured
+ * @param before prediction of the case as written, HV, at the points
+ * @param after fitted prediction, HV, at the points
+ * @param fit the fit; empty if nothing could be identified
+ * @param refusals what was not fitted, and why
+ * @param rmsBefore root mean square of the deviations before, HV
+ * @param rmsAfter the same after, HV
+ * @param heldOut root mean square deviation of every fifth point from a fit to the others, HV
+ * @param runs whether the residuals change sign as by chance
+ * @param efficiencies fitted efficiency of every pass
+ * @param curve the fitted profile for drawing
+ * @param warnings what must be known before it is used
+ */
+public record TraverseFit(
+    HardnessTraverse traverse,
+    List<Double> before,
+    List<Double> after,
+    Optional<RobustFit> fit,
+    List<String> refusals,
+    double rmsBefore,
+    double rmsAfter,
+    double heldOut,
+    RunsTest runs,
+    List<Double> efficiencies,
+    List<CurvePoint> curve,
+    List<String> warnings) {
+  /** Name of the arc efficiency. */
+  public static final String EFFICIENCY = "arc efficiency";
+
+  /** Name of the base hardness. */
+  public static final String BASE = "base hardness";
+
+  /** Name of the distance of the traverse's zero from the weld centre. */
+  public static final String OFFSET = "centre offset";
+
+  private static final double MOST_CORRELATION = 0.95;
+  private static final double WORST_CONDITION = 30;
+  private static final double USELESS = 0.10;
+  private static final double MISFIT = 2;
+  private static final double WEEK = 7 * 86400.0;
+  private static final int HOLD_OUT = 5;
+  private static final int CURVE_POINTS = 161;
+
+  /** Step of the Jacobian in steps of the parameters: finer would see the stations one by one. */
+  private static final double DIFFERENCE = 0.05;
+
+  /** Copies the lists. */
+  public TraverseFit {
+    before = List.copyOf(before);
+    after = List.copyOf(after);
+    refusals = List.copyOf(refusals);
+    efficiencies = List.copyOf(efficiencies);
+    curve = List.copyOf(curve);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * One place of the two profiles.
+   *
+   * @param distance m from the traverse's own zero
+   * @param before HV as written
+   * @param after HV as fitted
+   */
+  public record CurvePoint(double distance, double before, double after) {}
+
+  /**
+   * Fits a case whose last state is the one measured.
+   *
+   * @throws HeatInputException if the case makes no weld
+   * @throws IllegalArgumentException if the traverse has faults
+   */
+  public static TraverseFit of(WeldCase weldCase, HardnessTraverse traverse) {
+    if (!traverse.faults().isEmpty()) {
+      throw new IllegalArgumentException(String.join("; ", traverse.faults()));
+    }
+    return new Work(weldCase, traverse, new TraverseModel(weldCase)).fit();
+  }
+
+  private record Work(WeldCase weldCase, HardnessTraverse traverse, TraverseModel model) {
+
+    TraverseFit fit() {
+      List<String> refusals = new ArrayList<>();
+      List<FitParameter> free = free(refusals);
+      RobustFit fit = fitted(free, traverse.points());
+      while (free.size() > 1 && entangled(fit)) {
+        FitParameter dropped = free.remove(free.size() - 1);
+        refusals.add(entangledWords(dropped, fit));
+        fit = fitted(free, traverse.points());
+      }
+      boolean useful = fit.estimates().get(0).deviation() <= USELESS;
+      if (!useful) {
+        refusals.add(
+            "The traverse does not tell the arc efficiency (standard deviation over 0.1): does it"
+                + " cross the softened zone?");
+      }
+      return result(useful ? Optional.of(fit) : Optional.empty(), free, refusals);
+    }
+
+    private List<FitParameter> free(List<String> refusals) {
+      double own = model.ownEfficiency();
+      double low = Math.min(model.lowestEfficiency(), own - 0.02);
+      double high = Math.max(TraverseModel.HIGHEST_EFFICIENCY, own + 0.02);
+      List<FitParameter> free = new ArrayList<>();
+      free.add(new FitParameter(EFFICIENCY, "", own, low, high, 0.1));
+      double base = model.baseHardness(own);
+      if (traverse.reachesBase()) {
+        free.add(new FitParameter(BASE, "HV", base, 0.6 * base, 1.5 * base, 10));
+      } else {
+        refusals.add(
+            "Base hardness stays as predicted: the last three points agree within 8 HV on neither"
+                + " side, so the traverse does not reach the base.");
+      }
+      if (traverse.twoSided()) {
+        free.add(new FitParameter(OFFSET, "m", 0, -5e-3, 5e-3, 1e-3));
+      } else {
+        refusals.add("The centre stays at 0: the traverse lies on one side of it.");
+      }
+      return free;
+    }
+
+    private static boolean entangled(RobustFit fit) {
+      return fit.condition() > WORST_CONDITION || fit.strongestCorrelation() > MOST_CORRELATION;
+    }
+
+    private static String entangledWords(FitParameter dropped, RobustFit fit) {
+      return String.format(
+          Locale.ROOT,
+          "%s stays as it is: it cannot be told from the others (condition number %.3g, strongest"
+              + " correlation %.2f).",
+          dropped.name().substring(0, 1).toUpperCase(Locale.ROOT) + dropped.name().substring(1),
+          fit.condition(),
+          fit.strongestCorrelation());
+    }
+
+    private RobustFit fitted(List<FitParameter> free, List<Point> points) {
+      List<FitParameter> fixed = List.copyOf(free);
+      UnaryOperator<double[]> residuals = values -> residuals(fixed, values, points);
+      return RobustFit.of(fixed, residuals, DIFFERENCE);
+    }
+
+    private double[] residuals(List<FitParameter> free, double[] values, List<Point> points) {
+      double[] predicted = predicted(free, values, distances(points));
+      int extra = model.measuredWidth().isPresent() ? 1 : 0;
+      double[] residuals = new double[points.size() + extra];
+      for (int k = 0; k < points.size(); k++) {
+        residuals[k] = (predicted[k] - points.get(k).hardness()) / points.get(k).deviation();
+      }
+      if (extra == 1) {
+        double width = model.measuredWidth().getAsDouble();
+        residuals[points.size()] = (model.beadWidth(values[0]) - width) / 0.5e-3;
+      }
+      return residuals;
+    }
+
+    private static double[] distances(List<Point> points) {
+      return points.stream().mapToDouble(Point::distance).toArray();
+    }
+
+    private double[] predicted(List<FitParameter> free, double[] values, double[] distances) {
+      double own = model.baseHardness(values[0]);
+      double scale = value(free, values, BASE, own) / own;
+      double offset = value(free, values, OFFSET, 0);
+      double[] places = Arrays.stream(distances).map(distance -> distance - offset).toArray();
+      return Arrays.stream(model.hardness(values[0], places)).map(hv -> scale * hv).toArray();
+    }
+
+    private static double value(
+        List<FitParameter> free, double[] values, String name, double otherwise) {
+      return IntStream.range(0, free.size())
+          .filter(i -> free.get(i).name().equals(name))
+          .mapToDouble(i -> values[i])
+          .findFirst()
+          .orElse(otherwise);
+    }
+
+    private TraverseFit result(
+        Optional<RobustFit> fit, List<FitParameter> free, List<String> refusals) {
+      double[] places = distances(traverse.points());
+      double[] before = model.hardness(model.ownEfficiency(), places);
+      double[] after = fit.map(found -> predicted(free, found.values(), places)).orElse(before);
+      double efficiency = fit.map(found -> found.values()[0]).orElse(model.ownEfficiency());
+      return new TraverseFit(
+          traverse,
+          Arrays.stream(before).boxed().toList(),
+          Arrays.stream(after).boxed().toList(),
+          fit,
+          refusals,
+          rms(traverse.points(), before),
+          rms(traverse.points(), after),
+          fit.isPresent() ? heldOut(free) : Double.NaN,
+          RunsTest.of(differences(after)),
+          model.efficiencies(efficiency),
+          curve(free, fit),
+          warnings(fit));
+    }
+
+    private double[] differences(double[] predicted) {
+      return IntStream.range(0, predicted.length)
+          .mapToDouble(k -> traverse.points().get(k).hardness() - predicted[k])
+          .toArray();
+    }
+
+    private static double rms(List<Point> points, double[] predicted) {
+      double squares = 0;
+      for (int k = 0; k < predicted.length; k++) {
+        squares += Math.pow(points.get(k).hardness() - predicted[k], 2) / predicted.length;
+      }
+      return Math.sqrt(squares);
+    }
+
+    private double heldOut(List<FitParameter> free) {
+      List<Point> kept = new ArrayList<>();
+      List<Point> out = new ArrayList<>();
+      for (int k = 0; k < traverse.points().size(); k++) {
+        (k % HOLD_OUT == HOLD_OUT / 2 ? out : kept).add(traverse.points().get(k));
+      }
+      if (kept.size() <= free.size() + 1) {
+        return Double.NaN;
+      }
+      double[] values = fitted(free, kept).values();
+      return rms(out, predicted(free, values, distances(out)));
+    }
+
+    private List<CurvePoint> curve(List<FitParameter> free, Optional<RobustFit> fit) {
+      List<Point> points = traverse.points();
+      double from = points.get(0).distance();
+      double to = points.get(points.size() - 1).distance();
+      double[] places =
+          IntStream.range(0, CURVE_POINTS)
+              .mapToDouble(i -> from + (to - from) * i / (CURVE_POINTS - 1))
+              .toArray();
+      double[] before = model.hardness(model.ownEfficiency(), places);
+      double[] after = fit.map(found -> predicted(free, found.values(), places)).orElse(before);
+      return IntStream.range(0, CURVE_POINTS)
+          .mapToObj(i -> new CurvePoint(places[i], before[i], after[i]))
+          .toList();
+    }
+
+    private List<String> warnings(Optional<RobustFit> fit) {
+      List<String> warnings = new ArrayList<>();
+      fit.filter(found -> found.s2() > MISFIT)
+          .ifPresent(
+              found ->
+                  warnings.add(
+                      String.format(
+                          Locale.ROOT,
+                          "The points scatter %.1f times as much as their own deviation explains"
+                              + " (variance): the model misfits here, do not trust the intervals.",
+                          found.s2())));
+      boolean ages =
+          weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
+      if (ages && weldCase.afterWeld().isEmpty() && weldCase.naturalAge() < WEEK) {
+        warnings.add(
+            "Hardness of a heat-treatable alloy settles in about a week after welding: natural_age"
+                + " must say when the traverse was measured.");
+      }
+      warnings.add(
+          "A calibration holds for this alloy, process and thickness and for heat inputs within 25 %"
+              + " of this one.");
+      return warnings;
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package afterweld.study;
+
+import afterweld.section.WeldCase;
+import java.util.function.BiFunction;
+
+/**
+ * One input of the spread.
+ *
+ * @param name such as {@code travel speed}
+ * @param group inputs that are reported together, such as {@code composition}
+ * @param words what is assumed of it, with unit
+ * @param spread how it spreads
+ * @param change the case with the input at a drawn value
+ */
+public record UncertainInput(
+    String name,
+    String group,
+    String words,
+    Distribution spread,
+    BiFunction<WeldCase, Double, WeldCase> change) {}

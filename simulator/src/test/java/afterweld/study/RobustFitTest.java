@@ -1,0 +1,103 @@
+package afterweld.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.ReferenceRow;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Test;
+
+class RobustFitTest {
+  private static final double[] LINE = {
+    1.02, 2.95, 5.08, 6.97, 9.01, 11.04, 12.96, 15.03, 17.0, 19.0
+  };
+  private static final double[] ONE_OFF = {1.02, 2.95, 5.08, 6.97, 40, 11.04, 12.96, 15.03, 17, 19};
+  private static final List<FitParameter> STRAIGHT =
+      List.of(
+          new FitParameter("start", "", 0, -50, 50, 1),
+          new FitParameter("slope", "", 1, -20, 20, 1));
+
+  private static final List<RobustFit> FITS =
+      IntStream.range(0, 300).mapToObj(SyntheticTraverse::fit).toList();
+
+  private static ReferenceRow row(String id) {
+    return ReferenceRow.all().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static RobustFit line(double[] measured, double scatter) {
+    return RobustFit.of(
+        STRAIGHT,
+        v ->
+            IntStream.range(0, measured.length)
+                .mapToDouble(i -> (v[0] + v[1] * i - measured[i]) / scatter)
+                .toArray(),
+        1);
+  }
+
+  /** Row P3-64 compares two formulae on ten points it does not list: here on ten of our own. */
+  @Test
+  void theErrorOfASlopeIsThatOfTheTextbook() {
+    SimpleRegression textbook = new SimpleRegression();
+    for (int i = 0; i < LINE.length; i++) {
+      textbook.addData(i, LINE[i]);
+    }
+    RobustFit.Estimate slope = line(LINE, 0.05).estimates().get(1);
+    assertEquals(textbook.getSlope(), slope.value(), 1e-9);
+    double allowed = row("P3-64").tolerance();
+    assertEquals(textbook.getSlopeStdErr(), slope.deviation(), allowed * slope.deviation());
+  }
+
+  @Test
+  void oneOutlierDoesNotPullTheLine() {
+    assertEquals(2, line(ONE_OFF, 0.05).estimates().get(1).value(), 0.03);
+  }
+
+  /** 300 traverses; three standard errors of a count of 285. */
+  @Test
+  void ninetyFivePercentOfTheIntervalsHoldTheTruth() {
+    for (int covered : SyntheticTraverse.covered(FITS)) {
+      assertTrue(covered >= 274 && covered <= 296, covered + " of 300");
+    }
+  }
+
+  /**
+   * Rows P3-65 and P3-66: the deviation a fit states and the scatter of 300 fits agree within the
+   * rows' tolerance. The rows do not list their hardness curve, so their absolute values belong to
+   * another one.
+   */
+  @Test
+  void theStatedDeviationIsTheScatterOfManyFits() {
+    for (int p = 0; p < SyntheticTraverse.TRUTH.length; p++) {
+      SummaryStatistics values = new SummaryStatistics();
+      SummaryStatistics stated = new SummaryStatistics();
+      for (RobustFit fit : FITS) {
+        values.addValue(fit.estimates().get(p).value());
+        stated.addValue(fit.estimates().get(p).deviation());
+      }
+      double allowed = row(p == 2 ? "P3-66" : "P3-65").tolerance();
+      assertEquals(1, values.getStandardDeviation() / stated.getMean(), allowed);
+    }
+    assertTrue(FITS.get(0).condition() < 30 && FITS.get(0).strongestCorrelation() < 0.95);
+  }
+
+  @Test
+  void aParameterWithoutEffectIsSeen() {
+    RobustFit fit =
+        RobustFit.of(
+            STRAIGHT, v -> IntStream.range(0, 9).mapToDouble(i -> v[0] - 0.1 * i).toArray(), 1e-3);
+    assertTrue(Double.isInfinite(fit.condition()));
+    assertTrue(Double.isInfinite(fit.estimates().get(1).deviation()));
+  }
+
+  @Test
+  void runsOfOneSignAreCounted() {
+    RunsTest waves = RunsTest.of(new double[] {1, 1, 1, 1, 1, 1, -1, -1, -1, -1, -1, -1});
+    assertEquals(2, waves.runs());
+    assertEquals(7, waves.expected(), 1e-12);
+    assertTrue(waves.chance() < 0.01);
+    assertEquals(1, RunsTest.of(new double[] {1, 2, 3}).chance());
+  }
+}

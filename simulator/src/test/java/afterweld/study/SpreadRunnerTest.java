@@ -1,0 +1,208 @@
+package afterweld.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.choice.Requirement;
+import afterweld.joint.JointSettings;
+import afterweld.section.Cases;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.WeldCase;
+import afterweld.study.SpreadStudy.Influence;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SpreadRunnerTest {
+  private static final double GAUGE = JointSettings.DEFAULT.gauge();
+  private static final WeldCase AS_WELDED = Cases.butt("6061", "T6").weldCase();
+  private static final WeldCase WORK_HARDENED = Cases.butt("5052", "H32").weldCase();
+  private static final Requirement ASKED =
+      new Requirement(
+          OptionalDouble.of(90e6),
+          OptionalDouble.of(190e6),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty());
+
+  private static SpreadSettings settings(int runs, long seed) {
+    return new SpreadSettings(
+        OptionalInt.of(runs),
+        OptionalLong.of(seed),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty());
+  }
+
+  private static SpreadStudy run(WeldCase weldCase, int runs, long seed) {
+    return SpreadRunner.run(weldCase, GAUGE, ASKED, settings(runs, seed), () -> {});
+  }
+
+  /** Everything but the functions inside the inputs, as text. */
+  private static String text(SpreadStudy study) {
+    return study.process()
+        + "\n"
+        + study.total()
+        + "\n"
+        + study.stations()
+        + "\n"
+        + study.meltingPossible();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 4})
+  void theResultIsTheSameOnAnyNumberOfThreads(int threads) throws Exception {
+    String usual = text(run(WORK_HARDENED, 40, 3));
+    ForkJoinPool pool = new ForkJoinPool(threads);
+    try {
+      assertEquals(usual, pool.submit(() -> text(run(WORK_HARDENED, 40, 3))).get());
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  @Test
+  void anotherSeedIsAnotherDraw() {
+    assertFalse(text(run(WORK_HARDENED, 40, 3)).equals(text(run(WORK_HARDENED, 40, 4))));
+  }
+
+  @Test
+  void everyJointIsCounted() {
+    AtomicInteger done = new AtomicInteger();
+    SpreadStudy study =
+        SpreadRunner.run(WORK_HARDENED, GAUGE, ASKED, settings(25, 1), done::incrementAndGet);
+    assertEquals(25, done.get());
+    assertEquals(25, study.total().met().orElseThrow().runs());
+    assertEquals(25, study.total().failsIn().values().stream().mapToInt(Share::count).sum());
+  }
+
+  @Test
+  void bandsAreOrderedAndTheModelErrorWidensThem() {
+    SpreadStudy study = run(AS_WELDED, 60, 1);
+    for (SpreadStudy.StationBand band : study.stations()) {
+      for (Quantiles values :
+          List.of(band.hardness(), band.yield(), band.hardnessProcess(), band.yieldProcess())) {
+        assertTrue(values.p5() <= values.p50() && values.p50() <= values.p95());
+      }
+      assertTrue(width(band.hardness()) > width(band.hardnessProcess()));
+    }
+    assertTrue(width(study.total().tensile()) > width(study.process().tensile()));
+  }
+
+  private static double width(Quantiles values) {
+    return values.p95() - values.p5();
+  }
+
+  /** Without any spread every joint is the case itself. */
+  @Test
+  void withoutSpreadAllJointsAreTheCase() {
+    SpreadSettings none =
+        new SpreadSettings(
+            OptionalInt.of(10),
+            OptionalLong.of(1),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0));
+    WeldCase calibrated =
+        CaseChange.passes(
+            AS_WELDED,
+            pass -> CaseChange.heat(pass, OptionalDouble.of(6e-3), OptionalDouble.empty()));
+    SpreadStudy study = SpreadRunner.run(calibrated, GAUGE, ASKED, none, () -> {});
+    JointRun own = joint(SectionSimulation.runThin(calibrated));
+    assertEquals(own.tensile(), study.process().tensile().p5(), 1e-6 * own.tensile());
+    assertEquals(own.tensile(), study.process().tensile().p95(), 1e-6 * own.tensile());
+    assertTrue(study.process().firstOrder().isEmpty());
+  }
+
+  private static JointRun joint(SectionProfile profile) {
+    return JointRun.of(new SectionReading(profile), GAUGE);
+  }
+
+  /** The same draws through full sections: 5 and 95 % of what is reported move by under 1 %. */
+  @Test
+  void fewerStationsMoveTheBandsByLessThanOnePercent() {
+    int runs = 60;
+    for (WeldCase weldCase :
+        List.of(AS_WELDED, Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase())) {
+      List<UncertainInput> inputs = SpreadInputs.of(weldCase, settings(runs, 2));
+      double[][] shares = LatinHypercube.shares(runs, inputs.size(), 2);
+      JointRun[] thin = new JointRun[runs];
+      JointRun[] full = new JointRun[runs];
+      for (int run = 0; run < runs; run++) {
+        WeldCase drawn = weldCase;
+        for (int i = 0; i < inputs.size(); i++) {
+          double value = inputs.get(i).spread().quantile().at(shares[i][run]);
+          drawn = inputs.get(i).change().apply(drawn, value);
+        }
+        thin[run] = joint(SectionSimulation.runThin(drawn));
+        full[run] = joint(SectionSimulation.run(drawn));
+      }
+      assertClose(full, thin, JointRun::tensile);
+      assertClose(full, thin, JointRun::proof);
+      assertClose(full, thin, JointRun::lowestHardness);
+    }
+  }
+
+  private static void assertClose(
+      JointRun[] full, JointRun[] thin, ToDoubleFunction<JointRun> quantity) {
+    Quantiles all = Quantiles.of(Arrays.stream(full).mapToDouble(quantity).toArray());
+    Quantiles few = Quantiles.of(Arrays.stream(thin).mapToDouble(quantity).toArray());
+    assertEquals(all.p5(), few.p5(), 0.01 * all.p5());
+    assertEquals(all.p50(), few.p50(), 0.01 * all.p50());
+    assertEquals(all.p95(), few.p95(), 0.01 * all.p95());
+  }
+
+  /** Deviations of work-hardened metal come from the model alone: nothing else can matter. */
+  @Test
+  void theModelErrorDominatesWhereNothingElseActs() {
+    Influence first = run(WORK_HARDENED, 200, 1).total().firstOrder().get(0);
+    assertEquals("model error", first.input());
+    assertTrue(first.index() > 0.7, first.toString());
+  }
+
+  @Test
+  void aWidthSpreadsInPlaceOfTheEfficiency() {
+    WeldCase calibrated =
+        CaseChange.passes(
+            AS_WELDED,
+            pass -> CaseChange.heat(pass, OptionalDouble.of(6e-3), OptionalDouble.empty()));
+    assertTrue(names(calibrated).contains("bead width"));
+    assertFalse(names(calibrated).contains("arc efficiency"));
+    assertTrue(names(AS_WELDED).contains("arc efficiency"));
+    assertFalse(names(AS_WELDED).contains("bead width"));
+  }
+
+  private static List<String> names(WeldCase weldCase) {
+    return SpreadInputs.of(weldCase, SpreadSettings.DEFAULT).stream()
+        .map(UncertainInput::name)
+        .toList();
+  }
+
+  @Test
+  void theModelErrorRestsOnPublishedValues() {
+    ModelError error = ModelError.standard();
+    assertTrue(error.yield().values() >= 10 && !error.yield().assumed());
+    assertTrue(error.tensile().values() >= 10 && !error.tensile().assumed());
+    assertTrue(error.yield().spread() > 0.02 && error.tensile().spread() > 0.02);
+    assertTrue(error.hardness().spread() > 0.02);
+  }
+}

@@ -1,0 +1,117 @@
+package afterweld.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.section.Cases;
+import afterweld.section.SectionSimulation;
+import afterweld.section.WeldCase;
+import afterweld.strength.Strength;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class TraverseFitTest {
+  private static final WeldCase CASE = Cases.butt("6061", "T6").weldCase();
+  private static final double TRUE_EFFICIENCY = 0.65;
+  private static final double TRUE_SCALE = 1.04;
+  private static final double TRUE_OFFSET = 0.5e-3;
+
+  private static WeldCase truth() {
+    return CaseChange.passes(
+        CASE,
+        pass -> CaseChange.heat(pass, OptionalDouble.empty(), OptionalDouble.of(TRUE_EFFICIENCY)));
+  }
+
+  /** Read off a section of its own, not off the fit's model. */
+  private static HardnessTraverse traverse(double from, double to, double step) {
+    SectionReading reading = new SectionReading(SectionSimulation.run(truth()));
+    Random noise = new Random(4);
+    List<HardnessTraverse.Point> points = new ArrayList<>();
+    for (double y = from; y <= to; y += step) {
+      double hv = reading.at(new double[] {y - TRUE_OFFSET}, Strength::hardness)[0];
+      points.add(new HardnessTraverse.Point(y, TRUE_SCALE * hv + 2 * noise.nextGaussian(), 2));
+    }
+    return new HardnessTraverse(points);
+  }
+
+  private static RobustFit.Estimate estimate(TraverseFit fit, String name) {
+    return fit.fit().orElseThrow().estimates().stream()
+        .filter(one -> one.parameter().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void holds(RobustFit.Estimate one, double truth) {
+    double wide = 1.5 * (one.high() - one.low()) / 2;
+    assertEquals(truth, one.value(), wide, one.toString());
+  }
+
+  @Test
+  void aTraverseOfTheModelGivesItsTruthBack() {
+    TraverseFit fit = TraverseFit.of(CASE, traverse(-0.05, 0.05, 0.0015));
+    holds(estimate(fit, TraverseFit.EFFICIENCY), TRUE_EFFICIENCY);
+    holds(estimate(fit, TraverseFit.OFFSET), TRUE_OFFSET);
+    double base = new TraverseModel(CASE).baseHardness(TRUE_EFFICIENCY);
+    holds(estimate(fit, TraverseFit.BASE), TRUE_SCALE * base);
+    assertTrue(fit.rmsAfter() < fit.rmsBefore() && fit.rmsAfter() < 2.6);
+    assertTrue(fit.heldOut() < 4);
+    assertTrue(fit.refusals().isEmpty());
+    assertEquals(estimate(fit, TraverseFit.EFFICIENCY).value(), fit.efficiencies().get(0), 1e-9);
+  }
+
+  @Test
+  void oneSideLeavesTheCentreAlone() {
+    TraverseFit fit = TraverseFit.of(CASE, traverse(0.004, 0.05, 0.001));
+    assertEquals(
+        List.of(TraverseFit.EFFICIENCY, TraverseFit.BASE),
+        fit.fit().orElseThrow().estimates().stream().map(e -> e.parameter().name()).toList());
+    assertTrue(fit.refusals().get(0).contains("one side"));
+  }
+
+  @Test
+  void aTraverseThatEndsInTheSoftZoneLeavesTheBaseAlone() {
+    double flank = 0.005;
+    SectionReading reading = new SectionReading(SectionSimulation.run(truth()));
+    while (reading.at(new double[] {flank}, Strength::hardness)[0] < 85) {
+      flank += 0.0005;
+    }
+    HardnessTraverse inside = traverse(-flank, flank, flank / 9.99);
+    TraverseFit fit = TraverseFit.of(CASE, inside);
+    assertFalse(inside.reachesBase());
+    assertTrue(fit.refusals().get(0).contains("does not reach the base"));
+  }
+
+  @Test
+  void aTraverseOfBaseMetalTellsNothing() {
+    TraverseFit fit = TraverseFit.of(CASE, traverse(0.09, 0.13, 0.002));
+    assertTrue(fit.fit().isEmpty());
+    assertTrue(fit.refusals().stream().anyMatch(why -> why.contains("softened zone")));
+    assertEquals(fit.before(), fit.after());
+  }
+
+  @Test
+  void betweenItsSectionsTheModelIsWhatASectionGives() {
+    TraverseModel model = new TraverseModel(CASE);
+    double[] places = {-0.04, -0.025, -0.02, -0.015, -0.012, 0, 0.013, 0.018, 0.03};
+    double[] direct =
+        new SectionReading(SectionSimulation.run(model.at(0.63))).at(places, Strength::hardness);
+    double[] between = model.hardness(0.63, places);
+    for (int i = 0; i < places.length; i++) {
+      assertEquals(direct[i], between[i], 1.0, places[i] * 1e3 + " mm");
+    }
+  }
+
+  @Test
+  void tooFewPointsAndContradictionsAreRefused() {
+    HardnessTraverse few = new HardnessTraverse(traverse(-0.01, 0.01, 0.004).points());
+    assertThrows(IllegalArgumentException.class, () -> TraverseFit.of(CASE, few));
+    List<HardnessTraverse.Point> points = new ArrayList<>(traverse(-0.02, 0.02, 0.002).points());
+    points.add(new HardnessTraverse.Point(points.get(3).distance(), 20, 3));
+    assertTrue(new HardnessTraverse(points).faults().get(0).contains("differ by over 20 HV"));
+  }
+}
