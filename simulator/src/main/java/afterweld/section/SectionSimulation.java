@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.material.Composition;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.HeatInput;
 import afterweld.thermal.HeatInputException;
@@ -10,6 +11,7 @@ import afterweld.thermal.WeldLegs;
 import afterweld.thermal.WeldTimeline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -30,8 +32,22 @@ public final class SectionSimulation {
   private final List<PassHeat> heats;
   private final WeldMetal weldMetal;
   private final boolean symmetric;
+  private final WeldMemory memory;
+  private final BooleanSupplier outdated;
 
   private SectionSimulation(WeldCase weldCase, boolean allStages) {
+    this(weldCase, allStages, WeldMemory.forgetful(), () -> false);
+  }
+
+  /**
+   * The simulation of a case.
+   *
+   * @param allStages whether the states between the steps of the heat treatment are shown too
+   * @param memory of this weld
+   * @param outdated asked before each station; true ends the run
+   */
+  SectionSimulation(
+      WeldCase weldCase, boolean allStages, WeldMemory memory, BooleanSupplier outdated) {
     this.weldCase = weldCase;
     this.allStages = allStages;
     this.legs = JointLegs.of(weldCase);
@@ -42,6 +58,8 @@ public final class SectionSimulation {
     this.symmetric =
         weldCase.left().equals(weldCase.right())
             && weldCase.passes().stream().allMatch(pass -> pass.offset() == 0);
+    this.memory = memory;
+    this.outdated = outdated;
   }
 
   /**
@@ -71,14 +89,26 @@ public final class SectionSimulation {
     return new SectionSimulation(weldCase, false).heats;
   }
 
-  private SectionProfile profile() {
-    SideRun left = side(weldCase.left(), 0);
-    SideRun right = symmetric ? left : side(weldCase.right(), legs.legs().size() - 1);
+  /** The profile, with stations added where neighbours differ. */
+  SectionProfile profile() {
+    return profile(false);
+  }
+
+  /** The profile on some of its stations, its bands without those of default inputs. */
+  SectionProfile preview() {
+    return profile(true);
+  }
+
+  private SectionProfile profile(boolean quick) {
+    SideRun left = left();
+    SideRun right = symmetric ? left : right();
     StationLine line = new StationLine(left, right, symmetric);
+    List<Double> leftStart = start(weldCase.left(), left, -1);
+    List<Double> rightStart = start(weldCase.right(), right, 1);
     List<StationRun> runs =
-        line.compute(start(weldCase.left(), left, -1), start(weldCase.right(), right, 1));
-    List<Station> stations =
-        new StationBands(weldCase, shownStates()).stations(runs, otherRuns(left, right, runs));
+        quick ? line.some(leftStart, rightStart) : line.compute(leftStart, rightStart);
+    List<List<StationRun>> others = quick ? List.of() : otherRuns(left, right, runs);
+    List<Station> stations = new StationBands(weldCase, shownStates()).stations(runs, others);
     return new SectionProfile(
         weldCase,
         shownNames(),
@@ -92,6 +122,38 @@ public final class SectionSimulation {
         Cautions.ALWAYS);
   }
 
+  /** How some of the stations go through the weld and what comes after it. */
+  WeldReplay replay() {
+    SideRun left = left();
+    SideRun right = symmetric ? left : right();
+    StationLine line = new StationLine(left, right, symmetric);
+    List<WeldReplay.AtStation> stations =
+        line.replayed(start(weldCase.left(), left, -1), start(weldCase.right(), right, 1));
+    return new WeldReplay(phaseNames(), stations);
+  }
+
+  private List<String> phaseNames() {
+    List<String> names = new ArrayList<>();
+    for (int pass = 1; pass <= heats.size(); pass++) {
+      names.add(heats.size() == 1 ? "welding" : "pass " + pass);
+    }
+    names.add(StageNames.NATURAL_AGEING);
+    weldCase.afterWeld().stream().map(StageNames::step).forEach(names::add);
+    return names;
+  }
+
+  private SideRun left() {
+    return side(weldCase.left(), 0);
+  }
+
+  private SideRun right() {
+    return side(weldCase.right(), lastLeg());
+  }
+
+  private int lastLeg() {
+    return legs.legs().size() - 1;
+  }
+
   private SideRun side(Side side, int leg) {
     FurnaceHistory furnace =
         new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness());
@@ -103,7 +165,9 @@ public final class SectionSimulation {
         SectionMetal.weld(weldMetal.composition()),
         timeline(leg, heats),
         afterwards,
-        side.alloy().solidus());
+        side.alloy().solidus(),
+        memory.side(leg, heats, weldMetal.composition()),
+        outdated);
   }
 
   private WeldTimeline timeline(int leg, List<PassHeat> passHeats) {
@@ -112,7 +176,8 @@ public final class SectionSimulation {
 
   private List<Double> start(Side side, SideRun run, int sign) {
     List<Double> offsets = weldCase.passes().stream().map(pass -> sign * pass.offset()).toList();
-    return new StationPlacement(side, run.timeline(), offsets).distances();
+    return run.memory()
+        .start(side, () -> new StationPlacement(side, run.timeline(), offsets).distances());
   }
 
   /** The same stations at both ends of what the case leaves to defaults. */
@@ -135,18 +200,23 @@ public final class SectionSimulation {
         heats.stream()
             .map(heat -> heatInput.of(heat.pass(), efficiency.applyAsDouble(heat)))
             .toList();
-    return new StationLine(
-            left.with(timeline(0, other)),
-            right.with(timeline(legs.legs().size() - 1, other)),
-            symmetric)
+    return new StationLine(withHeats(left, 0, other), withHeats(right, lastLeg(), other), symmetric)
         .again(runs, run -> true);
   }
 
   private List<StationRun> withDilution(
       SideRun left, SideRun right, List<StationRun> runs, double dilution) {
-    SectionMetal<?> metal = SectionMetal.weld(WeldPool.composition(weldCase, dilution));
-    return new StationLine(left.with(metal), right.with(metal), symmetric)
+    Composition metal = WeldPool.composition(weldCase, dilution);
+    return new StationLine(withMetal(left, 0, metal), withMetal(right, lastLeg(), metal), symmetric)
         .again(runs, StationRun::melted);
+  }
+
+  private SideRun withHeats(SideRun side, int leg, List<PassHeat> other) {
+    return side.with(timeline(leg, other), memory.side(leg, other, weldMetal.composition()));
+  }
+
+  private SideRun withMetal(SideRun side, int leg, Composition metal) {
+    return side.with(SectionMetal.weld(metal), memory.side(leg, heats, metal));
   }
 
   /** Before welding, as welded, and either every step or the last. */

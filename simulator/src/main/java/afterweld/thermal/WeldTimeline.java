@@ -2,8 +2,10 @@ package afterweld.thermal;
 
 import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
+import afterweld.thermal.StationHistory.PassTimes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The time line of the stations of one leg through all passes of a weld. SI units and kelvin.
@@ -70,16 +72,35 @@ public final class WeldTimeline {
     List<Double> peaks = passes.stream().map(StationPass::peakTemperature).toList();
     double fusion = leg.material().fusionTemperature();
     boolean melted = peaks.stream().anyMatch(peak -> peak >= fusion);
-    return new StationHistory(distance, history(passes), peaks, melted);
+    List<TemperatureHistory> cycles =
+        IntStream.range(0, passes.size()).mapToObj(i -> followed(passes, i)).toList();
+    return new StationHistory(distance, history(cycles), times(passes, cycles), peaks, melted);
   }
 
-  private TemperatureHistory history(List<StationPass> passes) {
-    TemperatureHistory history = preheat(followed(passes, 0));
-    for (int i = 1; i < passes.size(); i++) {
-      TemperatureHistory next = followed(passes, i);
+  /** When each pass begins to be felt and when its arc goes by. */
+  private List<PassTimes> times(List<StationPass> passes, List<TemperatureHistory> cycles) {
+    List<PassTimes> times = new ArrayList<>();
+    double start = preheating();
+    for (int i = 0; i < passes.size(); i++) {
+      times.add(new PassTimes(start, start - passes.get(i).startTime()));
+      start += cycles.get(i).duration() + (i + 1 < passes.size() ? lead(i + 1) : 0);
+    }
+    return times;
+  }
+
+  private TemperatureHistory history(List<TemperatureHistory> cycles) {
+    TemperatureHistory history = preheat(cycles.get(0));
+    for (int i = 1; i < cycles.size(); i++) {
+      TemperatureHistory next = cycles.get(i);
       history = history.thenTo(next.temperature(0), lead(i)).then(next);
     }
     return history.thenTo(ROOM, TO_ROOM);
+  }
+
+  /** How long the part is preheated and then waits for the arc, s. */
+  private double preheating() {
+    Pass pass = heats.get(0).pass();
+    return pass.startTemperature() > ROOM ? PREHEATING + pass.pause().orElse(PREHEATED_WAIT) : 0;
   }
 
   private TemperatureHistory preheat(TemperatureHistory first) {
