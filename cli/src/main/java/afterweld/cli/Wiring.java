@@ -34,6 +34,7 @@ final class Wiring {
         new SheetCommand(streams, Wiring::read),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
+        new ClassroomCommand(streams),
         new MaterialsCommand(streams, Wiring::alloys));
   }
 

@@ -1,0 +1,52 @@
+// Tables of numbers: the few that tell results apart, and every station.
+import {html} from './svg.js';
+import {difference, number, unitName} from './units.js';
+
+export function drawNumbers(place, rows, pinned, units) {
+  const heads = pinned ? ['', 'now', 'pinned', 'difference'] : ['', 'now'];
+  const body = rows.map(row => {
+    const then = pinned && pinned.find(other => other.key === row.key);
+    const cells = [value(row, units)];
+    if (pinned) {
+      cells.push(then ? value(then, units) : '–');
+      cells.push(then && row.unit ? difference(row.value, then.value, row.unit, units) : '');
+    }
+    const name = row.unit ? `${row.name} (${unitName(row.unit, units)})` : row.name;
+    return html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, name),
+      ...cells.map(cell => html('td', {}, cell)));
+  });
+  place.replaceChildren(html('table', {class: 'numbers'},
+    html('caption', {class: 'unseen'}, 'Numbers of the present result'),
+    html('thead', {}, html('tr', {}, ...heads.map(head => html('th', {scope: 'col'}, head)))),
+    html('tbody', {}, ...body)));
+}
+
+function value(row, units) {
+  return row.unit ? number(row.value, row.unit, units) : row.text;
+}
+
+export function drawStations(place, result, units) {
+  const columns = [['hardness_HV', 'HV'], ['yield_MPa', 'MPa'], ['tensile_MPa', 'MPa']];
+  const heads = [`distance (${unitName('mm', units)})`, 'zone', `peak (${unitName('°C', units)})`];
+  for (const [key, unit] of columns) {
+    const name = key.split('_')[0];
+    result.states.forEach(state => heads.push(`${name}, ${state} (${unitName(unit, units)})`));
+  }
+  const rows = result.distance_mm.map((mm, i) => html('tr', {},
+    html('th', {scope: 'row'}, number(mm, 'mm', units)),
+    html('td', {}, result.zone[i]),
+    html('td', {}, number(result.peak_temperature_C[i], '°C', units)),
+    ...columns.flatMap(([key, unit]) => result.states.map((state, s) =>
+      html('td', {}, number(result[key].middle[s][i], unit, units))))));
+  place.replaceChildren(html('table', {},
+    html('caption', {class: 'unseen'}, 'Every station, from left to right'),
+    html('thead', {}, html('tr', {}, ...heads.map(head => html('th', {scope: 'col'}, head)))),
+    html('tbody', {}, ...rows)));
+}
+
+export function drawNotes(place, warnings, cautions) {
+  const list = items => html('ul', {}, ...items.map(text => html('li', {}, text)));
+  place.replaceChildren(
+    html('h3', {}, 'Warnings'), list(warnings.map(warning => warning.text)),
+    html('h3', {}, 'Cautions'), list(cautions));
+}
