@@ -70,6 +70,7 @@ final class StationPlacement {
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
     int rungs = Math.max(1, (int) ((solidus - coolest) / LADDER_STEP));
     return IntStream.rangeClosed(1, rungs)
+        .parallel()
         .mapToObj(rung -> rounded(reach(solidus - rung * LADDER_STEP)))
         .toList();
   }

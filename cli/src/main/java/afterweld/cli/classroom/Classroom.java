@@ -18,11 +18,13 @@ import java.util.stream.Stream;
 /** What the page asks for and gets, without the network: JSON trees in, keys and values out. */
 final class Classroom {
   private static final int LONGEST_NAME = 200;
+  private static final int WARM_UPS = 12;
 
   private final MaterialLibrary library = MaterialLibrary.standard();
   private final CaseText cases = new CaseText(library);
   private final SectionDesk desk = new SectionDesk();
   private final Turns turns = new Turns();
+  private volatile boolean closed;
 
   /** What may be chosen. */
   Map<String, Object> library() {
@@ -97,8 +99,24 @@ final class Classroom {
     return all.distinct().map(SectionAnswer::warning).toList();
   }
 
+  /**
+   * Computes a few welds that nobody asked for, so that the first one who moves a control does not
+   * wait for a program that has just been started.
+   *
+   * @param tree a case
+   */
+  void warmUp(JsonNode tree) {
+    CaseFile asked = cases.read(tree);
+    for (int round = 0; round < WARM_UPS && !closed; round++) {
+      SectionRun run = SectionRun.of(asked.weld());
+      Json.bytes(preview(run.preview(asked.weld(), () -> closed)));
+      Json.bytes(settled(run.profile(asked.weld(), () -> closed), asked));
+    }
+  }
+
   /** Ends all work. */
   void close() {
+    closed = true;
     turns.close();
   }
 

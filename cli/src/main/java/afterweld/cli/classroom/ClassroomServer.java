@@ -9,6 +9,7 @@ import java.net.InetSocketAddress;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -81,7 +82,16 @@ public final class ClassroomServer {
     ClassroomServer server =
         new ClassroomServer(HttpServer.create(new InetSocketAddress(loopback, port), 0));
     server.http.start();
+    server.workers.execute(server::warmUp);
     return server;
+  }
+
+  private void warmUp() {
+    try {
+      classroom.warmUp(Json.object(files.at("/lessons.json").orElseThrow().content()).get("start"));
+    } catch (CancellationException early) {
+      // Stopped before it was warm: nobody waits for this.
+    }
   }
 
   /** The server of the JDK reads these once: seconds for a request to arrive, idle connections. */

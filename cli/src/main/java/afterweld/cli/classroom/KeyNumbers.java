@@ -27,54 +27,46 @@ final class KeyNumbers {
     this.joint = joint;
   }
 
-  /** Rows of key, name, unit and value. */
+  /** Rows of group, key, name, unit and value. */
   List<Map<String, Object>> rows() {
     for (int state = 1; state < profile.states().size(); state++) {
-      rowsOf(state);
+      rowsOf(state, profile.states().get(state), state == 1 ? "_welded" : "_treated");
     }
-    row("softened_width", "softened and melted width", "mm", affectedWidth(profile) * 1e3);
-    row("bead_width", "bead width on the arc side", "mm", beadWidth() * 1e3);
-    row("heat_input", "heat into the metal", "kJ/mm", heatInput() * 1e-6);
-    row("magnesium", "magnesium in the weld metal", "wt%", share(Element.MG));
-    row("silicon", "silicon in the weld metal", "wt%", share(Element.SI));
+    String weld = "the weld";
+    row(weld, "softened_width", "softened width", "mm", affectedWidth(profile) * 1e3);
+    row(weld, "bead_width", "bead width, arc side", "mm", beadWidth() * 1e3);
+    row(weld, "heat_input", "heat into the metal", "kJ/mm", heatInput() * 1e-6);
+    row(weld, "magnesium", "Mg, weld metal", "wt%", share(Element.MG));
+    row(weld, "silicon", "Si, weld metal", "wt%", share(Element.SI));
     return rows;
   }
 
-  private void rowsOf(int state) {
-    String key = state == 1 ? "welded" : "treated";
-    String name = profile.states().get(state);
-    row(
-        "lowest_hardness_" + key,
-        name + ": lowest hardness",
-        "HV",
-        lowest(state, Strength::hardness));
-    row(
-        "lowest_yield_" + key,
-        name + ": lowest yield",
-        "MPa",
-        lowest(state, Strength::yield) * 1e-6);
-    row("weld_yield_" + key, name + ": yield at the weld centre", "MPa", centre(state) * 1e-6);
-    row("edge_hardness_" + key, name + ": hardness beside the weld", "HV", besideWeld(state));
+  private void rowsOf(int state, String group, String end) {
+    double hardness = lowest(state, Strength::hardness);
+    row(group, "lowest_hardness" + end, "lowest hardness", "HV", hardness);
+    row(group, "edge_hardness" + end, "hardness beside weld", "HV", besideWeld(state));
+    row(group, "lowest_yield" + end, "lowest yield", "MPa", lowest(state, Strength::yield) * 1e-6);
+    row(group, "weld_yield" + end, "yield, weld centre", "MPa", centre(state) * 1e-6);
     JointStrength flush = flush(state);
-    row(
-        "tensile_" + key,
-        name + ": joint tensile, flush",
-        "MPa",
-        flush.tensile().orElse(Double.NaN) * 1e-6);
-    Map<String, Object> fails = new LinkedHashMap<>();
-    fails.put("key", "fails_in_" + key);
-    fails.put("name", name + ": fails in");
+    double tensile = flush.tensile().orElse(Double.NaN);
+    row(group, "tensile" + end, "joint tensile, flush", "MPa", tensile * 1e-6);
+    Map<String, Object> fails = begun(group, "fails_in" + end, "fails in");
     fails.put("text", flush.failsIn().isEmpty() ? "–" : String.join(" or ", flush.failsIn()));
-    rows.add(fails);
   }
 
-  private void row(String key, String name, String unit, double value) {
-    Map<String, Object> row = new LinkedHashMap<>();
-    row.put("key", key);
-    row.put("name", name);
+  private void row(String group, String key, String name, String unit, double value) {
+    Map<String, Object> row = begun(group, key, name);
     row.put("unit", unit);
     row.put("value", Json.number(value));
+  }
+
+  private Map<String, Object> begun(String group, String key, String name) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("group", group);
+    row.put("key", key);
+    row.put("name", name);
     rows.add(row);
+    return row;
   }
 
   private JointStrength flush(int state) {

@@ -14,6 +14,11 @@ final class PageFile {
     this.content = content;
   }
 
+  /** Its bytes. */
+  byte[] content() {
+    return content.clone();
+  }
+
   /** Sends it; the answer to HEAD is its head alone. */
   void send(HttpExchange exchange, int status) throws IOException {
     exchange.getResponseHeaders().set("Content-Type", type);

@@ -19,10 +19,10 @@ export function drawBend(place, bend, states, thickness, units) {
     Math.min(...all.map(point => point[axis])), Math.max(...all.map(point => point[axis]))]);
   const width = Math.max(220, place.clientWidth);
   const rows = turned.length;
-  const scale = Math.min((width - 2 * PAD) / (low[1] - low[0]), 120 / Math.max(20, high[1] - high[0]));
+  const scale = Math.min((width - 2 * PAD) / (low[1] - low[0]), 150 / Math.max(20, high[1] - high[0]));
   const tall = (high[1] - high[0]) * scale + 2 * PAD;
   const root = svg('svg', {viewBox: `0 0 ${width} ${shown(tall + rows * 20)}`, width,
-    height: shown(tall + rows * 20), role: 'img', 'aria-label': words1(turned, bend, units)});
+    height: shown(tall + rows * 20), role: 'img', 'aria-label': spoken(turned, bend, units)});
   const x = mm => width / 2 + (mm - (low[0] + low[1]) / 2) * scale;
   const y = mm => PAD + (mm - high[0]) * scale;
   for (const shape of turned) {
@@ -35,7 +35,7 @@ export function drawBend(place, bend, states, thickness, units) {
     root.append(svg('line', {class: `strip ${shape.look}`, x1: PAD, x2: PAD + 26, y1: level - 5,
       y2: level - 5, 'stroke-width': 5}));
     root.append(svg('text', {class: `label ${shape.look}`, x: PAD + 34, y: level, 'font-size': 15},
-      `${shape.name}: sharpest ${rounded(shape.kink_factor, 1)} × mean`));
+      `${shape.name}: ${rounded(shape.kink_factor, 1)} × the mean`));
   });
   place.replaceChildren(root);
   return sentence(turned, bend, units);
@@ -51,7 +51,7 @@ function upright(points) {
   return turned.map(([px, py]) => [px, py - end]).map(([px, py]) => [px, -Math.abs(py)]);
 }
 
-function words1(shapes, bend, units) {
+function spoken(shapes, bend, units) {
   return `Strip bent by ${rounded(bend.angle_deg, 0)} degrees. ${sentence(shapes, bend, units)}`;
 }
 
@@ -64,6 +64,7 @@ function sentence(shapes, bend, units) {
 
 function judged(shape, units) {
   const name = shape.name[0].toUpperCase() + shape.name.slice(1);
-  if (shape.kink_factor < 1.5) return `${name} it bends evenly.`;
-  return `${name} it kinks ${words(shape.sharpest_mm, 'mm', units)} from the weld centre.`;
+  if (shape.kink_factor < 1.3) return `${name} it bends evenly.`;
+  const how = shape.kink_factor < 3 ? 'bends most sharply' : 'kinks';
+  return `${name} it ${how} ${words(shape.sharpest_mm, 'mm', units)} from the weld centre.`;
 }

@@ -76,7 +76,7 @@ export class Controls {
   select(into, id, label, options, write) {
     const field = html('select', {id, name: id});
     fill(field, options);
-    into.append(html('div', {class: 'control'}, html('label', {for: id}, label), field));
+    into.append(html('div', {class: 'control', id: `${id}-row`}, html('label', {for: id}, label), field));
     field.addEventListener('change', () => this.changed(tree => write(tree, field.value), id));
     this.inputs[id] = field;
   }

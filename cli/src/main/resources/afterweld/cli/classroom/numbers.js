@@ -3,8 +3,13 @@ import {html} from './svg.js';
 import {difference, number, unitName} from './units.js';
 
 export function drawNumbers(place, rows, pinned, units) {
-  const heads = pinned ? ['', 'now', 'pinned', 'difference'] : ['', 'now'];
-  const body = rows.map(row => {
+  const heads = pinned ? ['', 'now', 'pinned', 'change'] : ['', 'now'];
+  const body = [];
+  rows.forEach((row, i) => {
+    if (i === 0 || rows[i - 1].group !== row.group) {
+      body.push(html('tr', {class: 'group'},
+        html('th', {scope: 'colgroup', colspan: heads.length}, row.group)));
+    }
     const then = pinned && pinned.find(other => other.key === row.key);
     const cells = [value(row, units)];
     if (pinned) {
@@ -12,8 +17,8 @@ export function drawNumbers(place, rows, pinned, units) {
       cells.push(then && row.unit ? difference(row.value, then.value, row.unit, units) : '');
     }
     const name = row.unit ? `${row.name} (${unitName(row.unit, units)})` : row.name;
-    return html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, name),
-      ...cells.map(cell => html('td', {}, cell)));
+    body.push(html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, name),
+      ...cells.map(cell => html('td', {}, cell))));
   });
   place.replaceChildren(html('table', {class: 'numbers'},
     html('caption', {class: 'unseen'}, 'Numbers of the present result'),

@@ -35,7 +35,7 @@ export class Picture {
     this.frame = {
       width, height, narrow,
       left: narrow ? 46 : 66, right: width - (narrow ? 10 : 22),
-      big: narrow ? 13 : 17, small: narrow ? 12 : 14,
+      big: narrow ? 13 : width > 1050 ? 21 : 17, small: narrow ? 12 : width > 1050 ? 17 : 14,
     };
     const half = reach([view.result, view.pinned && view.pinned.result].filter(Boolean));
     const {left, right} = this.frame;
@@ -80,7 +80,7 @@ export class Picture {
     const note = `${words(sides[0], 'mm', view.units)} plate, to scale; numbers along the dotted line`;
     const under = surface + deep + small + 4;
     root.append(svg('text', {class: 'soft', x: left, y: shown(under), 'font-size': small}, note));
-    return under + 4;
+    return under + small + 6;
   }
 
   bead(result, surface, deep, cap) {
@@ -161,12 +161,20 @@ export class Picture {
     }
     if (pinned) this.pinnedLines(g, pinned.result, quantity.key, y);
     for (let s = 0; s < states; s++) {
-      const points = result.distance_mm.map((mm, i) => [this.x(mm), y(values.middle[s][i])]);
+      const points = this.points(result.distance_mm, values.middle[s], y);
       g.append(svg('path', {class: `line ${lookOf(s, states)}`, d: path(points)}));
       this.markers(g, points, lookOf(s, states));
     }
     if (view.moment) this.momentLine(root, view, quantity, y);
     else this.labels(root, view, values.middle, quantity, y, top, bottom, big);
+  }
+
+  // A line of values; beyond its ends the base goes on unchanged.
+  points(distances, values, y) {
+    const last = values.length - 1;
+    return [[this.x(Math.min(distances[0], -this.half)), y(values[0])],
+      ...distances.map((mm, i) => [this.x(mm), y(values[i])]),
+      [this.x(Math.max(distances[last], this.half)), y(values[last])]];
   }
 
   bands(root, result, top, bottom) {
@@ -182,7 +190,7 @@ export class Picture {
   pinnedLines(g, result, key, y) {
     const states = result.states.length;
     for (let s = 1; s < states; s++) {
-      const points = result.distance_mm.map((mm, i) => [this.x(mm), y(result[key].middle[s][i])]);
+      const points = this.points(result.distance_mm, result[key].middle[s], y);
       g.append(svg('path', {class: `line pinned ${lookOf(s, states)}`, d: path(points)}));
     }
   }
@@ -236,7 +244,7 @@ export class Picture {
 
   momentLine(root, view, quantity, y) {
     const values = view.moment[quantity.key];
-    const points = view.moment.distance_mm.map((mm, i) => [this.x(mm), y(values[i])]);
+    const points = this.points(view.moment.distance_mm, values, y);
     const g = svg('g', {'clip-path': 'url(#inside)'});
     g.append(svg('path', {class: 'line now', d: path(points)}));
     root.append(g);
@@ -251,8 +259,7 @@ export class Picture {
     const {left, right, small, narrow} = this.frame;
     const scale = v => inUnits(v, '°C', units);
     const upper = scale(720);
-    const y = v => v === null ? null
-      : bottom - Math.min(1, Math.max(0, scale(v) / upper)) * (bottom - top);
+    const y = v => v === null || v > 700 ? null : bottom - Math.max(0, scale(v) / upper) * (bottom - top);
     for (const t of ticks(0, upper, 3)) {
       const at = bottom - t / upper * (bottom - top);
       root.append(svg('line', {class: 'grid', x1: left, x2: right, y1: shown(at), y2: shown(at)}));
@@ -266,14 +273,20 @@ export class Picture {
     g.append(svg('path', {class: 'line peak', d: path(peaks)}));
     if (moment) {
       const now = moment.distance_mm.map((mm, i) => [this.x(mm), y(moment.temperature_C[i])]);
-      const floor = now.map(([x]) => [x, bottom]).reverse();
-      g.append(svg('path', {class: 'glow', d: `${path(now)}${path(floor).replace('M', 'L')}Z`}));
+      const heights = now.map(([, at]) => (at === null ? top - 4 : at));
+      g.append(svg('path', {class: 'glow', d: area(now.map(([x]) => x), now.map(() => bottom), heights)}));
       g.append(svg('path', {class: 'line warm', d: path(now)}));
     }
     root.append(clip, g);
     const name = moment ? 'temperature now, and the highest of the weld' : 'highest temperature of the weld';
     root.append(svg('text', {class: 'axis', x: left, y: shown(top - 8), 'font-size': small},
       `${name} (${unitName('°C', units)})`));
+    if (!moment && Math.max(...result.peak_temperature_C) > 700) {
+      const edge = Math.max(...result.passes.map(p => p.half_width_mm)) * this.perMm;
+      const fits = edge > 2.2 * small;
+      root.append(svg('text', {class: 'soft', x: shown(this.x(0) + (fits ? 0 : edge + 8)),
+        y: shown(top + small), 'font-size': small, 'text-anchor': fits ? 'middle' : 'start'}, 'molten'));
+    }
     const end = inUnits(this.half, 'mm', units);
     for (const t of ticks(-end, end, narrow ? 4 : 10)) {
       const at = this.x(t / end * this.half);

@@ -2,6 +2,7 @@
 import {duration, words} from './units.js';
 
 const FRAME_MS = 70;
+const MOLTEN = 655;
 
 export class Replay {
   constructor(parts, load, show) {
@@ -107,9 +108,10 @@ export class Replay {
 
   words(phase, i) {
     const time = phase.time_s[i];
-    const hottest = words(Math.max(...phase.temperature_C[i]), '°C', this.units());
+    const most = Math.max(...phase.temperature_C[i]);
+    const hottest = most > MOLTEN ? 'the middle is molten' : `hottest ${words(most, '°C', this.units())}`;
     const clock = duration(Math.abs(time) / 3600);
-    if (!phase.arc) return `${phase.name}, ${clock}; ${hottest}`;
-    return `${phase.name}, ${clock} ${time < 0 ? 'before' : 'after'} the arc; hottest ${hottest}`;
+    if (!phase.arc) return `${phase.name}, ${clock}, ${hottest}`;
+    return `${phase.name}, ${clock} ${time < 0 ? 'before' : 'after'} the arc, ${hottest}`;
   }
 }
