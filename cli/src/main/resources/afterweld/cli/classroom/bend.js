@@ -35,7 +35,7 @@ export function drawBend(place, bend, states, thickness, units) {
     root.append(svg('line', {class: `strip ${shape.look}`, x1: PAD, x2: PAD + 26, y1: level - 5,
       y2: level - 5, 'stroke-width': 5}));
     root.append(svg('text', {class: `label ${shape.look}`, x: PAD + 34, y: level, 'font-size': 15},
-      `${shape.name}: ${rounded(shape.kink_factor, 1)} × the mean`));
+      `${shape.name}: ${rounded(shape.kink_factor, 1)} × mean`));
   });
   place.replaceChildren(root);
   return sentence(turned, bend, units);

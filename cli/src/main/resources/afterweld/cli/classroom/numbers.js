@@ -18,9 +18,9 @@ export function drawNumbers(place, rows, pinned, units) {
     }
     const name = row.unit ? `${row.name} (${unitName(row.unit, units)})` : row.name;
     body.push(html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, name),
-      ...cells.map(cell => html('td', {}, cell))));
+      ...cells.map(cell => html('td', {class: row.unit ? null : 'words'}, cell))));
   });
-  place.replaceChildren(html('table', {class: 'numbers'},
+  place.replaceChildren(html('table', {class: pinned ? 'numbers compared' : 'numbers'},
     html('caption', {class: 'unseen'}, 'Numbers of the present result'),
     html('thead', {}, html('tr', {}, ...heads.map(head => html('th', {scope: 'col'}, head)))),
     html('tbody', {}, ...body)));
