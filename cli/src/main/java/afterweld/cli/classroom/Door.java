@@ -15,6 +15,9 @@ final class Door {
   /** A case is a page of text; with JSON round it, this is ample. */
   static final int LONGEST_BODY = 96 * 1024;
 
+  /** Who still sends when the answer comes may not see it: this much more is let pass first. */
+  private static final int SWALLOWED = 1 << 20;
+
   private final Set<String> hosts;
   private final Set<String> origins;
 
@@ -72,6 +75,7 @@ final class Door {
   static byte[] body(HttpExchange exchange) throws IOException {
     byte[] body = exchange.getRequestBody().readNBytes(LONGEST_BODY + 1);
     if (body.length > LONGEST_BODY) {
+      exchange.getRequestBody().skip(SWALLOWED);
       throw new Refusal(Refusal.TOO_LONG, "Expected at most 96 KiB.");
     }
     return body;

@@ -2,8 +2,12 @@ package afterweld.cli.classroom;
 
 import java.util.List;
 
-/** A request that is not answered with a result: a status of HTTP, and why in sentences. */
+/**
+ * A request that is not answered with a result: a status of HTTP, and why in sentences. A case that
+ * cannot be computed is no fault of the request: that is the answer to it.
+ */
 final class Refusal extends RuntimeException {
+  static final int FAULTY_CASE = 200;
   static final int BAD_REQUEST = 400;
   static final int FORBIDDEN = 403;
   static final int NOT_FOUND = 404;
@@ -11,7 +15,6 @@ final class Refusal extends RuntimeException {
   static final int OUTDATED = 409;
   static final int TOO_LONG = 413;
   static final int WRONG_TYPE = 415;
-  static final int FAULTY_CASE = 422;
   static final int BUSY = 503;
 
   private final int status;

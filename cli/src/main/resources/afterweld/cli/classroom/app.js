@@ -11,7 +11,7 @@ import {rounded} from './units.js';
 
 const byId = id => document.getElementById(id);
 const view = {case: null, units: 'metric', quantity: 'hardness', result: null, settled: null,
-  pinned: null, moment: null};
+  good: null, pinned: null, moment: null};
 const asker = new Asker('main');
 const picture = new Picture(byId('picture'));
 const timings = [];
@@ -68,13 +68,16 @@ async function recompute(previewed) {
     if (previewed) show(await asker.ask(change, 'preview', view.case), began, 'preview');
     const result = await asker.ask(change, 'settled', view.case);
     view.settled = result;
+    view.good = view.case;
     show(result, began, 'settled');
     byId('live').textContent = `Settled. ${summary(view)}`;
     remember();
+    return null;
   } catch (fault) {
-    if (fault.name === 'AbortError') return;
+    if (fault.name === 'AbortError') return null;
     trouble(fault instanceof Problem ? fault.lines : ['The page could not show this.']);
     if (!(fault instanceof Problem)) throw fault;
+    return fault.lines;
   } finally {
     if (asker.current(change)) byId('stage').setAttribute('aria-busy', 'false');
   }
@@ -105,6 +108,14 @@ function setCase(tree) {
   return recompute(true);
 }
 
+// A case from outside, which may be no case at all: then the last good one stays.
+async function tryCase(tree, otherwise) {
+  const faults = await setCase(tree);
+  if (!faults) return;
+  await setCase(otherwise);
+  trouble(faults);
+}
+
 function remember() {
   const hash = toHash({case: view.case, units: view.units, quantity: view.quantity});
   history.replaceState(null, '', `#${hash}`);
@@ -130,7 +141,7 @@ async function save() {
 async function open(file) {
   const answer = await post('/api/open', {name: file.name.slice(0, 200), text: await file.text()});
   if (!lessons.place.hidden) lessons.close();
-  await setCase(answer.case);
+  await tryCase(answer.case, view.good);
 }
 
 async function told(work) {
@@ -211,7 +222,7 @@ function wire() {
   matchMedia('print').addEventListener('change', redraw);
   window.addEventListener('hashchange', () => {
     const linked = fromHash(location.hash);
-    if (linked) setCase(linked.case);
+    if (linked) tryCase(linked.case, view.good);
   });
 }
 
@@ -233,7 +244,6 @@ async function loadReplay() {
 async function main() {
   const [library, data] = await Promise.all([get('/api/library'), get('/lessons.json')]);
   const linked = fromHash(location.hash);
-  view.case = linked ? linked.case : data.start;
   if (linked && ['metric', 'us'].includes(linked.units)) view.units = linked.units;
   if (linked && ['hardness', 'yield', 'tensile'].includes(linked.quantity)) view.quantity = linked.quantity;
   controls = new Controls(byId('controls'), library, changed);
@@ -243,7 +253,7 @@ async function main() {
     redraw();
   });
   wire();
-  await recompute(true);
+  await tryCase(linked ? linked.case : data.start, data.start);
   document.body.dataset.ready = 'true';
 }
 

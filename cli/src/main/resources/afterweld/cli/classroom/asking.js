@@ -23,7 +23,7 @@ export async function post(path, body, signal) {
   }
   const json = await answer.json();
   if (answer.status === 409) throw new DOMException('outdated', 'AbortError');
-  if (!answer.ok) throw new Problem(json.problems || ['The program could not answer.']);
+  if (!answer.ok || json.problems) throw new Problem(json.problems || ['The program could not answer.']);
   return json;
 }
 

@@ -33,8 +33,16 @@ export class Lessons {
     this.lesson = null;
     this.index = -1;
     this.place.hidden = true;
+    this.hold('');
     this.mark();
     this.page.ended();
+  }
+
+  // While a class predicts how the strip bends, the strip is not shown; then it stands first.
+  hold(moment) {
+    const about = Boolean(this.lesson && this.lesson.strip);
+    this.place.parentElement.classList.toggle('predicting', about && moment === 'predicting');
+    this.place.parentElement.classList.toggle('bent', about && moment === 'seen');
   }
 
   mark() {
@@ -56,6 +64,7 @@ export class Lessons {
   }
 
   ask() {
+    this.hold('predicting');
     const see = html('button', {type: 'button', class: 'strong', id: 'see', disabled: true}, 'See what happens');
     const options = this.lesson.options.map((text, i) => {
       const input = html('input', {type: 'radio', name: 'guess', value: i});
@@ -72,6 +81,7 @@ export class Lessons {
 
   async reveal() {
     const {lesson, guess} = this;
+    this.hold('seen');
     const right = guess === lesson.answer;
     const verdict = right ? 'As you predicted.' : `You predicted: ${lesson.options[guess]}`;
     const table = html('div', {class: 'wide'}, 'Computing …');

@@ -11,14 +11,7 @@ export function drawNumbers(place, rows, pinned, units) {
         html('th', {scope: 'colgroup', colspan: heads.length}, row.group)));
     }
     const then = pinned && pinned.find(other => other.key === row.key);
-    const cells = [value(row, units)];
-    if (pinned) {
-      cells.push(then ? value(then, units) : '–');
-      cells.push(then && row.unit ? difference(row.value, then.value, row.unit, units) : '');
-    }
-    const name = row.unit ? `${row.name} (${unitName(row.unit, units)})` : row.name;
-    body.push(html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, name),
-      ...cells.map(cell => html('td', {class: row.unit ? null : 'words'}, cell))));
+    body.push(row.unit ? numberRow(row, pinned, then, units) : wordRow(row, then, heads.length));
   });
   place.replaceChildren(html('table', {class: pinned ? 'numbers compared' : 'numbers'},
     html('caption', {class: 'unseen'}, 'Numbers of the present result'),
@@ -26,8 +19,22 @@ export function drawNumbers(place, rows, pinned, units) {
     html('tbody', {}, ...body)));
 }
 
-function value(row, units) {
-  return row.unit ? number(row.value, row.unit, units) : row.text;
+function numberRow(row, pinned, then, units) {
+  const cells = [number(row.value, row.unit, units)];
+  if (pinned) {
+    cells.push(then ? number(then.value, row.unit, units) : '–');
+    cells.push(then ? difference(row.value, then.value, row.unit, units) : '–');
+  }
+  return html('tr', {'data-key': row.key},
+    html('th', {scope: 'row'}, `${row.name} (${unitName(row.unit, units)})`),
+    ...cells.map(cell => html('td', {}, cell)));
+}
+
+// Words have no difference: they share one cell.
+function wordRow(row, then, columns) {
+  const text = then && then.text !== row.text ? `${row.text}; pinned: ${then.text}` : row.text;
+  return html('tr', {'data-key': row.key}, html('th', {scope: 'row'}, row.name),
+    html('td', {colspan: columns - 1}, text));
 }
 
 export function drawStations(place, result, units) {

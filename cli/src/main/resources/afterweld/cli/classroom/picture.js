@@ -157,7 +157,7 @@ export class Picture {
     const states = result.states.length;
     for (let s = 1; s < states; s++) {
       g.append(svg('path', {class: `band ${lookOf(s, states)}`,
-        d: area(result.distance_mm.map(this.x), values.low[s].map(y), values.high[s].map(y))}));
+        d: this.band(result.distance_mm, values.low[s], values.high[s], y)}));
     }
     if (pinned) this.pinnedLines(g, pinned.result, quantity.key, y);
     for (let s = 0; s < states; s++) {
@@ -175,6 +175,12 @@ export class Picture {
     return [[this.x(Math.min(distances[0], -this.half)), y(values[0])],
       ...distances.map((mm, i) => [this.x(mm), y(values[i])]),
       [this.x(Math.max(distances[last], this.half)), y(values[last])]];
+  }
+
+  band(distances, low, high, y) {
+    const lows = this.points(distances, low, y);
+    const highs = this.points(distances, high, y);
+    return area(lows.map(([x]) => x), lows.map(([, at]) => at), highs.map(([, at]) => at));
   }
 
   bands(root, result, top, bottom) {

@@ -1,7 +1,11 @@
 // Time as a control: the frames of the weld and of the furnace, one after the other.
 import {duration, words} from './units.js';
 
+// Where motion is not wanted, a slow row of stills.
+const STILLS = matchMedia('(prefers-reduced-motion: reduce)');
 const FRAME_MS = 70;
+const STILL_MS = 900;
+const STILL_FRAMES = 6;
 const MOLTEN = 655;
 
 export class Replay {
@@ -38,14 +42,15 @@ export class Replay {
     if (!(await this.fetched())) return;
     if (this.at >= this.frames.length - 1) this.at = 0;
     this.said('Pause');
-    this.timer = setInterval(() => this.tick(), FRAME_MS);
+    this.timer = setInterval(() => this.tick(), STILLS.matches ? STILL_MS : FRAME_MS);
     this.render();
   }
 
   tick() {
     if (this.at >= this.frames.length - 1) this.pause();
     else {
-      this.at++;
+      const on = this.at + (STILLS.matches ? STILL_FRAMES : 1);
+      this.at = Math.min(on, this.frames.length - 1);
       this.render();
     }
   }

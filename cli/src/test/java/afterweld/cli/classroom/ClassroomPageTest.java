@@ -233,6 +233,8 @@ class ClassroomPageTest {
     assertTrue(text("#trouble").contains("left"), text("#trouble"));
     assertTrue(truth("document.querySelector('main img') === null"));
     move("current", 205);
+    assertTrue(truth("document.getElementById('trouble').hidden"));
+    assertTheNumbersAreTheSimulators();
   }
 
   @Test

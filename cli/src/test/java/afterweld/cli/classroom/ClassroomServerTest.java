@@ -152,7 +152,8 @@ class ClassroomServerTest {
       })
   void aBadQuestionGetsAClearAnswer(String body, String words) throws Exception {
     HttpResponse<String> answer = visitor.post("/api/section", body);
-    assertTrue(answer.statusCode() >= 400 && answer.statusCode() < 500, answer.body());
+    assertEquals(words.equals("left") ? 200 : 400, answer.statusCode(), answer.body());
+    assertTrue(answer.body().startsWith("{\"problems\":["), answer.body());
     assertTrue(answer.body().contains(words), answer.body());
     assertPolite(answer.body());
   }
@@ -163,7 +164,6 @@ class ClassroomServerTest {
     ((ObjectNode) cold.get("passes").get(0)).put("current", "10 A");
     HttpResponse<String> answer =
         visitor.post("/api/section", Visitor.question("cold", 1, "settled", cold).toString());
-    assertEquals(422, answer.statusCode());
     assertTrue(answer.body().contains("Pass 1: "), answer.body());
     assertPolite(answer.body());
   }
@@ -176,7 +176,7 @@ class ClassroomServerTest {
     for (int round = 0; round < 300; round++) {
       String body = spoiled(good, random).replace("\"noise\"", "\"noise" + round + "\"");
       HttpResponse<String> answer = visitor.post("/api/section", body);
-      assertTrue(List.of(200, 400, 422).contains(answer.statusCode()), body + answer.body());
+      assertTrue(List.of(200, 400).contains(answer.statusCode()), body + answer.body());
       assertPolite(answer.body());
     }
     for (int round = 0; round < 60; round++) {

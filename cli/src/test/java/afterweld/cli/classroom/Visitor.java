@@ -66,13 +66,14 @@ public final class Visitor {
     return client.send(request.build(), BodyHandlers.ofString());
   }
 
-  /** Sends a question that is answered with 200, and returns the answer. */
+  /** Sends a question that is answered with a result, and returns that. */
   public JsonNode asked(String path, JsonNode question) throws Exception {
     HttpResponse<String> answer = post(path, question.toString());
-    if (answer.statusCode() != 200) {
+    JsonNode json = JSON.readTree(answer.body());
+    if (answer.statusCode() != 200 || json.has("problems")) {
       throw new IllegalStateException(answer.statusCode() + ": " + answer.body());
     }
-    return JSON.readTree(answer.body());
+    return json;
   }
 
   /** Sends raw text and returns everything that comes back before the server hangs up. */
