@@ -75,7 +75,7 @@ final class Door {
   static byte[] body(HttpExchange exchange) throws IOException {
     byte[] body = exchange.getRequestBody().readNBytes(LONGEST_BODY + 1);
     if (body.length > LONGEST_BODY) {
-      exchange.getRequestBody().skip(SWALLOWED);
+      exchange.getRequestBody().readNBytes(SWALLOWED);
       throw new Refusal(Refusal.TOO_LONG, "Expected at most 96 KiB.");
     }
     return body;
