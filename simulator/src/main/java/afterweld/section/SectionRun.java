@@ -46,8 +46,8 @@ public final class SectionRun {
   }
 
   /**
-   * The profile on about half of the stations that the settled one begins with, at least 16 on each
-   * side of a wide weld; its bands hold the model's own error alone.
+   * The profile on some of the stations that the settled one begins with, about 16 on each side of
+   * a wide weld; its bands hold the model's own error alone.
    *
    * @param outdated asked before each station; true ends the run
    * @throws HeatInputException if the passes cannot make this weld

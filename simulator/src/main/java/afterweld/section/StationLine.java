@@ -86,10 +86,10 @@ final class StationLine {
     return turned;
   }
 
-  /** All that lie close to the fusion line, every other one beyond. */
+  /** All that lie close to the fusion line, every third one beyond, and the last. */
   private static List<Double> thinned(List<Double> distances) {
     return IntStream.range(0, distances.size())
-        .filter(i -> i < NEAR_FUSION || i % 2 == 0 || i == distances.size() - 1)
+        .filter(i -> i < NEAR_FUSION || i % 3 == 0 || i == distances.size() - 1)
         .mapToObj(distances::get)
         .toList();
   }
