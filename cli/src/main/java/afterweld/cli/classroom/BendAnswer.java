@@ -9,6 +9,7 @@ import afterweld.section.SectionProfile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -48,10 +49,19 @@ final class BendAnswer {
     }
     try {
       put(json, StripBend.bend(line.get(), BendCoupon.of(settings)));
-    } catch (IllegalArgumentException unfit) {
-      json.put("problem", "This strip cannot be bent: " + unfit.getMessage() + ".");
+    } catch (IllegalArgumentException unused) {
+      json.put("problem", tooShort());
     }
     return json;
+  }
+
+  /** The only fault that a case without faults leaves. */
+  private String tooShort() {
+    return String.format(
+        Locale.ROOT,
+        "The softened metal reaches beyond the strip of %.0f mm: 'bend: {length: ...}' in the case"
+            + " makes it longer.",
+        settings.length() * 1e3);
   }
 
   private static void put(Map<String, Object> json, StripBend bend) {

@@ -38,7 +38,7 @@ export function drawBend(place, bend, states, thickness, units) {
       `${shape.name}: ${rounded(shape.kink_factor, 1)} × mean`));
   });
   place.replaceChildren(root);
-  return sentence(turned, bend, units);
+  return `${sentence(turned, bend, units)} ${unbent(bend, states)}`.trim();
 }
 
 // Both ends at one height, the bend upwards.
@@ -58,8 +58,16 @@ function spoken(shapes, bend, units) {
 function sentence(shapes, bend, units) {
   const welded = shapes.find(shape => shape.look === 'welded');
   const last = shapes[shapes.length - 1];
-  if (!welded) return '';
-  return `${judged(welded, units)} ${last.look === 'treated' ? judged(last, units) : ''}`.trim();
+  const told = [welded, last.look === 'treated' ? last : null].filter(Boolean);
+  return told.map(shape => judged(shape, units)).join(' ');
+}
+
+// States whose strip cannot be bent, and why.
+function unbent(bend, states) {
+  return bend.states
+    .map((state, s) => (state.problem ? `${states[s]}: ${state.problem}` : ''))
+    .filter(text => text)
+    .join(' ');
 }
 
 function judged(shape, units) {

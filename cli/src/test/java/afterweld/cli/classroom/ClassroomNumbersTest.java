@@ -167,6 +167,15 @@ class ClassroomNumbersTest {
   }
 
   @Test
+  void aStripThatIsTooShortIsToldInWords() throws Exception {
+    ObjectNode tree = visitor.startCase();
+    ((ObjectNode) tree.get("bend")).put("length", "60 mm");
+    JsonNode welded = section("settled", tree).get("bend").get("states").get(1);
+    assertTrue(welded.get("problem").asText().contains("beyond the strip of 60 mm"));
+    assertFalse(welded.has("shape_mm"));
+  }
+
+  @Test
   void aReplayShowsEveryStationInEveryMoment() throws Exception {
     JsonNode replay = section("replay", visitor.startCase());
     int stations = replay.get("distance_mm").size();
