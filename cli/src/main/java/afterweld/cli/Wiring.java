@@ -36,6 +36,7 @@ final class Wiring {
         new BendCommand(streams, Wiring::read, Wiring::simulate),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),
+        new ClassroomCommand(streams),
         new SpreadCommand(streams, Wiring::read),
         new FitCommand(streams, Wiring::read, Wiring::fitted),
         new MaterialsCommand(streams, Wiring::alloys),

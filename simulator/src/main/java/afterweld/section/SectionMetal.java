@@ -99,15 +99,20 @@ record SectionMetal<S extends State>(
    * @param histories one after the other; a state is kept after each
    */
   Track follow(List<TemperatureHistory> histories) {
-    List<Strength> strengths = new ArrayList<>();
-    S state = before;
-    S cooled = null;
-    for (TemperatureHistory history : histories) {
-      state = metallurgy.advance(state, history);
-      cooled = cooled == null ? state : cooled;
-      strengths.add(strength.apply(state));
-    }
-    return new Track(strengths, zone.apply(before, cooled));
+    Trail<S> cooled = cooledAfter(histories.get(0));
+    List<Strength> strengths = new ArrayList<>(List.of(cooled.strength()));
+    strengths.addAll(cooled.strengthsAlong(histories.subList(1, histories.size())));
+    return new Track(strengths, cooled.zone());
+  }
+
+  /** The metal before welding. */
+  Trail<S> beforeWelding() {
+    return new Trail<>(this, before);
+  }
+
+  /** The metal once the weld has cooled. */
+  Trail<S> cooledAfter(TemperatureHistory welding) {
+    return new Trail<>(this, metallurgy.advance(before, welding));
   }
 
   /**

@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.material.Composition;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
@@ -10,6 +11,7 @@ import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -28,16 +30,37 @@ public final class SectionSimulation {
   private final CaseHeat heat;
   private final WeldMetal weldMetal;
   private final boolean symmetric;
+  private final WeldMemory memory;
+  private final BooleanSupplier outdated;
 
   private SectionSimulation(WeldCase weldCase, boolean allStages, StationDensity density) {
+    this(weldCase, allStages, density, WeldMemory.forgetful(), () -> false);
+  }
+
+  /**
+   * The simulation of a case.
+   *
+   * @param allStages whether the states between the steps of the heat treatment are shown too
+   * @param density how many stations
+   * @param memory of this weld
+   * @param outdated asked before each station; true ends the run
+   */
+  SectionSimulation(
+      WeldCase weldCase,
+      boolean allStages,
+      StationDensity density,
+      WeldMemory memory,
+      BooleanSupplier outdated) {
     this.weldCase = weldCase;
     this.allStages = allStages;
     this.density = density;
-    this.heat = CaseHeat.of(weldCase);
+    this.heat = memory.heat(() -> CaseHeat.of(weldCase));
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
         weldCase.left().equals(weldCase.right())
             && weldCase.passes().stream().allMatch(pass -> pass.offset() == 0);
+    this.memory = memory;
+    this.outdated = outdated;
   }
 
   /**
@@ -86,14 +109,26 @@ public final class SectionSimulation {
     return CaseHeat.of(weldCase).peaks();
   }
 
-  private SectionProfile profile() {
-    SideRun left = side(weldCase.left(), heat.left());
-    SideRun right = symmetric ? left : side(weldCase.right(), heat.right());
+  /** The profile, with stations added where neighbours differ. */
+  SectionProfile profile() {
+    return profile(false);
+  }
+
+  /** The profile on some of its stations, its bands without those of default inputs. */
+  SectionProfile preview() {
+    return profile(true);
+  }
+
+  private SectionProfile profile(boolean quick) {
+    SideRun left = left();
+    SideRun right = symmetric ? left : right();
     StationLine line = new StationLine(left, right, symmetric, density);
+    List<Double> leftStart = start(weldCase.left(), left);
+    List<Double> rightStart = start(weldCase.right(), right);
     List<StationRun> runs =
-        line.compute(start(weldCase.left(), left), start(weldCase.right(), right));
-    List<Station> stations =
-        new StationBands(weldCase, shownStates()).stations(runs, otherRuns(left, right, runs));
+        quick ? line.some(leftStart, rightStart) : line.compute(leftStart, rightStart);
+    List<List<StationRun>> others = quick ? List.of() : otherRuns(left, right, runs);
+    List<Station> stations = new StationBands(weldCase, shownStates()).stations(runs, others);
     return new SectionProfile(
         weldCase,
         shownNames(),
@@ -107,7 +142,35 @@ public final class SectionSimulation {
         Cautions.of(weldCase));
   }
 
-  private SideRun side(Side side, StationTimeline timeline) {
+  /** How some of the stations go through the weld and what comes after it. */
+  WeldReplay replay() {
+    SideRun left = left();
+    SideRun right = symmetric ? left : right();
+    StationLine line = new StationLine(left, right, symmetric, density);
+    List<WeldReplay.AtStation> stations =
+        line.replayed(start(weldCase.left(), left), start(weldCase.right(), right));
+    return new WeldReplay(phaseNames(), stations);
+  }
+
+  private List<String> phaseNames() {
+    List<String> names = new ArrayList<>();
+    for (int pass = 1; pass <= heat.heats().size(); pass++) {
+      names.add(heat.heats().size() == 1 ? "welding" : "pass " + pass);
+    }
+    names.add(StageNames.NATURAL_AGEING);
+    weldCase.afterWeld().stream().map(StageNames::step).forEach(names::add);
+    return names;
+  }
+
+  private SideRun left() {
+    return side(weldCase.left(), 0, heat.left());
+  }
+
+  private SideRun right() {
+    return side(weldCase.right(), 1, heat.right());
+  }
+
+  private SideRun side(Side side, int which, StationTimeline timeline) {
     FurnaceHistory furnace =
         new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness());
     List<TemperatureHistory> afterwards = new ArrayList<>();
@@ -118,13 +181,17 @@ public final class SectionSimulation {
         SectionMetal.weld(weldMetal.composition()),
         timeline,
         afterwards,
-        side.alloy().solidus());
+        side.alloy().solidus(),
+        memory.side(which, heat.heats(), weldMetal.composition()),
+        outdated);
   }
 
   private List<Double> start(Side side, SideRun run) {
     double warmest =
         weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
-    return new StationPlacement(side, run.timeline(), warmest, density).distances();
+    return run.memory()
+        .start(
+            side, () -> new StationPlacement(side, run.timeline(), warmest, density).distances());
   }
 
   /** The same stations at both ends of what the case leaves to defaults. */
@@ -147,15 +214,24 @@ public final class SectionSimulation {
   private List<StationRun> withEfficiency(
       SideRun left, SideRun right, List<StationRun> runs, ToDoubleFunction<PassHeat> efficiency) {
     CaseHeat other = heat.with(efficiency);
-    return new StationLine(left.with(other.left()), right.with(other.right()), symmetric, density)
+    return new StationLine(
+            left.with(other.left(), memory.side(0, other.heats(), weldMetal.composition())),
+            right.with(other.right(), memory.side(1, other.heats(), weldMetal.composition())),
+            symmetric,
+            density)
         .again(runs, run -> true);
   }
 
   private List<StationRun> withDilution(
       SideRun left, SideRun right, List<StationRun> runs, double dilution) {
-    SectionMetal<?> metal = SectionMetal.weld(WeldPool.composition(weldCase, dilution));
-    return new StationLine(left.with(metal), right.with(metal), symmetric, density)
+    Composition metal = WeldPool.composition(weldCase, dilution);
+    return new StationLine(
+            withMetal(left, 0, metal), withMetal(right, 1, metal), symmetric, density)
         .again(runs, StationRun::melted);
+  }
+
+  private SideRun withMetal(SideRun side, int which, Composition metal) {
+    return side.with(SectionMetal.weld(metal), memory.side(which, heat.heats(), metal));
   }
 
   /** Before welding, as welded, and either every step or the last. */

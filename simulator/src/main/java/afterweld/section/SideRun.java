@@ -6,6 +6,8 @@ import afterweld.thermal.StationTimeline;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * Everything needed to compute any station of one side: its metal, the weld metal, the heat of the
@@ -17,6 +19,8 @@ final class SideRun {
   private final StationTimeline timeline;
   private final List<TemperatureHistory> afterwards;
   private final double solidus;
+  private final WeldMemory.OfSide memory;
+  private final BooleanSupplier outdated;
 
   /**
    * A side.
@@ -26,30 +30,40 @@ final class SideRun {
    * @param timeline heat of all passes
    * @param afterwards natural ageing and then each furnace step
    * @param solidus of the base, K
+   * @param memory of what the weld made of its stations
+   * @param outdated whether nobody waits for the stations any more
    */
   SideRun(
       SectionMetal<?> base,
       SectionMetal<?> weldMetal,
       StationTimeline timeline,
       List<TemperatureHistory> afterwards,
-      double solidus) {
+      double solidus,
+      WeldMemory.OfSide memory,
+      BooleanSupplier outdated) {
     this.base = base;
     this.weldMetal = weldMetal;
     this.timeline = timeline;
     this.afterwards = afterwards;
     this.solidus = solidus;
+    this.memory = memory;
+    this.outdated = outdated;
   }
 
   StationTimeline timeline() {
     return timeline;
   }
 
-  SideRun with(StationTimeline otherHeat) {
-    return new SideRun(base, weldMetal, otherHeat, afterwards, solidus);
+  SideRun with(StationTimeline otherHeat, WeldMemory.OfSide its) {
+    return new SideRun(base, weldMetal, otherHeat, afterwards, solidus, its, outdated);
   }
 
-  SideRun with(SectionMetal<?> otherWeldMetal) {
-    return new SideRun(base, otherWeldMetal, timeline, afterwards, solidus);
+  SideRun with(SectionMetal<?> otherWeldMetal, WeldMemory.OfSide its) {
+    return new SideRun(base, otherWeldMetal, timeline, afterwards, solidus, its, outdated);
+  }
+
+  WeldMemory.OfSide memory() {
+    return memory;
   }
 
   /**
@@ -58,22 +72,41 @@ final class SideRun {
    * @param distance from the weld centre, m; negative if this is the left side
    */
   StationRun at(double distance) {
-    StationHistory heat = timeline.at(distance);
-    SectionMetal<?> metal = heat.melted() ? weldMetal : base;
-    List<TemperatureHistory> histories = new ArrayList<>();
-    histories.add(heat.sinceFrozen().orElse(heat.history()));
-    histories.addAll(afterwards);
-    SectionMetal.Track track = metal.follow(histories);
+    WeldMemory.Welded welded = remembered(distance);
     List<Strength> strengths = new ArrayList<>();
     strengths.add(base.strengthBefore());
-    strengths.addAll(track.strengths().subList(1, track.strengths().size()));
-    return new StationRun(distance, heat, zone(heat, track), strengths);
+    strengths.addAll(welded.trail().strengthsAlong(afterwards));
+    return new StationRun(distance, welded.heat(), zone(welded), strengths);
   }
 
-  private Zone zone(StationHistory heat, SectionMetal.Track track) {
-    if (heat.melted()) {
+  /** The same station moment by moment. */
+  WeldReplay.AtStation replayed(double distance) {
+    WeldMemory.Welded welded = remembered(distance);
+    SectionMetal<?> metal = welded.heat().melted() ? weldMetal : base;
+    return new StationReplay(welded, metal.beforeWelding(), base.strengthBefore())
+        .along(afterwards);
+  }
+
+  private WeldMemory.Welded remembered(double distance) {
+    if (outdated.getAsBoolean()) {
+      throw new CancellationException("nobody waits for this section any more");
+    }
+    return memory.at(distance, this::welded);
+  }
+
+  private WeldMemory.Welded welded(double distance) {
+    StationHistory heat = timeline.at(distance);
+    SectionMetal<?> metal = heat.melted() ? weldMetal : base;
+    TemperatureHistory felt = heat.sinceFrozen().orElse(heat.history());
+    return new WeldMemory.Welded(heat, metal.cooledAfter(felt));
+  }
+
+  private Zone zone(WeldMemory.Welded welded) {
+    if (welded.heat().melted()) {
       return Zone.FUSION;
     }
-    return heat.peakTemperature() >= solidus ? Zone.PARTIALLY_MELTED : track.zone();
+    return welded.heat().peakTemperature() >= solidus
+        ? Zone.PARTIALLY_MELTED
+        : welded.trail().zone();
   }
 }

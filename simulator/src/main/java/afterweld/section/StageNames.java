@@ -14,6 +14,7 @@ import java.util.Map;
 final class StageNames {
   static final String BEFORE_WELDING = "before welding";
   static final String AS_WELDED = "as welded";
+  static final String NATURAL_AGEING = "natural ageing";
   static final String AFTER_HEAT_TREATMENT = "after heat treatment";
 
   private StageNames() {}
@@ -34,15 +35,20 @@ final class StageNames {
   }
 
   private static String name(FurnaceStep step) {
+    return "after " + step(step);
+  }
+
+  /** What a step is called. */
+  static String step(FurnaceStep step) {
     if (step instanceof SolutionTreat) {
-      return "after solution treatment";
+      return "solution treatment";
     }
     if (step instanceof NaturalAge) {
-      return "after natural ageing";
+      return NATURAL_AGEING;
     }
     if (step instanceof Age) {
-      return "after ageing";
+      return "ageing";
     }
-    return step instanceof Anneal ? "after annealing" : "after quench";
+    return step instanceof Anneal ? "annealing" : "quench";
   }
 }

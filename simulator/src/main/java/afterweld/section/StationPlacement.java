@@ -76,6 +76,7 @@ final class StationPlacement {
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
     int rungs = Math.max(1, (int) ((solidus - coolest) / density.step()));
     return IntStream.rangeClosed(1, rungs)
+        .parallel()
         .mapToObj(rung -> rounded(timeline.reach(solidus - rung * density.step())))
         .toList();
   }

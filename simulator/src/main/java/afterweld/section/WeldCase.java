@@ -120,6 +120,26 @@ public record WeldCase(
         notes);
   }
 
+  /** The weld with nothing after it and without a name: equal for cases that weld alike. */
+  WeldCase weldAlone() {
+    return new WeldCase(
+        "",
+        left,
+        right,
+        joint,
+        preparation,
+        ring,
+        filler,
+        passes,
+        reinforcement,
+        ambient,
+        depth,
+        0,
+        List.of(),
+        heatFlow,
+        List.of());
+  }
+
   /** The same weld without filler: its weld metal is melted base alone. */
   public WeldCase withoutFiller() {
     FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft());

@@ -108,6 +108,7 @@ final class CaseChange {
         from.depth(),
         time,
         from.afterWeld(),
+        from.heatFlow(),
         from.notes());
   }
 
@@ -127,6 +128,7 @@ final class CaseChange {
         from.depth(),
         from.naturalAge(),
         from.afterWeld(),
+        from.heatFlow(),
         from.notes());
   }
 

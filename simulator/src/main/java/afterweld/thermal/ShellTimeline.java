@@ -36,18 +36,35 @@ final class ShellTimeline implements StationTimeline {
   public StationHistory at(double distance) {
     double y = Math.abs(distance);
     List<Double> passPeaks = new ArrayList<>();
+    List<StationHistory.PassTimes> passTimes = new ArrayList<>();
     List<Double> times = new ArrayList<>();
     List<Double> temperatures = new ArrayList<>();
     for (int pass = 0; pass < section.record().arcs().size(); pass++) {
       double[] values = section.temperatures(pass, y);
       passPeaks.add(highest(values));
+      passTimes.add(passTimes(pass));
       add(pass, values, times, temperatures);
     }
     double fusion = leg.material().fusionTemperature();
     boolean melted = passPeaks.stream().anyMatch(peak -> peak >= fusion);
     TemperatureHistory welded = history(times, temperatures);
     TemperatureHistory whole = WeldTimeline.toRoom(WeldTimeline.preheated(first, welded));
-    return new StationHistory(distance, whole, passPeaks, melted);
+    return new StationHistory(distance, whole, passTimes, passPeaks, melted);
+  }
+
+  /** The arc goes by when the weld centre is hottest. */
+  private StationHistory.PassTimes passTimes(int pass) {
+    double origin =
+        section.record().time(section.record().arcs().get(0).firstFrame())
+            - WeldTimeline.preheating(first);
+    int from = section.record().arcs().get(pass).firstFrame();
+    double[] centre = section.temperatures(pass, 0);
+    int hottest = 0;
+    for (int i = 1; i < centre.length; i++) {
+      hottest = centre[i] > centre[hottest] ? i : hottest;
+    }
+    return new StationHistory.PassTimes(
+        section.record().time(from) - origin, section.record().time(from + hottest) - origin);
   }
 
   private static double highest(double[] values) {

@@ -8,17 +8,32 @@ import java.util.Optional;
  *
  * @param distance from the weld centre, m; negative on the left
  * @param history the whole time line
+ * @param passTimes of each pass
  * @param passPeaks peak temperature of each pass, K
  * @param melted whether a pass melted it: a peak at or above the middle of the melting range
  */
 public record StationHistory(
-    double distance, TemperatureHistory history, List<Double> passPeaks, boolean melted) {
+    double distance,
+    TemperatureHistory history,
+    List<PassTimes> passTimes,
+    List<Double> passPeaks,
+    boolean melted) {
   private static final double FROZEN = 540 + HeatPotential.ZERO_CELSIUS;
 
   /** Copies the list. */
   public StationHistory {
+    passTimes = List.copyOf(passTimes);
     passPeaks = List.copyOf(passPeaks);
   }
+
+  /**
+   * Where a pass lies on the station's time line. Stations feel the arc at different times before
+   * it passes them: whoever wants them on one clock lays the times of the arc on each other.
+   *
+   * @param start when the station begins to feel it, s from the start of the history
+   * @param arc when the arc goes by, s from the start of the history
+   */
+  public record PassTimes(double start, double arc) {}
 
   /** Highest temperature of all passes, K. */
   public double peakTemperature() {

@@ -2,9 +2,11 @@ package afterweld.thermal;
 
 import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
+import afterweld.thermal.StationHistory.PassTimes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The time line of the stations of one leg through all passes of a weld. SI units and kelvin.
@@ -67,7 +69,9 @@ public final class WeldTimeline implements StationTimeline {
     List<Double> peaks = passes.stream().map(StationPass::peakTemperature).toList();
     double fusion = leg.material().fusionTemperature();
     boolean melted = peaks.stream().anyMatch(peak -> peak >= fusion);
-    return new StationHistory(distance, history(passes), peaks, melted);
+    List<TemperatureHistory> cycles =
+        IntStream.range(0, passes.size()).mapToObj(i -> followed(passes, i)).toList();
+    return new StationHistory(distance, history(cycles), times(passes, cycles), peaks, melted);
   }
 
   @Override
@@ -90,10 +94,21 @@ public final class WeldTimeline implements StationTimeline {
     return furthest;
   }
 
-  private TemperatureHistory history(List<StationPass> passes) {
-    TemperatureHistory history = preheated(heats.get(0).pass(), followed(passes, 0));
-    for (int i = 1; i < passes.size(); i++) {
-      TemperatureHistory next = followed(passes, i);
+  /** When each pass begins to be felt and when its arc goes by. */
+  private List<PassTimes> times(List<StationPass> passes, List<TemperatureHistory> cycles) {
+    List<PassTimes> times = new ArrayList<>();
+    double start = preheating(heats.get(0).pass());
+    for (int i = 0; i < passes.size(); i++) {
+      times.add(new PassTimes(start, start - passes.get(i).startTime()));
+      start += cycles.get(i).duration() + (i + 1 < passes.size() ? lead(i + 1) : 0);
+    }
+    return times;
+  }
+
+  private TemperatureHistory history(List<TemperatureHistory> cycles) {
+    TemperatureHistory history = preheated(heats.get(0).pass(), cycles.get(0));
+    for (int i = 1; i < cycles.size(); i++) {
+      TemperatureHistory next = cycles.get(i);
       history = history.thenTo(next.temperature(0), lead(i)).then(next);
     }
     return toRoom(history);
@@ -102,6 +117,11 @@ public final class WeldTimeline implements StationTimeline {
   /** The end of every time line. */
   static TemperatureHistory toRoom(TemperatureHistory history) {
     return history.thenTo(ROOM, TO_ROOM);
+  }
+
+  /** How long the part is preheated and then waits for the arc of the first pass, s. */
+  static double preheating(Pass pass) {
+    return pass.startTemperature() > ROOM ? PREHEATING + pass.pause().orElse(PREHEATED_WAIT) : 0;
   }
 
   /** The preheat of the first pass and then its cycle. */

@@ -1,0 +1,149 @@
+package afterweld.cli.classroom;
+
+import afterweld.casefile.CaseFile;
+import afterweld.joint.JointReport;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionRun;
+import afterweld.section.Warning;
+import afterweld.thermal.HeatInputException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+
+/** What the page asks for and gets, without the network: JSON trees in, keys and values out. */
+final class Classroom {
+  private static final int LONGEST_NAME = 200;
+  private static final int WARM_UPS = 12;
+
+  private final MaterialLibrary library = MaterialLibrary.standard();
+  private final CaseText cases = new CaseText(library);
+  private final SectionDesk desk = new SectionDesk();
+  private final Turns turns = new Turns();
+  private volatile boolean closed;
+
+  /** What may be chosen. */
+  Map<String, Object> library() {
+    return new LibraryAnswer(library).keys();
+  }
+
+  /** The request's case as the text of a case file. */
+  Map<String, Object> saved(JsonNode request) {
+    JsonNode tree = part(request, "case");
+    CaseFile asked = cases.read(tree);
+    return Map.of("title", asked.weld().title(), "text", cases.text(tree));
+  }
+
+  /** A case file's text as a case for the page. */
+  Map<String, Object> opened(JsonNode request) {
+    return Map.of("case", cases.open(text(request, "name"), text(request, "text")));
+  }
+
+  /**
+   * The section of the request's case, or its replay.
+   *
+   * @throws Refusal if the case is at fault or outdated
+   */
+  Map<String, Object> section(JsonNode request) {
+    String page = text(request, "page");
+    long turn = turn(request);
+    String wanted = text(request, "want");
+    CaseFile asked = cases.read(part(request, "case"));
+    try {
+      return turns.take(page, turn, outdated -> computed(wanted, asked, outdated));
+    } catch (CancellationException ended) {
+      throw turns.ended(page, turn);
+    } catch (HeatInputException fault) {
+      throw new Refusal(
+          Refusal.FAULTY_CASE, "Pass " + (fault.pass() + 1) + ": " + fault.getMessage() + ".");
+    }
+  }
+
+  private Map<String, Object> computed(String wanted, CaseFile asked, BooleanSupplier outdated) {
+    SectionRun run = desk.runOf(asked.weld());
+    return switch (wanted) {
+      case "preview" -> preview(run.preview(asked.weld(), outdated));
+      case "settled" -> settled(run.profile(asked.weld(), outdated), asked);
+      case "replay" -> new ReplayAnswer(run.replay(asked.weld(), outdated), asked.weld()).keys();
+      default ->
+          throw new Refusal(
+              Refusal.BAD_REQUEST, "want: expected 'preview', 'settled' or 'replay'.");
+    };
+  }
+
+  private static Map<String, Object> preview(SectionProfile profile) {
+    Map<String, Object> json = new SectionAnswer(profile).keys();
+    json.put("settled", false);
+    return json;
+  }
+
+  private static Map<String, Object> settled(SectionProfile profile, CaseFile asked) {
+    JointReport joint = JointReport.of(profile, asked.joint());
+    Map<String, Object> json = new LinkedHashMap<>(new SectionAnswer(profile).keys());
+    json.put("settled", true);
+    json.put("numbers", new KeyNumbers(profile, joint).rows());
+    json.put("bend", new BendAnswer(profile, asked.joint().bend()).keys());
+    json.put("warnings", warnings(profile, joint));
+    json.put("cautions", profile.cautions());
+    return json;
+  }
+
+  private static List<Map<String, Object>> warnings(SectionProfile profile, JointReport joint) {
+    Stream<Warning> all =
+        Stream.of(profile.warnings(), profile.weldCase().notes(), joint.warnings())
+            .flatMap(List::stream);
+    return all.distinct().map(SectionAnswer::warning).toList();
+  }
+
+  /**
+   * Computes a few welds that nobody asked for, so that the first one who moves a control does not
+   * wait for a program that has just been started.
+   *
+   * @param tree a case
+   */
+  void warmUp(JsonNode tree) {
+    CaseFile asked = cases.read(tree);
+    for (int round = 0; round < WARM_UPS && !closed; round++) {
+      SectionRun run = SectionRun.of(asked.weld());
+      Json.bytes(preview(run.preview(asked.weld(), () -> closed)));
+      Json.bytes(settled(run.profile(asked.weld(), () -> closed), asked));
+    }
+  }
+
+  /** Ends all work. */
+  void close() {
+    closed = true;
+    turns.close();
+  }
+
+  private static JsonNode part(JsonNode request, String key) {
+    JsonNode part = request.get(key);
+    if (part == null || !part.isObject()) {
+      throw new Refusal(Refusal.BAD_REQUEST, key + ": expected an object.");
+    }
+    return part;
+  }
+
+  private static String text(JsonNode request, String key) {
+    JsonNode part = request.get(key);
+    if (part == null || !part.isTextual()) {
+      throw new Refusal(Refusal.BAD_REQUEST, key + ": expected text.");
+    }
+    if (!key.equals("text") && part.textValue().length() > LONGEST_NAME) {
+      throw new Refusal(Refusal.BAD_REQUEST, key + ": expected at most 200 characters.");
+    }
+    return part.textValue();
+  }
+
+  private static long turn(JsonNode request) {
+    JsonNode turn = request.get("turn");
+    if (turn == null || !turn.isIntegralNumber() || !turn.canConvertToLong()) {
+      throw new Refusal(Refusal.BAD_REQUEST, "turn: expected a whole number.");
+    }
+    return turn.longValue();
+  }
+}

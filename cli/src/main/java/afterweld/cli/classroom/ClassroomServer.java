@@ -1,0 +1,171 @@
+package afterweld.cli.classroom;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+
+/** Serves the classroom page and what it asks for, on the loopback address only. */
+public final class ClassroomServer {
+  private static final int THREADS = 8;
+  private static final int WAITING = 64;
+  private static final int OK = 200;
+  private static final int BROKEN = 500;
+  private static final String JSON = "application/json; charset=utf-8";
+  private static final Map<String, String> ALWAYS =
+      Map.of(
+          "Content-Security-Policy",
+          "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self';"
+              + " img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none';"
+              + " frame-ancestors 'none'",
+          "X-Content-Type-Options",
+          "nosniff",
+          "Referrer-Policy",
+          "no-referrer",
+          "Cross-Origin-Opener-Policy",
+          "same-origin",
+          "Cross-Origin-Resource-Policy",
+          "same-origin",
+          "Cache-Control",
+          "no-store");
+
+  private final HttpServer http;
+  private final ThreadPoolExecutor workers;
+  private final Classroom classroom = new Classroom();
+  private final PageFiles files = new PageFiles();
+  private final Door door;
+  private final CountDownLatch stopped = new CountDownLatch(1);
+  private final Map<String, Function<JsonNode, Map<String, Object>>> questions =
+      Map.of(
+          "/api/section", classroom::section,
+          "/api/save", classroom::saved,
+          "/api/open", classroom::opened);
+
+  private ClassroomServer(HttpServer http) {
+    this.http = http;
+    this.door = new Door(http.getAddress().getPort());
+    this.workers =
+        new ThreadPoolExecutor(
+            THREADS,
+            THREADS,
+            0,
+            TimeUnit.SECONDS,
+            new ArrayBlockingQueue<>(WAITING),
+            task -> {
+              Thread worker = new Thread(task, "classroom");
+              worker.setDaemon(true);
+              return worker;
+            });
+    http.setExecutor(workers);
+    http.createContext("/", this::handle);
+  }
+
+  /**
+   * Starts a server.
+   *
+   * @param port 0 for any that is free
+   * @throws IOException if the port is taken or not allowed
+   */
+  public static ClassroomServer start(int port) throws IOException {
+    limitSlowSenders();
+    InetAddress loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
+    ClassroomServer server =
+        new ClassroomServer(HttpServer.create(new InetSocketAddress(loopback, port), 0));
+    server.http.start();
+    server.workers.execute(server::warmUp);
+    return server;
+  }
+
+  private void warmUp() {
+    try {
+      classroom.warmUp(Json.object(files.at("/lessons.json").orElseThrow().content()).get("start"));
+    } catch (CancellationException early) {
+      // Stopped before it was warm: nobody waits for this.
+    }
+  }
+
+  /** The server of the JDK reads these once: seconds for a request to arrive, idle connections. */
+  private static void limitSlowSenders() {
+    System.setProperty("sun.net.httpserver.maxReqTime", "20");
+    System.setProperty("sun.net.httpserver.maxRspTime", "60");
+    System.setProperty("sun.net.httpserver.maxIdleConnections", "40");
+  }
+
+  /** Where the page is. */
+  public String address() {
+    return "http://127.0.0.1:" + http.getAddress().getPort() + "/";
+  }
+
+  /** Ends all work and gives the port back. */
+  public void stop() {
+    classroom.close();
+    http.stop(0);
+    workers.shutdownNow();
+    stopped.countDown();
+  }
+
+  /** Waits until somebody stops it. */
+  public void await() throws InterruptedException {
+    stopped.await();
+  }
+
+  private void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      answer(exchange);
+    }
+  }
+
+  private void answer(HttpExchange exchange) throws IOException {
+    ALWAYS.forEach(exchange.getResponseHeaders()::set);
+    try {
+      door.checkAddress(exchange);
+      found(exchange).send(exchange, OK);
+    } catch (Refusal refusal) {
+      problems(refusal.lines()).send(exchange, refusal.status());
+    } catch (RuntimeException | StackOverflowError fault) {
+      String name = fault.getClass().getSimpleName();
+      problems(List.of("Something inside went wrong (" + name + ").")).send(exchange, BROKEN);
+    }
+  }
+
+  private static PageFile problems(List<String> lines) {
+    return json(Map.of("problems", lines));
+  }
+
+  private PageFile found(HttpExchange exchange) throws IOException {
+    String path = exchange.getRequestURI().getPath();
+    Function<JsonNode, Map<String, Object>> question = questions.get(path);
+    if (question != null) {
+      requireMethod(exchange, "POST");
+      door.checkSender(exchange);
+      return json(question.apply(Json.object(Door.body(exchange))));
+    }
+    requireMethod(exchange, "GET", "HEAD");
+    return path != null && path.equals("/api/library")
+        ? json(classroom.library())
+        : files
+            .at(path)
+            .orElseThrow(() -> new Refusal(Refusal.NOT_FOUND, "There is nothing at this address."));
+  }
+
+  private static PageFile json(Map<String, Object> keys) {
+    return new PageFile(JSON, Json.bytes(keys));
+  }
+
+  private static void requireMethod(HttpExchange exchange, String... allowed) {
+    if (!List.of(allowed).contains(exchange.getRequestMethod())) {
+      throw new Refusal(
+          Refusal.WRONG_METHOD, "Expected the method " + String.join(" or ", allowed) + ".");
+    }
+  }
+}

@@ -1,0 +1,260 @@
+// Puts the page together: one case, one result, what is pinned, and who is told of a change.
+import {Asker, Problem, get, post} from './asking.js';
+import {drawBend} from './bend.js';
+import {copy, fromHash, put, toHash} from './case.js';
+import {Controls} from './controls.js';
+import {Lessons} from './lessons.js';
+import {drawNotes, drawNumbers, drawStations} from './numbers.js';
+import {Picture, summary} from './picture.js';
+import {Replay} from './replay.js';
+import {rounded} from './units.js';
+
+const byId = id => document.getElementById(id);
+const view = {case: null, units: 'metric', quantity: 'hardness', result: null, settled: null,
+  good: null, pinned: null, moment: null};
+const asker = new Asker('main');
+const picture = new Picture(byId('picture'));
+const timings = [];
+window.afterweldTimings = timings;
+let controls;
+let lessons;
+let replay;
+let drawing = 0;
+
+function redraw() {
+  if (!view.result) return;
+  picture.draw(view);
+  const settled = view.result.settled;
+  byId('settling').textContent = settled ? '' : 'preview …';
+  byId('title').textContent = view.case.title || 'Section across the weld';
+  if (!view.settled) return;
+  const pinned = view.pinned && view.pinned.result.numbers;
+  drawNumbers(byId('numbers'), view.settled.numbers, pinned, view.units);
+  if (byId('stations').open) drawStations(byId('table'), view.settled, view.units);
+  drawNotes(byId('notes'), view.settled.warnings, view.settled.cautions);
+  const {bend, states, controls: at} = view.settled;
+  byId('kink').textContent = drawBend(byId('strip'), bend, states, at.thickness_mm, view.units);
+  showAngle(bend.angle_deg);
+}
+
+function redrawSoon() {
+  cancelAnimationFrame(drawing);
+  drawing = requestAnimationFrame(redraw);
+}
+
+function showAngle(degrees) {
+  const text = `${rounded(degrees, 0)}°`;
+  if (document.activeElement !== byId('angle')) byId('angle').value = degrees;
+  byId('angle-text').textContent = text;
+  byId('angle').setAttribute('aria-valuetext', `${rounded(degrees, 0)} degrees`);
+}
+
+function showControls() {
+  controls.show(view.case, view.result.controls, view.result.passes, view.units);
+}
+
+function trouble(lines) {
+  byId('trouble').hidden = lines.length === 0;
+  byId('trouble').textContent = lines.join('\n');
+  byId('stage').classList.toggle('stale', lines.length > 0);
+}
+
+// Preview first where the weld itself changes, then the settled picture.
+async function recompute(previewed) {
+  const change = asker.next();
+  const began = performance.now();
+  byId('stage').setAttribute('aria-busy', 'true');
+  try {
+    if (previewed) show(await asker.ask(change, 'preview', view.case), began, 'preview');
+    const result = await asker.ask(change, 'settled', view.case);
+    view.settled = result;
+    view.good = view.case;
+    show(result, began, 'settled');
+    byId('live').textContent = `Settled. ${summary(view)}`;
+    remember();
+    return null;
+  } catch (fault) {
+    if (fault.name === 'AbortError') return null;
+    trouble(fault instanceof Problem ? fault.lines : ['The page could not show this.']);
+    if (!(fault instanceof Problem)) throw fault;
+    return fault.lines;
+  } finally {
+    if (asker.current(change)) byId('stage').setAttribute('aria-busy', 'false');
+  }
+}
+
+function show(result, began, what) {
+  trouble([]);
+  view.result = result;
+  showControls();
+  redraw();
+  timings.push({what, ms: performance.now() - began});
+}
+
+const AFTER = new Set(['rest', 'treatment', 'solution', 'soak', 'age', 'age-time', 'angle']);
+
+function changed(write, id) {
+  const tree = copy(view.case);
+  write(tree);
+  if (JSON.stringify(tree) === JSON.stringify(view.case)) return Promise.resolve();
+  view.case = tree;
+  if (id !== 'angle') replay.forget();
+  return recompute(!AFTER.has(id));
+}
+
+function setCase(tree) {
+  view.case = tree;
+  replay.forget();
+  return recompute(true);
+}
+
+// A case from outside, which may be no case at all: then the last good one stays.
+async function tryCase(tree, otherwise) {
+  const faults = await setCase(tree);
+  if (!faults) return;
+  await setCase(otherwise);
+  trouble(faults);
+}
+
+function remember() {
+  const hash = toHash({case: view.case, units: view.units, quantity: view.quantity});
+  history.replaceState(null, '', `#${hash}`);
+}
+
+function pin() {
+  view.pinned = view.pinned ? null : view.settled && {result: view.settled};
+  byId('pin').textContent = view.pinned ? 'Take the pin away' : 'Pin this result';
+  byId('pin').setAttribute('aria-pressed', String(Boolean(view.pinned)));
+  redraw();
+}
+
+async function save() {
+  const {title, text} = await post('/api/save', {case: view.case});
+  const name = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'case';
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], {type: 'application/yaml'}));
+  link.download = `${name}.yaml`;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+async function open(file) {
+  const answer = await post('/api/open', {name: file.name.slice(0, 200), text: await file.text()});
+  if (!lessons.place.hidden) lessons.close();
+  await tryCase(answer.case, view.good);
+}
+
+async function told(work) {
+  try {
+    await work();
+  } catch (fault) {
+    trouble(fault instanceof Problem ? fault.lines : [String(fault.message || fault)]);
+  }
+}
+
+async function copyLink() {
+  remember();
+  try {
+    await navigator.clipboard.writeText(location.href);
+    byId('live').textContent = 'Link copied. It opens while this program runs on this port.';
+  } catch {
+    byId('live').textContent = 'The link stands in the address line.';
+  }
+}
+
+function choose(name, then) {
+  for (const input of document.querySelectorAll(`input[name="${name}"]`)) {
+    input.checked = input.value === view[name];
+    input.addEventListener('change', () => {
+      view[name] = input.value;
+      then();
+    });
+  }
+}
+
+// The classes that a lesson needs from the page.
+const lessonPage = {
+  units: () => view.units,
+  begin(tree, lesson) {
+    if (view.pinned) pin();
+    view.quantity = lesson.quantity;
+    const input = document.querySelector(`input[name="quantity"][value="${lesson.quantity}"]`);
+    input.checked = true;
+    return setCase(tree);
+  },
+  look: setCase,
+  pinAndLook(tree) {
+    if (!view.pinned && view.settled) pin();
+    return setCase(tree);
+  },
+  ended() {
+    if (view.pinned) pin();
+  },
+};
+
+function wire() {
+  byId('pin').addEventListener('click', pin);
+  byId('save').addEventListener('click', () => told(save));
+  byId('link').addEventListener('click', copyLink);
+  byId('print').addEventListener('click', () => window.print());
+  byId('open').addEventListener('click', () => byId('file').click());
+  byId('file').addEventListener('change', () => {
+    const [file] = byId('file').files;
+    byId('file').value = '';
+    if (file) told(() => open(file));
+  });
+  byId('angle').addEventListener('input', () => {
+    const angle = Number(byId('angle').value);
+    showAngle(angle);
+    changed(tree => put(tree, ['bend', 'angle'], `${angle} deg`), 'angle');
+  });
+  byId('stations').addEventListener('toggle', redraw);
+  choose('units', () => {
+    showControls();
+    redraw();
+    remember();
+  });
+  choose('quantity', () => {
+    redraw();
+    remember();
+  });
+  new ResizeObserver(redrawSoon).observe(byId('picture'));
+  matchMedia('print').addEventListener('change', redraw);
+  window.addEventListener('hashchange', () => {
+    const linked = fromHash(location.hash);
+    if (linked) tryCase(linked.case, view.good);
+  });
+}
+
+function replayParts() {
+  return {play: byId('play'), back: byId('back'), forth: byId('forth'), scrub: byId('scrub'),
+    moment: byId('moment'), leave: byId('leave'), units: () => view.units};
+}
+
+async function loadReplay() {
+  try {
+    const player = new Asker('replay');
+    return await player.ask(player.next(), 'replay', view.case);
+  } catch (fault) {
+    if (fault instanceof Problem) trouble(fault.lines);
+    return null;
+  }
+}
+
+async function main() {
+  const [library, data] = await Promise.all([get('/api/library'), get('/lessons.json')]);
+  const linked = fromHash(location.hash);
+  if (linked && ['metric', 'us'].includes(linked.units)) view.units = linked.units;
+  if (linked && ['hardness', 'yield', 'tensile'].includes(linked.quantity)) view.quantity = linked.quantity;
+  controls = new Controls(byId('controls'), library, changed);
+  lessons = new Lessons(byId('lesson-list'), byId('lesson'), data, lessonPage);
+  replay = new Replay(replayParts(), loadReplay, moment => {
+    view.moment = moment;
+    redraw();
+  });
+  wire();
+  await tryCase(linked ? linked.case : data.start, data.start);
+  document.body.dataset.ready = 'true';
+}
+
+main();

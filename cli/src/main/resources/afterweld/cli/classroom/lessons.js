@@ -1,0 +1,136 @@
+// Six questions: predict first, then see what the simulator says, then what to notice.
+import {Asker} from './asking.js';
+import {merged} from './case.js';
+import {html} from './svg.js';
+import {number, unitName} from './units.js';
+
+export class Lessons {
+  constructor(list, place, data, page) {
+    this.list = list;
+    this.place = place;
+    this.data = data;
+    this.page = page;
+    this.asker = new Asker('lesson');
+    data.lessons.forEach((lesson, i) => {
+      const button = html('button', {type: 'button', title: lesson.title}, String(i + 1),
+        html('span', {}, lesson.title));
+      button.addEventListener('click', () => this.open(i));
+      list.append(html('li', {}, button));
+    });
+  }
+
+  open(index) {
+    this.index = index;
+    this.lesson = this.data.lessons[index];
+    this.page.begin(this.caseOf(0), this.lesson);
+    this.mark();
+    this.ask();
+    this.place.hidden = false;
+    this.place.focus({preventScroll: false});
+  }
+
+  close() {
+    this.lesson = null;
+    this.index = -1;
+    this.place.hidden = true;
+    this.hold('');
+    this.mark();
+    this.page.ended();
+  }
+
+  // While a class predicts how the strip bends, the strip is not shown; then it stands first.
+  hold(moment) {
+    const about = Boolean(this.lesson && this.lesson.strip);
+    this.place.parentElement.classList.toggle('predicting', about && moment === 'predicting');
+    this.place.parentElement.classList.toggle('bent', about && moment === 'seen');
+  }
+
+  mark() {
+    [...this.list.querySelectorAll('button')].forEach((button, i) => {
+      if (i === this.index) button.setAttribute('aria-current', 'step');
+      else button.removeAttribute('aria-current');
+    });
+  }
+
+  caseOf(look) {
+    return merged(this.data.start, this.lesson.looks[look].case);
+  }
+
+  head() {
+    const close = html('button', {type: 'button', class: 'close', 'aria-label': 'Close the lesson'}, '×');
+    close.addEventListener('click', () => this.close());
+    return html('div', {class: 'lesson-head'},
+      html('h2', {}, `${this.index + 1}. ${this.lesson.title}`), close);
+  }
+
+  ask() {
+    this.hold('predicting');
+    const see = html('button', {type: 'button', class: 'strong', id: 'see', disabled: true}, 'See what happens');
+    const options = this.lesson.options.map((text, i) => {
+      const input = html('input', {type: 'radio', name: 'guess', value: i});
+      input.addEventListener('change', () => {
+        this.guess = i;
+        see.disabled = false;
+      });
+      return html('label', {class: 'guess'}, input, html('span', {}, text));
+    });
+    see.addEventListener('click', () => this.reveal());
+    this.place.replaceChildren(this.head(), html('p', {class: 'question'}, this.lesson.question),
+      html('fieldset', {}, html('legend', {}, 'Your prediction'), ...options), see);
+  }
+
+  async reveal() {
+    const {lesson, guess} = this;
+    this.hold('seen');
+    const right = guess === lesson.answer;
+    const verdict = right ? 'As you predicted.' : `You predicted: ${lesson.options[guess]}`;
+    const table = html('div', {class: 'wide'}, 'Computing …');
+    const looks = html('div', {class: 'looks'}, ...lesson.looks.map((look, i) => {
+      const button = html('button', {type: 'button'}, look.label);
+      button.addEventListener('click', () => this.page.look(this.caseOf(i)));
+      return button;
+    }));
+    const heading = html('h3', {tabindex: '-1'}, lesson.options[lesson.answer]);
+    this.place.replaceChildren(this.head(), html('p', {class: 'question'}, lesson.question),
+      html('p', {class: 'verdict'}, verdict), heading, table, html('p', {}, 'On the picture:'), looks,
+      html('h3', {}, 'What to notice'), html('ul', {}, ...lesson.notice.map(t => html('li', {}, t))));
+    heading.focus({preventScroll: true});
+    this.page.pinAndLook(this.caseOf(1));
+    const results = [];
+    try {
+      for (let i = 0; i < lesson.looks.length; i++) {
+        results.push(await this.asker.ask(this.asker.next(), 'settled', this.caseOf(i)));
+      }
+    } catch {
+      table.textContent = 'The numbers could not be computed.';
+      return;
+    }
+    if (this.lesson === lesson) table.replaceChildren(this.table(lesson, results));
+  }
+
+  table(lesson, results) {
+    const units = this.page.units();
+    const heads = ['', ...lesson.looks.map(look => look.label)];
+    const rows = lesson.measures.map(measure => html('tr', {'data-key': measure.key},
+      html('th', {scope: 'row'}, named(measure, units)),
+      ...results.map(result => html('td', {}, read(result, measure, units)))));
+    return html('table', {}, html('caption', {class: 'unseen'}, 'Computed'),
+      html('thead', {}, html('tr', {}, ...heads.map(head => html('th', {scope: 'col'}, head)))),
+      html('tbody', {}, ...rows));
+  }
+}
+
+function named(measure, units) {
+  return measure.unit ? `${measure.name} (${unitName(measure.unit, units)})` : measure.name;
+}
+
+// A number of the result's table, or the sharpness of the bend in its last state.
+function read(result, measure, units) {
+  if (measure.key === 'kink') {
+    const states = result.bend.states;
+    const value = states[states.length - 1].kink_factor;
+    return value === undefined ? '–' : value.toFixed(1);
+  }
+  const row = result.numbers.find(one => one.key === measure.key);
+  return row ? number(row.value, row.unit, units) : '–';
+}

@@ -1,0 +1,77 @@
+package afterweld.section;
+
+import afterweld.thermal.HeatInputException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * A weld that is looked at again and again: what it made of the metal is kept, so that another
+ * natural ageing or another heat treatment need not weld anew, and only follows the steps that
+ * differ. Gives exactly what {@link SectionSimulation} gives. May be used by several threads at
+ * once.
+ *
+ * <pre>{@code
+ * SectionRun run = SectionRun.of(weldCase);
+ * run.preview(weldCase, () -> false);                             // at once
+ * run.profile(weldCase, () -> false);                             // settled
+ * run.profile(weldCase.withAfterWeld(other), () -> false);        // the furnace alone
+ * }</pre>
+ */
+public final class SectionRun {
+  private final WeldCase welded;
+  private final WeldMemory memory = WeldMemory.keeping();
+
+  private SectionRun(WeldCase welded) {
+    this.welded = welded;
+  }
+
+  /** A run that has computed nothing yet. */
+  public static SectionRun of(WeldCase weldCase) {
+    return new SectionRun(weldCase.weldAlone());
+  }
+
+  /** Whether a case differs from this weld at most in what happens after it. */
+  public boolean holds(WeldCase other) {
+    return other.weldAlone().equals(welded);
+  }
+
+  /**
+   * The settled profile of a case with this weld.
+   *
+   * @param outdated asked before each station; true ends the run
+   * @throws HeatInputException if the passes cannot make this weld
+   * @throws java.util.concurrent.CancellationException if it is outdated
+   */
+  public SectionProfile profile(WeldCase weldCase, BooleanSupplier outdated) {
+    return simulation(weldCase, outdated).profile();
+  }
+
+  /**
+   * The profile on some of the stations that the settled one begins with, about 16 on each side of
+   * a wide weld; its bands hold the model's own error alone.
+   *
+   * @param outdated asked before each station; true ends the run
+   * @throws HeatInputException if the passes cannot make this weld
+   * @throws java.util.concurrent.CancellationException if it is outdated
+   */
+  public SectionProfile preview(WeldCase weldCase, BooleanSupplier outdated) {
+    return simulation(weldCase, outdated).preview();
+  }
+
+  /**
+   * The stations of the preview, moment by moment.
+   *
+   * @param outdated asked before each station; true ends the run
+   * @throws HeatInputException if the passes cannot make this weld
+   * @throws java.util.concurrent.CancellationException if it is outdated
+   */
+  public WeldReplay replay(WeldCase weldCase, BooleanSupplier outdated) {
+    return simulation(weldCase, outdated).replay();
+  }
+
+  private SectionSimulation simulation(WeldCase weldCase, BooleanSupplier outdated) {
+    if (!holds(weldCase)) {
+      throw new IllegalArgumentException("another weld: " + weldCase.title());
+    }
+    return new SectionSimulation(weldCase, false, StationDensity.FULL, memory, outdated);
+  }
+}
