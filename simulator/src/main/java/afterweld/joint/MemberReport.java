@@ -155,11 +155,16 @@ public record MemberReport(
         : Optional.empty();
   }
 
+  private static boolean shared(String item, String form) {
+    return item.endsWith(form) && !item.endsWith(" (left)") && !item.endsWith(" (right)");
+  }
+
+  /** The value of a side; where it holds for both sides it stands without a name. */
   private static Optional<Double> value(
       List<DesignCodeValue> values, String item, String form, String name) {
     return values.stream()
         .filter(value -> value.code().equals(EN) && value.item().startsWith(item))
-        .filter(value -> value.item().endsWith(form + name))
+        .filter(value -> value.item().endsWith(form + name) || shared(value.item(), form))
         .map(DesignCodeValue::value)
         .findFirst();
   }
