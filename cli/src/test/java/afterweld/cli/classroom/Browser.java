@@ -25,7 +25,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /** A headless Chromium with one page, driven over its DevTools protocol. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
@@ -38,7 +38,7 @@ final class Browser implements AutoCloseable {
   private final WebSocket socket;
 
   /** Where a Chromium is on this machine, if there is one. */
-  static Optional<Path> installed() {
+  public static Optional<Path> installed() {
     Stream<String> folders =
         Stream.concat(Stream.of("/usr/bin"), Arrays.stream(System.getenv("PATH").split(":", -1)));
     return folders
