@@ -4,6 +4,7 @@ import afterweld.choice.RouteConstraint.State;
 import afterweld.choice.RouteSettings.Box;
 import afterweld.material.Alloy;
 import afterweld.section.BothUnits;
+import afterweld.section.FurnaceMargin;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
@@ -19,8 +20,6 @@ import java.util.stream.Stream;
 
 /** The hard conditions of one route, one by one, with their numbers. */
 final class RouteConstraints {
-  private static final double FURNACE_TOLERANCE = 6;
-  private static final double MELTING_MARGIN = 5;
 
   private final WeldCase delivered;
   private final SectionProfile profile;
@@ -106,19 +105,20 @@ final class RouteConstraints {
     double solidus =
         Math.min(
             profile.weldMetal().solidus(), WeldPool.baseSolidus(weldCase.left(), weldCase.right()));
-    double room = solidus - hottest.getAsDouble() - FURNACE_TOLERANCE;
+    double room = solidus - hottest.getAsDouble() - FurnaceMargin.TOLERANCE;
     String text =
         String.format(
             Locale.ROOT,
             "Solution treatment at %s with a tolerance of %s; lowest solidus %s: %s to spare, %s"
                 + " wanted.",
             BothUnits.temperature(hottest.getAsDouble()),
-            BothUnits.difference(FURNACE_TOLERANCE),
+            BothUnits.difference(FurnaceMargin.TOLERANCE),
             BothUnits.temperature(solidus),
             BothUnits.difference(room),
-            BothUnits.difference(MELTING_MARGIN));
+            BothUnits.difference(FurnaceMargin.MARGIN));
     return Optional.of(
-        new RouteConstraint("melting", room > MELTING_MARGIN ? State.MET : State.NOT_MET, text));
+        new RouteConstraint(
+            "melting", room > FurnaceMargin.MARGIN ? State.MET : State.NOT_MET, text));
   }
 
   private Optional<RouteConstraint> service() {
