@@ -25,6 +25,7 @@ import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldingProcess;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -115,7 +116,7 @@ final class InventedWeld {
   }
 
   InventedWeld onTube() {
-    ring = Optional.of(new Ring(0.114, Ring.Position.WORST));
+    ring = Optional.of(new Ring(0.114, Place.WORST));
     return this;
   }
 

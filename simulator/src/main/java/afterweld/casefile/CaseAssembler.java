@@ -12,6 +12,7 @@ import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.Ring;
+import afterweld.section.Seam;
 import afterweld.section.WeldCase;
 import afterweld.study.SpreadSettings;
 import afterweld.thermal.FurnaceStep;
@@ -49,6 +50,7 @@ final class CaseAssembler {
       Joint joint,
       Preparation preparation,
       Optional<Ring> ring,
+      Optional<Seam> seam,
       Optional<HeatFlow> heatFlow,
       List<Pass> passes,
       Optional<FillerChoice> filler) {}
@@ -92,6 +94,7 @@ final class CaseAssembler {
         procedure.joint(),
         procedure.preparation(),
         procedure.ring(),
+        procedure.seam(),
         procedure.filler().orElseThrow(),
         procedure.passes(),
         reinforcement,
@@ -132,12 +135,14 @@ final class CaseAssembler {
     JointReader joints = new JointReader(top, plates, notes);
     Joint joint = joints.joint();
     Preparation preparation = joints.preparation(joint);
-    Optional<Ring> ring = joints.ring();
+    CourseReader course = new CourseReader(top, plates);
+    Optional<Ring> ring = course.ring();
+    Optional<Seam> seam = course.seam();
     Optional<HeatFlow> heatFlow = joints.heatFlow();
     List<Pass> passes = new PassReader(plates, notes).read(top);
     Optional<FillerChoice> filler =
         new FillerReader(fillers, plates, notes).read(top, preparation, passes);
-    return new Procedure(joint, preparation, ring, heatFlow, passes, filler);
+    return new Procedure(joint, preparation, ring, seam, heatFlow, passes, filler);
   }
 
   private OptionalDouble reinforcement(List<Pass> passes) {

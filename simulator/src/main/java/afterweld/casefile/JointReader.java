@@ -1,24 +1,18 @@
 package afterweld.casefile;
 
-import static afterweld.casefile.Dimension.LENGTH;
-
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
-import afterweld.section.Ring;
 import afterweld.thermal.HeatFlow;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads {@code joint}, {@code preparation}, {@code ring} and {@code heat_flow}. */
+/** Reads {@code joint}, {@code preparation} and {@code heat_flow}. */
 final class JointReader {
   private static final Choices<Joint> JOINTS = Choices.of(List.of(Joint.values()), Joint::label);
   private static final Choices<Preparation> PREPARATIONS =
       Choices.of(List.of(Preparation.values()), Preparation::label);
-  private static final Choices<Ring.Position> RING_POSITIONS =
-      Choices.of(List.of(Ring.Position.values()), Ring.Position::label);
   private static final Choices<HeatFlow> HEAT_FLOWS =
       Choices.of(List.of(HeatFlow.values()), HeatFlow::label);
-  private static final Measure DIAMETER = Measure.within("diameter", LENGTH, 10, 5000, "mm");
   private static final String PREPARATION = "preparation";
 
   /** Plates are welded without a groove up to this thickness, m (common practice). */
@@ -73,27 +67,8 @@ final class JointReader {
     };
   }
 
-  /** The tube the weld goes round, if there is one. */
-  Optional<Ring> ring() {
-    return top.inner("ring", "keys diameter and position").map(this::ring);
-  }
-
   /** The temperature field to use, if the case says. */
   Optional<HeatFlow> heatFlow() {
     return top.choice("heat_flow", HEAT_FLOWS);
-  }
-
-  private Ring ring(Section section) {
-    double diameter = section.required(DIAMETER);
-    if (diameter <= 2 * plates.right().thickness()) {
-      section.fault(
-          DIAMETER.key(),
-          "found "
-              + DIAMETER.show(diameter)
-              + "; expected more than twice the thickness of the right side");
-    }
-    Ring.Position position = section.choice("position", RING_POSITIONS).orElse(Ring.Position.WORST);
-    section.finish();
-    return new Ring(diameter, position);
   }
 }

@@ -79,22 +79,14 @@ final class RouteTrial {
   }
 
   private WeldCase routeCase(Side left, Side right, List<FurnaceStep> steps, double naturalAge) {
-    return new WeldCase(
-        delivered.title(),
-        left,
-        right,
-        delivered.joint(),
-        delivered.preparation(),
-        delivered.ring(),
-        delivered.filler(),
-        passes,
-        delivered.reinforcement(),
-        delivered.ambient(),
-        delivered.depth(),
-        naturalAge,
-        steps,
-        delivered.heatFlow(),
-        List.of());
+    return delivered
+        .change()
+        .sides(left, right)
+        .passes(passes)
+        .naturalAge(naturalAge)
+        .afterWeld(steps)
+        .notes(List.of())
+        .done();
   }
 
   /** The side in a temper; work-hardened sides stay as they are. */

@@ -10,14 +10,11 @@ import afterweld.thermal.ShellSolver;
 import afterweld.thermal.ShellWeld;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.SurfaceLoss;
-import afterweld.thermal.WeldCourse;
+import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldLegs;
 import afterweld.thermal.WeldTimeline;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -27,12 +24,16 @@ import java.util.function.ToDoubleFunction;
 final class CaseHeat {
   private static final String NARROW = "narrow-legs";
 
+  /** Stands for the section the case asks for, wherever that is. */
+  private static final Place SECTION = Place.WORST;
+
   private final WeldCase weldCase;
   private final WeldLegs legs;
   private final SurfaceLoss loss;
   private final HeatFlow.Choice choice;
   private final List<PassHeat> heats;
   private final Optional<ShellWeld> shell;
+  private final Place place;
 
   private CaseHeat(
       WeldCase weldCase,
@@ -40,13 +41,15 @@ final class CaseHeat {
       SurfaceLoss loss,
       HeatFlow.Choice choice,
       List<PassHeat> heats,
-      Optional<ShellWeld> shell) {
+      Optional<ShellWeld> shell,
+      Place place) {
     this.weldCase = weldCase;
     this.legs = legs;
     this.loss = loss;
     this.choice = choice;
     this.heats = heats;
     this.shell = shell;
+    this.place = place;
   }
 
   /**
@@ -60,40 +63,21 @@ final class CaseHeat {
     HeatFlow.Choice choice = choice(weldCase, legs, loss);
     if (choice.flow() == HeatFlow.PLATE) {
       List<PassHeat> heats = HeatInput.into(legs, loss).of(weldCase.passes());
-      return new CaseHeat(weldCase, legs, loss, choice, heats, Optional.empty());
+      return new CaseHeat(weldCase, legs, loss, choice, heats, Optional.empty(), SECTION);
     }
-    ShellWeld weld = ShellSolver.of(legs, loss, course(weldCase)).weld(weldCase.passes());
-    return new CaseHeat(weldCase, legs, loss, choice, weld.heats(), Optional.of(weld));
+    ShellWeld weld = SolvedShells.of(weldCase, () -> shell(weldCase, legs, loss));
+    return new CaseHeat(weldCase, legs, loss, choice, weld.heats(), Optional.of(weld), SECTION);
+  }
+
+  private static ShellWeld shell(WeldCase weldCase, WeldLegs legs, SurfaceLoss loss) {
+    return ShellSolver.of(legs, loss, weldCase.course()).weld(weldCase.passes());
   }
 
   private static HeatFlow.Choice choice(WeldCase weldCase, WeldLegs legs, SurfaceLoss loss) {
     return weldCase
         .heatFlow()
         .map(flow -> new HeatFlow.Choice(flow, "the case says so"))
-        .orElseGet(
-            () -> HeatFlowRule.choose(legs, loss, weldCase.passes(), circumference(weldCase)));
-  }
-
-  private static OptionalDouble circumference(WeldCase weldCase) {
-    return weldCase.ring().isPresent()
-        ? OptionalDouble.of(Math.PI * weldCase.ring().get().diameter())
-        : OptionalDouble.empty();
-  }
-
-  private static WeldCourse course(WeldCase weldCase) {
-    return weldCase
-        .ring()
-        .map(ring -> WeldCourse.ring(Math.PI * ring.diameter(), place(ring.position())))
-        .orElseGet(WeldCourse::straight);
-  }
-
-  private static WeldCourse.Place place(Ring.Position position) {
-    return switch (position) {
-      case WORST -> WeldCourse.Place.WORST;
-      case START -> WeldCourse.Place.START;
-      case HALF_LAP -> WeldCourse.Place.HALF_LAP;
-      case LAP_END -> WeldCourse.Place.LAP_END;
-    };
+        .orElseGet(() -> HeatFlowRule.choose(legs, loss, weldCase.passes(), weldCase.course()));
   }
 
   List<PassHeat> heats() {
@@ -112,7 +96,7 @@ final class CaseHeat {
 
   private StationTimeline timeline(int leg) {
     return shell.isPresent()
-        ? shell.get().timeline(leg, weldCase.depth())
+        ? shell.get().timeline(place, leg, weldCase.depth())
         : WeldTimeline.of(legs, leg, heats, loss, weldCase.depth());
   }
 
@@ -127,17 +111,78 @@ final class CaseHeat {
     List<PassHeat> others =
         heats.stream().map(heat -> input.of(heat.pass(), efficiency.applyAsDouble(heat))).toList();
     Optional<ShellWeld> other =
-        shell.map(weld -> ShellSolver.of(legs, loss, course(weldCase)).weld(others, weld));
-    return new CaseHeat(weldCase, legs, loss, choice, others, other);
+        shell.map(weld -> ShellSolver.of(legs, loss, weldCase.course()).weld(others, weld));
+    return new CaseHeat(weldCase, legs, loss, choice, others, other, place);
+  }
+
+  /**
+   * The same heat with the section at another place of the weld.
+   *
+   * @param elsewhere not the worst
+   */
+  CaseHeat at(Place elsewhere) {
+    return new CaseHeat(weldCase, legs, loss, choice, heats, shell, elsewhere);
+  }
+
+  /** The same passes, with another share of the first current at the end. */
+  CaseHeat withEndCurrent(double share) {
+    ShellWeld other =
+        ShellSolver.of(legs, loss, weldCase.course().withEndPower(share))
+            .weld(heats, shell.orElseThrow());
+    return new CaseHeat(weldCase, legs, loss, choice, heats, Optional.of(other), place);
+  }
+
+  /** Share of the first current at the end that keeps the bead even from half way on. */
+  double evenEndCurrent() {
+    return ShellSolver.of(legs, loss, weldCase.course()).evenEndPower(shell.orElseThrow());
+  }
+
+  /** Width of the last bead at a place of the weld, m. */
+  double beadWidth(Place elsewhere) {
+    return shell.orElseThrow().beadWidth(elsewhere);
+  }
+
+  /**
+   * Whether legs of unequal thickness meet and nobody said how deep the weld goes into them: the
+   * heat may enter through their full depth or at their top.
+   */
+  boolean depthIsOpen() {
+    double weight = legs.unequalWeight();
+    return weight > 0 && weight < 1 && legs.thickest() > legs.thinnest();
+  }
+
+  /** Weight of the heat entering at the top of unequal legs. */
+  double unequalWeight() {
+    return legs.unequalWeight();
+  }
+
+  /** The same heat, entering through the full depth of unequal legs. */
+  CaseHeat meltedThrough() {
+    return withUnequalWeight(0);
+  }
+
+  /** The same heat, entering at the top of unequal legs. */
+  CaseHeat heatedAtTheTop() {
+    return withUnequalWeight(1);
+  }
+
+  private CaseHeat withUnequalWeight(double weight) {
+    WeldLegs other = legs.withUnequalWeight(weight);
+    Optional<ShellWeld> weld =
+        shell.map(known -> ShellSolver.of(other, loss, weldCase.course()).weld(heats, known));
+    return new CaseHeat(weldCase, other, loss, choice, heats, weld, place);
   }
 
   /** What the reader of this heat must know. */
   List<Warning> warnings() {
-    List<Warning> warnings = new ArrayList<>();
-    if (chosen()) {
-      warnings.add(aboutField());
+    List<Warning> warnings = new CourseWarnings(weldCase, choice, peaks(), heats).all();
+    if (depthIsOpen()) {
+      warnings.add(
+          new Warning(
+              "unequal-legs-depth",
+              "The thicknesses differ and no pass states its penetration: the bands span heat that"
+                  + " enters through the full depth and heat that enters at the top."));
     }
-    aboutRing(warnings);
     HeatInput input = HeatInput.into(legs, loss);
     heats.stream()
         .flatMap(heat -> input.warnings(heat).stream())
@@ -146,67 +191,5 @@ final class CaseHeat {
         .map(warning -> new Warning(warning.code(), warning.text()))
         .forEach(warnings::add);
     return warnings;
-  }
-
-  /** Whether there was a choice at all: not for plain welds in wide plates. */
-  private boolean chosen() {
-    boolean narrow = weldCase.left().width().isPresent() || weldCase.right().width().isPresent();
-    return shell.isPresent()
-        || narrow
-        || weldCase.ring().isPresent()
-        || weldCase.heatFlow().isPresent();
-  }
-
-  private Warning aboutField() {
-    return new Warning(
-        "heat-flow-" + choice.flow().label(),
-        String.format(
-            Locale.ROOT,
-            "Temperatures by the %s: %s.",
-            shell.isPresent()
-                ? "transient field of thin-walled parts"
-                : "steady field of wide plates",
-            choice.reason()));
-  }
-
-  private void aboutRing(List<Warning> warnings) {
-    Optional<Ring> ring = weldCase.ring();
-    if (ring.isPresent() && shell.isPresent()) {
-      warnings.add(aboutSection(ring.get(), shell.get().peaks()));
-      warnings.add(
-          new Warning(
-              "ring-constant-current",
-              "The current is taken as constant round the ring; a welder who takes it back towards"
-                  + " the end gets a narrower soft zone there than shown."));
-      if (heats.stream().anyMatch(PassHeat::calibrated)) {
-        warnings.add(
-            new Warning(
-                "ring-bead-width",
-                "The bead width is taken as measured half way round, where the bead is as wide as"
-                    + " on average: at constant current it is narrower at the start and wider at"
-                    + " the end of the lap."));
-      }
-    }
-    if (ring.isPresent() && shell.isEmpty() && weldCase.heatFlow().isPresent()) {
-      warnings.add(
-          new Warning(
-              "ring-as-plate",
-              "The weld goes round a tube, but the heat that builds up on the way round is not"
-                  + " computed: the soft zone is wider than shown, most of all at the end of the"
-                  + " lap."));
-    }
-  }
-
-  private static Warning aboutSection(Ring ring, PeakMap peaks) {
-    return new Warning(
-        "ring-section",
-        String.format(
-            Locale.ROOT,
-            "The section is taken %.0f mm from the start of the lap of %.0f mm (%s).",
-            peaks.section() * 1e3,
-            peaks.length() * 1e3,
-            ring.position() == Ring.Position.WORST
-                ? "where the legs get hottest"
-                : ring.position().label()));
   }
 }

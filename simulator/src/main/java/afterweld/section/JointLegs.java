@@ -5,6 +5,7 @@ import afterweld.thermal.Leg;
 import afterweld.thermal.WeldLegs;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Which plates lead the heat away from a joint: a butt, corner, socket or bead has a leg on either
@@ -35,8 +36,17 @@ final class JointLegs {
         ConductionMaterial.of(side.alloy(), side.temper().name()));
   }
 
-  /** Fillets heat the top of the thick leg only; of a butt it is not known. */
+  /**
+   * Fillets heat the top of the thick leg only; a butt does so unless its stated penetration
+   * reaches through the thicker part, and of one without it is not known.
+   */
   private static double unequalWeight(WeldCase weldCase) {
-    return weldCase.preparation() == Preparation.FILLET ? 1 : WeldLegs.UNKNOWN_WEIGHT;
+    if (weldCase.preparation() == Preparation.FILLET) {
+      return 1;
+    }
+    OptionalDouble deepest =
+        weldCase.passes().stream().flatMapToDouble(pass -> pass.penetration().stream()).max();
+    double thickest = Math.max(weldCase.left().thickness(), weldCase.right().thickness());
+    return deepest.isEmpty() ? WeldLegs.UNKNOWN_WEIGHT : deepest.getAsDouble() < thickest ? 1 : 0;
   }
 }

@@ -1,28 +1,33 @@
 package afterweld.section;
 
+import afterweld.thermal.WeldCourse;
+import afterweld.thermal.WeldCourse.Place;
+
 /**
  * A weld around a tube.
  *
  * @param diameter m
  * @param position where on the circumference the section is taken
+ * @param endCurrent current at the end of the lap over that at its start, falling evenly between
  */
-public record Ring(double diameter, Position position) {
-  /** Where on the circumference the section is taken. */
-  public enum Position {
-    WORST("worst"),
-    START("start"),
-    HALF_LAP("half lap"),
-    LAP_END("lap end");
+public record Ring(double diameter, Place position, double endCurrent) {
+  /** At constant current. */
+  public Ring(double diameter, Place position) {
+    this(diameter, position, 1);
+  }
 
-    private final String label;
+  /** The name of a place on a ring, as in case files. */
+  public static String label(Place place) {
+    return switch (place) {
+      case WORST -> "worst";
+      case START -> "start";
+      case MIDDLE -> "half lap";
+      case END -> "lap end";
+    };
+  }
 
-    Position(String label) {
-      this.label = label;
-    }
-
-    /** The name used in case files. */
-    public String label() {
-      return label;
-    }
+  /** The way of the arc. */
+  WeldCourse course() {
+    return WeldCourse.ring(Math.PI * diameter, position).withEndPower(endCurrent);
   }
 }

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -89,6 +88,13 @@ public final class SectionSimulation {
    */
   public static SectionProfile runThin(WeldCase weldCase) {
     return new SectionSimulation(weldCase, false, StationDensity.THIN).profile();
+  }
+
+  /** The same with the heat of the case known, perhaps of another place of its weld. */
+  static SectionProfile runThin(WeldCase weldCase, CaseHeat heat) {
+    return new SectionSimulation(
+            weldCase, false, StationDensity.THIN, WeldMemory.of(heat), () -> false)
+        .profile();
   }
 
   /**
@@ -182,7 +188,7 @@ public final class SectionSimulation {
         timeline,
         afterwards,
         side.alloy().solidus(),
-        memory.side(which, heat.heats(), weldMetal.composition()),
+        memory.side(which, heat, weldMetal.composition()),
         outdated);
   }
 
@@ -194,15 +200,19 @@ public final class SectionSimulation {
             side, () -> new StationPlacement(side, run.timeline(), warmest, density).distances());
   }
 
-  /** The same stations at both ends of what the case leaves to defaults. */
+  /** The same stations at both ends of what the case leaves to defaults or leaves open. */
   private List<List<StationRun>> otherRuns(SideRun left, SideRun right, List<StationRun> runs) {
     List<List<StationRun>> others = new ArrayList<>();
     if (!density.full()) {
       return others;
     }
     if (heat.heats().stream().anyMatch(pass -> pass.efficiencyLow() < pass.efficiencyHigh())) {
-      others.add(withEfficiency(left, right, runs, PassHeat::efficiencyLow));
-      others.add(withEfficiency(left, right, runs, PassHeat::efficiencyHigh));
+      others.add(withHeat(left, right, runs, heat.with(PassHeat::efficiencyLow)));
+      others.add(withHeat(left, right, runs, heat.with(PassHeat::efficiencyHigh)));
+    }
+    if (heat.depthIsOpen()) {
+      others.add(withHeat(left, right, runs, heat.meltedThrough()));
+      others.add(withHeat(left, right, runs, heat.heatedAtTheTop()));
     }
     if (weldMetal.dilutionLow() < weldMetal.dilutionHigh()) {
       others.add(withDilution(left, right, runs, weldMetal.dilutionLow()));
@@ -211,12 +221,11 @@ public final class SectionSimulation {
     return others;
   }
 
-  private List<StationRun> withEfficiency(
-      SideRun left, SideRun right, List<StationRun> runs, ToDoubleFunction<PassHeat> efficiency) {
-    CaseHeat other = heat.with(efficiency);
+  private List<StationRun> withHeat(
+      SideRun left, SideRun right, List<StationRun> runs, CaseHeat other) {
     return new StationLine(
-            left.with(other.left(), memory.side(0, other.heats(), weldMetal.composition())),
-            right.with(other.right(), memory.side(1, other.heats(), weldMetal.composition())),
+            left.with(other.left(), memory.side(0, other, weldMetal.composition())),
+            right.with(other.right(), memory.side(1, other, weldMetal.composition())),
             symmetric,
             density)
         .again(runs, run -> true);
@@ -231,7 +240,7 @@ public final class SectionSimulation {
   }
 
   private SideRun withMetal(SideRun side, int which, Composition metal) {
-    return side.with(SectionMetal.weld(metal), memory.side(which, heat.heats(), metal));
+    return side.with(SectionMetal.weld(metal), memory.side(which, heat, metal));
   }
 
   /** Before welding, as welded, and either every step or the last. */

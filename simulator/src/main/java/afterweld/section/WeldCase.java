@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
+import afterweld.thermal.WeldCourse;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param joint how they meet
  * @param preparation how the edges are prepared
  * @param ring the tube, if the weld goes round one
+ * @param seam start, end and length of a straight weld, if they count
  * @param filler filler and dilution
  * @param passes in the order they are welded, at least one
  * @param reinforcement height of the bead above flush, m; empty where it follows the bead width
@@ -35,6 +37,7 @@ public record WeldCase(
     Joint joint,
     Preparation preparation,
     Optional<Ring> ring,
+    Optional<Seam> seam,
     FillerChoice filler,
     List<Pass> passes,
     OptionalDouble reinforcement,
@@ -55,7 +58,7 @@ public record WeldCase(
     notes = List.copyOf(notes);
   }
 
-  /** A case that leaves the choice of the temperature field to the rule. */
+  /** A case without a seam that leaves the choice of the temperature field to the rule. */
   public WeldCase(
       String title,
       Side left,
@@ -78,6 +81,7 @@ public record WeldCase(
         joint,
         preparation,
         ring,
+        Optional.empty(),
         filler,
         passes,
         reinforcement,
@@ -102,62 +106,28 @@ public record WeldCase(
 
   /** The same weld with another heat treatment after it. */
   public WeldCase withAfterWeld(List<FurnaceStep> steps) {
-    return new WeldCase(
-        title,
-        left,
-        right,
-        joint,
-        preparation,
-        ring,
-        filler,
-        passes,
-        reinforcement,
-        ambient,
-        depth,
-        naturalAge,
-        steps,
-        heatFlow,
-        notes);
+    return change().afterWeld(steps).done();
   }
 
   /** The weld with nothing after it and without a name: equal for cases that weld alike. */
   WeldCase weldAlone() {
-    return new WeldCase(
-        "",
-        left,
-        right,
-        joint,
-        preparation,
-        ring,
-        filler,
-        passes,
-        reinforcement,
-        ambient,
-        depth,
-        0,
-        List.of(),
-        heatFlow,
-        List.of());
+    return change().title("").naturalAge(0).afterWeld(List.of()).notes(List.of()).done();
   }
 
   /** The same weld without filler: its weld metal is melted base alone. */
   public WeldCase withoutFiller() {
-    FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft());
-    return new WeldCase(
-        title,
-        left,
-        right,
-        joint,
-        preparation,
-        ring,
-        none,
-        passes,
-        reinforcement,
-        ambient,
-        depth,
-        naturalAge,
-        afterWeld,
-        heatFlow,
-        notes);
+    return change()
+        .filler(new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft()))
+        .done();
+  }
+
+  /** The way of the arc. */
+  WeldCourse course() {
+    return ring.map(Ring::course).or(() -> seam.map(Seam::course)).orElseGet(WeldCourse::steady);
+  }
+
+  /** A draft with everything of this case, to be changed. */
+  public WeldCaseDraft change() {
+    return new WeldCaseDraft(this);
   }
 }

@@ -19,7 +19,8 @@ final class WeldMemory {
   private final AtomicReference<CaseHeat> heat = new AtomicReference<>();
   private final Map<SideKey, OfSide> sides = new ConcurrentHashMap<>();
 
-  private record SideKey(int side, List<PassHeat> heats, Composition weldMetal) {}
+  private record SideKey(
+      int side, List<PassHeat> heats, double unequalWeight, Composition weldMetal) {}
 
   private WeldMemory(boolean keeps) {
     this.keeps = keeps;
@@ -30,6 +31,13 @@ final class WeldMemory {
     return new WeldMemory(false);
   }
 
+  /** For a profile that is computed once, its heat known. */
+  static WeldMemory of(CaseHeat heat) {
+    WeldMemory memory = forgetful();
+    memory.heat.set(heat);
+    return memory;
+  }
+
   /** For a weld that is looked at again and again. */
   static WeldMemory keeping() {
     return new WeldMemory(true);
@@ -37,19 +45,21 @@ final class WeldMemory {
 
   /** The heat of the weld. */
   CaseHeat heat(Supplier<CaseHeat> compute) {
-    return heat.updateAndGet(known -> keeps && known != null ? known : compute.get());
+    return heat.updateAndGet(known -> known != null ? known : compute.get());
   }
 
   /**
    * The memory of a side.
    *
    * @param which 0 for the left side, 1 for the right one
-   * @param heats of the passes
+   * @param weldHeat in which field
    * @param weldMetal what the pool froze to
    */
-  OfSide side(int which, List<PassHeat> heats, Composition weldMetal) {
+  OfSide side(int which, CaseHeat weldHeat, Composition weldMetal) {
     return keeps
-        ? sides.computeIfAbsent(new SideKey(which, heats, weldMetal), unused -> new OfSide(true))
+        ? sides.computeIfAbsent(
+            new SideKey(which, weldHeat.heats(), weldHeat.unequalWeight(), weldMetal),
+            unused -> new OfSide(true))
         : new OfSide(false);
   }
 

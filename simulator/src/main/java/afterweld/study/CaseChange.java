@@ -17,11 +17,11 @@ final class CaseChange {
   private CaseChange() {}
 
   static WeldCase passes(WeldCase from, UnaryOperator<Pass> change) {
-    return rebuilt(from, from.left(), from.right(), from.filler(), mapped(from.passes(), change));
+    return withPasses(from, mapped(from.passes(), change));
   }
 
   static WeldCase withPasses(WeldCase from, List<Pass> passes) {
-    return rebuilt(from, from.left(), from.right(), from.filler(), passes);
+    return from.change().passes(passes).done();
   }
 
   static WeldCase steps(WeldCase from, UnaryOperator<FurnaceStep> change) {
@@ -55,7 +55,7 @@ final class CaseChange {
   }
 
   private static WeldCase filler(WeldCase from, FillerChoice filler) {
-    return rebuilt(from, from.left(), from.right(), filler, from.passes());
+    return from.change().filler(filler).done();
   }
 
   private static Alloy withComposition(Alloy alloy, Composition composition) {
@@ -77,11 +77,11 @@ final class CaseChange {
   }
 
   static WeldCase left(WeldCase from, UnaryOperator<Composition> change) {
-    return rebuilt(from, changed(from.left(), change), from.right(), from.filler(), from.passes());
+    return from.change().sides(changed(from.left(), change), from.right()).done();
   }
 
   static WeldCase right(WeldCase from, UnaryOperator<Composition> change) {
-    return rebuilt(from, from.left(), changed(from.right(), change), from.filler(), from.passes());
+    return from.change().sides(from.left(), changed(from.right(), change)).done();
   }
 
   private static Side changed(Side side, UnaryOperator<Composition> change) {
@@ -94,42 +94,7 @@ final class CaseChange {
   }
 
   static WeldCase naturalAge(WeldCase from, double time) {
-    return new WeldCase(
-        from.title(),
-        from.left(),
-        from.right(),
-        from.joint(),
-        from.preparation(),
-        from.ring(),
-        from.filler(),
-        from.passes(),
-        from.reinforcement(),
-        from.ambient(),
-        from.depth(),
-        time,
-        from.afterWeld(),
-        from.heatFlow(),
-        from.notes());
-  }
-
-  private static WeldCase rebuilt(
-      WeldCase from, Side left, Side right, FillerChoice filler, List<Pass> passes) {
-    return new WeldCase(
-        from.title(),
-        left,
-        right,
-        from.joint(),
-        from.preparation(),
-        from.ring(),
-        filler,
-        passes,
-        from.reinforcement(),
-        from.ambient(),
-        from.depth(),
-        from.naturalAge(),
-        from.afterWeld(),
-        from.heatFlow(),
-        from.notes());
+    return from.change().naturalAge(time).done();
   }
 
   /** A pass with other numbers; width and efficiency exclude each other. */

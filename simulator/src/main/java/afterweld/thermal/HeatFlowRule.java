@@ -2,7 +2,6 @@ package afterweld.thermal;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
 /**
  * Decides which temperature field a weld needs. The transient one where
@@ -14,6 +13,7 @@ import java.util.OptionalDouble;
  *       20 % of computed fields;
  *   <li>legs end so near that their heat builds up along the weld: v w/a under 3.5 for two legs of
  *       one width, under 14 for others;
+ *   <li>a seam is too short to become steady, or is looked at near its start or end;
  *   <li>a pass follows after a stated pause on metal that is still more than 10 K off the
  *       temperature stated for it, by the cooling of a line of heat in a wide plate.
  * </ul>
@@ -34,14 +34,17 @@ public final class HeatFlowRule {
   /**
    * The field for a weld.
    *
-   * @param circumference of a ring, m; empty for a straight weld
+   * @param course where it runs
    * @throws HeatInputException if a number of a pass is out of range
    */
   public static HeatFlow.Choice choose(
-      WeldLegs legs, SurfaceLoss loss, List<Pass> passes, OptionalDouble circumference) {
+      WeldLegs legs, SurfaceLoss loss, List<Pass> passes, WeldCourse course) {
     HeatInput plate = HeatInput.into(legs, loss);
     HeatFlowRule rule = new HeatFlowRule(legs, passes.stream().map(plate::estimate).toList());
-    return circumference.isPresent() ? rule.round(circumference.getAsDouble()) : rule.straight();
+    if (course.ring()) {
+      return rule.round(course.length());
+    }
+    return course.ends() ? rule.seam(course) : rule.straight();
   }
 
   private HeatFlow.Choice round(double circumference) {
@@ -49,13 +52,18 @@ public final class HeatFlowRule {
     String size =
         String.format(
             Locale.ROOT,
-            "the heat builds up by about %.0f K on the way round a tube of %.4g mm",
+            "the heat builds up by about %.0f °C (%.0f °F) on the way round a tube of %s",
             rise,
-            circumference / Math.PI * 1e3);
+            1.8 * rise,
+            length(circumference / Math.PI));
     return rise > NOTICED
         ? new HeatFlow.Choice(HeatFlow.SHELL, size + ", so the whole part is followed in time")
         : new HeatFlow.Choice(
             HeatFlow.PLATE, size + ", which a long steady weld comes near enough");
+  }
+
+  private static String length(double metres) {
+    return String.format(Locale.ROOT, "%.0f mm (%.2f in)", metres * 1e3, metres / 25.4e-3);
   }
 
   private double buildUp(PassHeat heat, double circumference) {
@@ -76,6 +84,22 @@ public final class HeatFlowRule {
             / (conductance * circumference)
             * Math.sqrt(4 * diffusivity * lap / Math.PI);
     return Math.max(longLegs, heat.netPower() * lap / (circumference * capacity));
+  }
+
+  /** The middle of a long seam is that of a steady weld. */
+  private HeatFlow.Choice seam(WeldCourse course) {
+    List<Pass> passes = heats.stream().map(PassHeat::pass).toList();
+    double steady = ShellSolver.steadyLength(legs, passes);
+    if (course.place() == WeldCourse.Place.MIDDLE
+        && course.length() >= steady
+        && course.endPower() == 1) {
+      return straight();
+    }
+    String reason =
+        course.length() < steady
+            ? "a weld of " + length(course.length()) + " is too short to become steady"
+            : "the start and the end of the weld are looked at";
+    return new HeatFlow.Choice(HeatFlow.SHELL, reason + ", so the whole part is followed in time");
   }
 
   private HeatFlow.Choice straight() {

@@ -10,31 +10,28 @@ import java.util.stream.IntStream;
  * units and kelvin; immutable.
  */
 public final class PeakMap {
-  private final boolean ring;
-  private final double length;
+  private final WeldCourse course;
   private final double section;
   private final double[] along;
   private final List<double[]> across;
   private final List<double[][]> peaks;
 
   private PeakMap(
-      boolean ring,
-      double length,
+      WeldCourse course,
       double section,
       double[] along,
       List<double[]> across,
       List<double[][]> peaks) {
-    this.ring = ring;
-    this.length = length;
+    this.course = course;
     this.section = section;
     this.along = along;
     this.across = across;
     this.peaks = peaks;
   }
 
-  static PeakMap of(ShellGrid grid, ShellRun run, int legs, double section) {
+  static PeakMap of(ShellGrid grid, ShellRun run, WeldCourse course, int legs, double section) {
     double[] along = new double[grid.places()];
-    Arrays.setAll(along, grid::along);
+    Arrays.setAll(along, place -> grid.along(place) - course.beyond());
     double[][] peaks = Arrays.stream(run.peaks()).map(double[]::clone).toArray(double[][]::new);
     List<double[][]> byLeg =
         IntStream.range(0, legs)
@@ -44,7 +41,7 @@ public final class PeakMap {
         IntStream.range(0, legs)
             .mapToObj(leg -> grid.chains().get(grid.chainOf(leg)).distance().clone())
             .toList();
-    return new PeakMap(grid.ring(), grid.length(), section, along, across, byLeg);
+    return new PeakMap(course, section - course.beyond(), along, across, byLeg);
   }
 
   private static double[][] lines(double[][] peaks, int[] lines) {
@@ -53,12 +50,12 @@ public final class PeakMap {
 
   /** Whether the weld goes round and meets its start. */
   public boolean ring() {
-    return ring;
+    return course.ring();
   }
 
   /** Length of the weld that was computed, m: the circumference of a ring. */
   public double length() {
-    return length;
+    return course.length();
   }
 
   /** Where the section was taken, m from the start of the weld. */
@@ -66,7 +63,12 @@ public final class PeakMap {
     return section;
   }
 
-  /** Places along the weld, m from its start. */
+  /** Where a named place lies, m from the start of the weld; the worst is the section. */
+  public double fromStart(WeldCourse.Place place) {
+    return place == WeldCourse.Place.WORST ? section : course.fromStart(place);
+  }
+
+  /** Places along the weld, m from its start; negative where the parts begin before it. */
   public double[] along() {
     return along.clone();
   }
@@ -97,15 +99,35 @@ public final class PeakMap {
         .toArray();
   }
 
+  /** How much hotter the end gets than the middle, K: mean over the legs, at a distance. */
+  double hotterAtEnd(double distance) {
+    double sum = 0;
+    for (int leg = 0; leg < legs(); leg++) {
+      sum += at(leg, WeldCourse.Place.END, distance) - at(leg, WeldCourse.Place.MIDDLE, distance);
+    }
+    return sum / legs();
+  }
+
+  private double at(int leg, WeldCourse.Place place, double distance) {
+    double[] distances = across.get(leg);
+    double[] values = profile(leg, place);
+    int outer = 1;
+    while (outer < distances.length - 1 && distances[outer] < distance) {
+      outer++;
+    }
+    double part = (distance - distances[outer - 1]) / (distances[outer] - distances[outer - 1]);
+    return values[outer - 1] + Math.min(1, part) * (values[outer] - values[outer - 1]);
+  }
+
   private int at(int place) {
-    return ring
+    return course.ring()
         ? Math.floorMod(place, along.length)
         : Math.max(0, Math.min(place, along.length - 1));
   }
 
-  /** Peak temperatures across one leg where a named place of a ring lies, K. */
+  /** Peak temperatures across one leg at a named place, K; the worst is the section. */
   public double[] profile(int leg, WeldCourse.Place place) {
-    return profile(leg, place == WeldCourse.Place.WORST ? section : place.share() * length);
+    return profile(leg, fromStart(place));
   }
 
   /**

@@ -29,7 +29,9 @@ final class ShellField {
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
   private final ShellLines lines;
-  private final SurfaceLoss loss;
+  private final double film;
+  private final double emission;
+  private final double ambient;
   private final boolean ring;
   private final int places;
   private final double spacing;
@@ -45,7 +47,9 @@ final class ShellField {
 
   ShellField(ShellGrid grid, ShellLines lines, SurfaceLoss loss, double start) {
     this.lines = lines;
-    this.loss = loss;
+    this.film = loss.filmCoefficient();
+    this.emission = loss.radiation() ? EMISSIVITY * STEFAN_BOLTZMANN : 0;
+    this.ambient = loss.ambient();
     this.ring = grid.ring();
     this.places = grid.places();
     this.spacing = grid.spacing();
@@ -163,9 +167,12 @@ final class ShellField {
       lines.metal(line).properties(temperature[line], volume, capacity[line], conductivity[line]);
     }
     for (int line = 1; line < lines.count(); line++) {
+      double half = lines.conductance(line) / 2;
       double[] inside = conductivity[lines.inner(line)];
+      double[] outside = conductivity[line];
+      double[] link = across[line];
       for (int i = 0; i < places; i++) {
-        across[line][i] = lines.conductance(line) * (inside[i] + conductivity[line][i]) / 2;
+        link[i] = half * (inside[i] + outside[i]);
       }
     }
   }
@@ -173,46 +180,41 @@ final class ShellField {
   /** What a line gains from the source and along itself and loses to the air, J. */
   private void gains(int line, double dt, double[] along, double share) {
     double[] gain = change[line];
+    double[] degrees = temperature[line];
     double surface = 2 * lines.face(line) * spacing * dt;
     for (int i = 0; i < places; i++) {
-      double given = surface * given(temperature[line][i]);
+      double given = surface * given(degrees[i]);
       lost += given;
       gain[i] = along[i] * share - given;
     }
     double factor = dt * lines.area(line) / spacing / 2;
-    for (int i = 0; i < places - 1; i++) {
-      exchange(line, i, i + 1, factor);
+    double[] conducting = conductivity[line];
+    for (int i = ring ? 0 : 1; i < places; i++) {
+      int before = i == 0 ? places - 1 : i - 1;
+      double mean = conducting[before] + conducting[i];
+      double flow = factor * mean * (degrees[i] - degrees[before]);
+      gain[before] += flow;
+      gain[i] -= flow;
     }
-    if (ring) {
-      exchange(line, places - 1, 0, factor);
-    }
-  }
-
-  private void exchange(int line, int here, int next, double factor) {
-    double[] degrees = temperature[line];
-    double mean = conductivity[line][here] + conductivity[line][next];
-    double flow = factor * mean * (degrees[next] - degrees[here]);
-    change[line][here] += flow;
-    change[line][next] -= flow;
   }
 
   /** Heat that one face gives to the air, W/m². */
   private double given(double degrees) {
-    double air = loss.ambient();
-    double radiation =
-        loss.radiation()
-            ? EMISSIVITY * STEFAN_BOLTZMANN * (degrees * degrees + air * air) * (degrees + air)
-            : 0;
-    return (loss.filmCoefficient() + radiation) * (degrees - air);
+    double radiation = emission * (degrees * degrees + ambient * ambient) * (degrees + ambient);
+    return (film + radiation) * (degrees - ambient);
   }
 
   private void flowsAcross(double dt) {
     for (int line = 1; line < lines.count(); line++) {
-      int inside = lines.inner(line);
+      double[] link = across[line];
+      double[] here = temperature[line];
+      double[] inside = temperature[lines.inner(line)];
+      double[] gain = change[line];
+      double[] gainInside = change[lines.inner(line)];
       for (int i = 0; i < places; i++) {
-        double flow = dt * across[line][i] * (temperature[inside][i] - temperature[line][i]);
-        change[line][i] += flow;
-        change[inside][i] -= flow;
+        double flow = dt * link[i] * (inside[i] - here[i]);
+        gain[i] += flow;
+        gainInside[i] -= flow;
       }
     }
   }
@@ -220,9 +222,11 @@ final class ShellField {
   /** Eliminates every leg from its outer end to the shared line, then goes back outwards. */
   private void solveAcross(double factor) {
     for (int line = 0; line < lines.count(); line++) {
+      double[] own = capacity[line];
+      double[] wanted = change[line];
+      System.arraycopy(own, 0, pivot[line], 0, places);
       for (int i = 0; i < places; i++) {
-        pivot[line][i] = capacity[line][i];
-        change[line][i] *= capacity[line][i];
+        wanted[i] *= own[i];
       }
     }
     for (int line = lines.count() - 1; line > 0; line--) {
@@ -232,31 +236,46 @@ final class ShellField {
       change[0][i] /= pivot[0][i];
     }
     for (int line = 1; line < lines.count(); line++) {
-      double[] inside = change[lines.inner(line)];
-      for (int i = 0; i < places; i++) {
-        change[line][i] = (change[line][i] + factor * across[line][i] * inside[i]) / pivot[line][i];
-      }
+      back(line, lines.inner(line), factor);
     }
   }
 
   private void eliminate(int line, int inside, double factor) {
+    double[] link = across[line];
+    double[] own = pivot[line];
+    double[] ownInside = pivot[inside];
+    double[] wanted = change[line];
+    double[] wantedInside = change[inside];
     for (int i = 0; i < places; i++) {
-      double coupling = factor * across[line][i];
-      double own = pivot[line][i] + coupling;
-      pivot[line][i] = own;
-      double share = coupling / own;
-      pivot[inside][i] += coupling - share * coupling;
-      change[inside][i] += share * change[line][i];
+      double coupling = factor * link[i];
+      own[i] += coupling;
+      double share = coupling / own[i];
+      ownInside[i] += coupling - share * coupling;
+      wantedInside[i] += share * wanted[i];
+    }
+  }
+
+  private void back(int line, int inside, double factor) {
+    double[] link = across[line];
+    double[] own = pivot[line];
+    double[] found = change[line];
+    double[] foundInside = change[inside];
+    for (int i = 0; i < places; i++) {
+      found[i] = (found[i] + factor * link[i] * foundInside[i]) / own[i];
     }
   }
 
   private void accept() {
     for (int line = 0; line < lines.count(); line++) {
       ShellMetal metal = lines.metal(line);
-      double volume = lines.area(line) * spacing;
+      double perVolume = 1 / (lines.area(line) * spacing);
+      double[] content = heat[line];
+      double[] own = capacity[line];
+      double[] found = change[line];
+      double[] degrees = temperature[line];
       for (int i = 0; i < places; i++) {
-        heat[line][i] += capacity[line][i] * change[line][i] / volume;
-        temperature[line][i] = metal.temperature(heat[line][i], temperature[line][i]);
+        content[i] += own[i] * found[i] * perVolume;
+        degrees[i] = metal.temperature(content[i], degrees[i]);
       }
     }
   }

@@ -80,7 +80,7 @@ final class ShellLocalRise {
       return 0;
     }
     double welded = Math.min(arc.to(), arc.from() + (time - arc.start()) * arc.speed());
-    double power = arc.power() * course.power(welded / arc.to()) * faded;
+    double power = arc.power() * course.power(welded) * faded;
     double across = Math.max(Math.abs(y - centre), nearest);
     double sum = perWatt(along - welded, across);
     if (course.ring()) {

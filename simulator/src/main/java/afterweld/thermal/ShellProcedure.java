@@ -22,6 +22,13 @@ final class ShellProcedure {
   private static final double WIDTHS_AFTER_ARC = 1.5;
   private static final double COOLER = 0.7;
 
+  /** Records of the run, in this order. */
+  private static final int SECTION = 0;
+
+  private static final int WIDTHS = 1;
+  private static final int START = 2;
+  private static final int END = 3;
+
   private final WeldLegs legs;
   private final SurfaceLoss loss;
   private final WeldCourse course;
@@ -34,8 +41,8 @@ final class ShellProcedure {
    * A procedure before its first pass.
    *
    * @param course with its length
-   * @param section where on the weld the section is taken, m
-   * @param widthPlace where on the weld bead widths are taken, m
+   * @param section where the section is taken, m from the end of the parts
+   * @param widthPlace where bead widths are taken, m from the end of the parts
    * @param coarseness of the net
    */
   ShellProcedure(
@@ -51,9 +58,15 @@ final class ShellProcedure {
     this.course = course;
     this.section = section;
     boolean centred = passes.stream().allMatch(pass -> pass.offset() == 0);
-    this.grid = new ShellGrid(legs, course.ring(), course.length(), coarseness, centred);
+    this.grid = new ShellGrid(legs, course.ring(), course.whole(), coarseness, centred);
     double start = passes.get(0).startTemperature();
-    this.run = new ShellRun(grid, course, loss, start, section, widthPlace);
+    List<Double> places =
+        List.of(
+            section,
+            widthPlace,
+            course.along(WeldCourse.Place.START),
+            course.along(WeldCourse.Place.END));
+    this.run = new ShellRun(grid, course, loss, start, places);
   }
 
   /** Prepares the metal for the next pass. */
@@ -116,9 +129,9 @@ final class ShellProcedure {
     double width = pass.beadWidth().orElseThrow();
     ShellRun.Mark mark = run.mark();
     try {
-      double until = run.widths().along() + WIDTHS_AFTER_ARC * width + AFTER_ARC;
-      run.weld(pass, power, 0, Math.min(grid.length(), until));
-      return missing(pass, run.widths());
+      double until = run.record(WIDTHS).along() + WIDTHS_AFTER_ARC * width + AFTER_ARC;
+      run.weld(pass, power, Math.min(course.stop(), until));
+      return missing(pass, run.record(WIDTHS));
     } catch (HeatInputException tooHot) {
       return Double.NEGATIVE_INFINITY;
     } finally {
@@ -189,12 +202,29 @@ final class ShellProcedure {
    * @param heat of the pass that was welded last
    */
   double fusionHalfWidth(PassHeat heat) {
-    int pass = heats.size() - 1;
+    return fusionHalfWidth(heat, heats.size() - 1, run.record(WIDTHS));
+  }
+
+  /** The same of any pass at a place of the weld; {@code WORST} stands for the section. */
+  double fusionHalfWidth(int pass, WeldCourse.Place place) {
+    return fusionHalfWidth(heats.get(pass), pass, record(place));
+  }
+
+  private ShellRecord record(WeldCourse.Place place) {
+    return switch (place) {
+      case WORST -> run.record(SECTION);
+      case START -> run.record(START);
+      case MIDDLE -> run.record(WIDTHS);
+      case END -> run.record(END);
+    };
+  }
+
+  private double fusionHalfWidth(PassHeat heat, int pass, ShellRecord record) {
     double sum = 0;
     double thickness = 0;
     for (int i = 0; i < legs.legs().size(); i++) {
       Leg leg = legs.legs().get(i);
-      ShellSection side = surface(run.widths(), i, heat.pass(), heat.fusionHalfWidth());
+      ShellSection side = surface(record, i, heat.pass(), heat.fusionHalfWidth());
       double fusion = leg.material().fusionTemperature();
       double reach = side.outermost(y -> side.peak(pass, y), fusion);
       sum += leg.thickness() * Math.max(0, reach - towards(leg, heat.pass()));
@@ -203,10 +233,10 @@ final class ShellProcedure {
     return sum / thickness;
   }
 
-  /** Time line of the stations of a leg. */
-  ShellTimeline timeline(int index, double depth) {
+  /** Time line of the stations of a leg at a place; {@code WORST} stands for the section. */
+  ShellTimeline timeline(WeldCourse.Place place, int index, double depth) {
     Leg leg = legs.legs().get(index);
-    return new ShellTimeline(leg(index, heats, depth), leg, heats.get(0).pass());
+    return new ShellTimeline(leg(record(place), index, heats, depth), leg, heats.get(0).pass());
   }
 
   /**
@@ -216,15 +246,19 @@ final class ShellProcedure {
    * @param depth below the arc side, m
    */
   ShellSection leg(int index, List<PassHeat> passHeats, double depth) {
+    return leg(run.record(SECTION), index, passHeats, depth);
+  }
+
+  private ShellSection leg(ShellRecord record, int index, List<PassHeat> passHeats, double depth) {
     Leg leg = legs.legs().get(index);
     List<ShellLocalRise> local = new ArrayList<>();
     for (int i = 0; i < passHeats.size(); i++) {
       PassHeat heat = passHeats.get(i);
       double sourceDepth = SourceDepth.of(heat.pass(), leg.thickness(), heat.fusionHalfWidth());
       double offset = heat.pass().offset();
-      local.add(local(legs, index, sourceDepth, depth, run.section(), i, offset));
+      local.add(local(legs, index, sourceDepth, depth, record, i, offset));
     }
-    return section(run.section(), index, local);
+    return section(record, index, local);
   }
 
   ShellRun run() {
@@ -232,6 +266,6 @@ final class ShellProcedure {
   }
 
   PeakMap peaks() {
-    return PeakMap.of(grid, run, legs.legs().size(), section);
+    return PeakMap.of(grid, run, course, legs.legs().size(), section);
   }
 }

@@ -3,6 +3,7 @@ package afterweld.thermal;
 import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Runs the transient field through the passes of a weld and keeps what is asked of it: the record
@@ -26,8 +27,7 @@ final class ShellRun {
   private final WeldCourse course;
   private final ShellField field;
   private final double[][] peaks;
-  private final ShellRecord section;
-  private final ShellRecord widths;
+  private final List<ShellRecord> records;
   private double time;
   private double given;
 
@@ -35,23 +35,15 @@ final class ShellRun {
    * A run.
    *
    * @param start temperature of everything, K
-   * @param section where the section is taken, m along the weld
-   * @param widthPlace where the widths of beads are taken, m along the weld
+   * @param places where a record is kept, m along the weld, at least one
    */
-  ShellRun(
-      ShellGrid grid,
-      WeldCourse course,
-      SurfaceLoss loss,
-      double start,
-      double section,
-      double widthPlace) {
+  ShellRun(ShellGrid grid, WeldCourse course, SurfaceLoss loss, double start, List<Double> places) {
     this.grid = grid;
     this.lines = new ShellLines(grid);
     this.course = course;
     this.field = new ShellField(grid, lines, loss, start);
     this.peaks = new double[lines.count()][grid.places()];
-    this.section = new ShellRecord(section);
-    this.widths = new ShellRecord(widthPlace);
+    this.records = places.stream().map(ShellRecord::new).toList();
     observe();
   }
 
@@ -67,8 +59,8 @@ final class ShellRun {
     private Mark(ShellRun run) {
       field = run.field.snapshot();
       peaks = Arrays.stream(run.peaks).map(double[]::clone).toArray(double[][]::new);
-      frames = run.section.size();
-      arcs = run.section.arcs().size();
+      frames = run.records.get(0).size();
+      arcs = run.records.get(0).arcs().size();
       time = run.time;
       given = run.given;
     }
@@ -83,8 +75,7 @@ final class ShellRun {
     for (int line = 0; line < peaks.length; line++) {
       System.arraycopy(mark.peaks[line], 0, peaks[line], 0, peaks[line].length);
     }
-    section.cutTo(mark.frames, mark.arcs);
-    widths.cutTo(mark.frames, mark.arcs);
+    records.forEach(record -> record.cutTo(mark.frames, mark.arcs));
     time = mark.time;
     given = mark.given;
   }
@@ -93,14 +84,9 @@ final class ShellRun {
     return lines;
   }
 
-  /** What the section went through. */
-  ShellRecord section() {
-    return section;
-  }
-
-  /** What the place went through where the widths of beads are taken. */
-  ShellRecord widths() {
-    return widths;
+  /** What one of the places went through. */
+  ShellRecord record(int place) {
+    return records.get(place);
   }
 
   /** Highest temperature of every cell so far, K, by line and place; not to be changed. */
@@ -119,22 +105,21 @@ final class ShellRun {
 
   /** The arc along the whole course. */
   void weld(Pass pass, double power) {
-    weld(pass, power, 0, grid.length());
+    weld(pass, power, course.stop());
   }
 
   /**
-   * The arc along a part of the course.
+   * The arc from the start of the course on.
    *
    * @param power that enters the metal at the start, W
-   * @param from where it starts, m
-   * @param until where it stops being followed, m
+   * @param until where it stops being followed, m from the end of the parts
    * @throws HeatInputException if the heat is more than the metal can take
    */
-  void weld(Pass pass, double power, double from, double until) {
+  void weld(Pass pass, double power, double until) {
     Mark before = mark();
     double step = STEP_SHARE * grid.spacing() / pass.travelSpeed();
     for (int halving = 0; halving <= HALVINGS; halving++) {
-      if (weld(pass, power, from, until, step)) {
+      if (weld(pass, power, until, step)) {
         return;
       }
       backTo(before);
@@ -144,19 +129,19 @@ final class ShellRun {
         "current", "this heat burns through: the metal under the arc passes 3000 °C");
   }
 
-  private boolean weld(Pass pass, double power, double from, double until, double wantedStep) {
+  private boolean weld(Pass pass, double power, double until, double wantedStep) {
+    double from = course.beyond();
     double speed = pass.travelSpeed();
     ShellRecord.Arc arc =
-        new ShellRecord.Arc(time, speed, from, grid.length(), power, section.size());
-    section.begin(arc);
-    widths.begin(arc);
+        new ShellRecord.Arc(time, speed, from, course.stop(), power, records.get(0).size());
+    records.forEach(record -> record.begin(arc));
     ShellSource source = new ShellSource(grid, lines, pass.offset());
     int steps = (int) Math.ceil((until - from) / speed / wantedStep);
     double way = (until - from) / steps;
     double step = way / speed;
     for (int i = 0; i < steps; i++) {
       double here = from + i * way;
-      double energy = power * course.power((here + way / 2) / grid.length()) * step;
+      double energy = power * course.power(here + way / 2) * step;
       field.step(step, source.along(here, here + way, energy), source.share());
       given += energy;
       time += step;
@@ -175,7 +160,7 @@ final class ShellRun {
    * @param longest s
    */
   void cool(double until, double longest) {
-    double step = STEP_SHARE * grid.spacing() / section.arcs().get(0).speed();
+    double step = STEP_SHARE * grid.spacing() / records.get(0).arcs().get(0).speed();
     double elapsed = 0;
     while (elapsed < longest && field.hottest() > until) {
       double largest = Math.max(USUAL_LONGEST, SHARE_OF_ELAPSED * elapsed);
@@ -204,8 +189,7 @@ final class ShellRun {
         highest[i] = Math.max(highest[i], here[i]);
       }
     }
-    section.add(time, frame(section.along()));
-    widths.add(time, frame(widths.along()));
+    records.forEach(record -> record.add(time, frame(record.along())));
   }
 
   /** Temperatures of all lines at a distance along the weld, K. */

@@ -14,8 +14,8 @@ import java.util.OptionalDouble;
  * <p>Round a tube of 50 mm and 3 mm wall peaks agree with the integral of the moving source to 3 K
  * from 6 mm on (0.5 K on a net of 1 mm); in a wide plate with the steady field to 3 K from 240 to
  * 560 °C. Steps of time may add 2 K up to 530 °C and 7 K at 600 °C. Legs end insulated, wide ones
- * at 250 mm. The current stays as it starts unless the course says otherwise, although welders take
- * it back towards the end of a lap.
+ * at 250 mm, and so do the parts along a seam. The current stays as it starts unless the course
+ * says otherwise, although welders take it back towards the end of a lap.
  */
 public final class ShellSolver {
   /** Length of a straight weld before and after its section, in diffusivity over speed. */
@@ -30,6 +30,8 @@ public final class ShellSolver {
   private static final double LONGEST_SCALE = 32e-3;
   private static final double SCOUTING_COARSENESS = 2;
   private static final double LOOKED_AT = 0.04;
+  private static final double TRIAL_END_POWER = 0.75;
+  private static final double LEAST_END_POWER = 0.4;
 
   private final WeldLegs legs;
   private final SurfaceLoss loss;
@@ -62,8 +64,8 @@ public final class ShellSolver {
 
   /**
    * The weld made by a procedure. A pass with a bead width gets the power that melts to it half way
-   * round (in the section of a straight weld); one that says nothing of its heat takes the
-   * efficiency of the last such pass of its process, else the default of the process.
+   * round or along a seam (in the section of a steady weld); one that says nothing of its heat
+   * takes the efficiency of the last such pass of its process, else the default of the process.
    *
    * @throws HeatInputException if a pass cannot be
    */
@@ -71,18 +73,21 @@ public final class ShellSolver {
     if (passes.isEmpty()) {
       throw new IllegalArgumentException("a weld needs a pass");
     }
-    WeldCourse whole = course.ring() ? course : straight(passes);
+    WeldCourse whole = followed(passes);
     HeatInput plate = HeatInput.into(legs, loss);
     List<PassHeat> guesses = passes.stream().map(plate::estimate).toList();
-    if (Double.isNaN(whole.place().share())) {
-      ShellWeld scouted = weld(whole, guesses, 0, coarseness * SCOUTING_COARSENESS);
-      return weld(whole, scouted.heats(), scouted.peaks().hottest(LOOKED_AT), coarseness);
+    if (course.ends() && course.place() == WeldCourse.Place.WORST) {
+      ShellWeld scouted = weld(whole, guesses, whole.beyond(), coarseness * SCOUTING_COARSENESS);
+      double hottest = whole.beyond() + scouted.peaks().hottest(LOOKED_AT);
+      return weld(whole, scouted.heats(), hottest, coarseness);
     }
-    double section =
-        whole.ring()
-            ? whole.place().share() * whole.length()
-            : whole.length() - RUN_OUT * scale(passes);
-    return weld(whole, guesses, section, coarseness);
+    return weld(whole, guesses, section(whole, passes), coarseness);
+  }
+
+  private double section(WeldCourse whole, List<Pass> passes) {
+    return course.ends()
+        ? whole.along(whole.place())
+        : whole.stop() - RUN_OUT * scale(legs, passes);
   }
 
   /**
@@ -92,9 +97,12 @@ public final class ShellSolver {
    * @param like the weld whose section is taken
    */
   public ShellWeld weld(List<PassHeat> heats, ShellWeld like) {
-    WeldCourse whole =
-        course.ring() ? course : straight(heats.stream().map(PassHeat::pass).toList());
-    ShellProcedure procedure = procedure(whole, heats, like.peaks().section(), coarseness);
+    WeldCourse whole = followed(heats.stream().map(PassHeat::pass).toList());
+    double section = whole.beyond() + like.peaks().section();
+    return weld(heats, procedure(whole, heats, section, coarseness));
+  }
+
+  private static ShellWeld weld(List<PassHeat> heats, ShellProcedure procedure) {
     for (PassHeat heat : heats) {
       procedure.waitFor(heat.pass());
       procedure.weld(heat);
@@ -103,16 +111,44 @@ public final class ShellSolver {
     return new ShellWeld(procedure, heats);
   }
 
-  /** A straight weld, long enough before its section to be steady there. */
-  private WeldCourse straight(List<Pass> passes) {
+  /**
+   * Power at the end of the weld over that at its start with which the end melts no farther than
+   * the middle does: with it the peaks at the fusion line are the same. By a secant from a weld
+   * with three quarters; 1 where the end is no hotter at constant current.
+   *
+   * @param constant the weld at constant current
+   */
+  public double evenEndPower(ShellWeld constant) {
+    double fusion = constant.beadWidth(WeldCourse.Place.MIDDLE) / 2;
+    double excess = constant.peaks().hotterAtEnd(fusion);
+    if (excess <= 0) {
+      return 1;
+    }
+    ShellSolver falling =
+        new ShellSolver(legs, loss, course.withEndPower(TRIAL_END_POWER), coarseness);
+    double left = falling.weld(constant.heats(), constant).peaks().hotterAtEnd(fusion);
+    double even = 1 - excess * (1 - TRIAL_END_POWER) / (excess - left);
+    return left < excess ? Math.max(LEAST_END_POWER, even) : LEAST_END_POWER;
+  }
+
+  /** The course as far as it is followed: a long seam no longer than until it is steady. */
+  private WeldCourse followed(List<Pass> passes) {
+    double steady = steadyLength(legs, passes);
+    if (!course.ends()) {
+      return WeldCourse.seam(steady, 0, WeldCourse.Place.MIDDLE);
+    }
+    boolean cut = !course.ring() && course.length() > steady && course.endPower() == 1;
+    return cut ? WeldCourse.seam(steady, course.beyond(), course.place()) : course;
+  }
+
+  /** Length from which on a seam is steady in its middle, m. */
+  static double steadyLength(WeldLegs legs, List<Pass> passes) {
     double widest = legs.legs().stream().mapToDouble(Leg::widthOrWide).max().orElseThrow();
-    double length =
-        (RUN_UP + RUN_OUT) * scale(passes) + RUN_UP_ACROSS * Math.min(LOOKED_AT, widest);
-    return new WeldCourse(false, length, WeldCourse.Place.HALF_LAP, 1);
+    return (RUN_UP + RUN_OUT) * scale(legs, passes) + RUN_UP_ACROSS * Math.min(LOOKED_AT, widest);
   }
 
   /** Diffusivity over the slowest speed, m, as far as it is followed. */
-  private double scale(List<Pass> passes) {
+  private static double scale(WeldLegs legs, List<Pass> passes) {
     double slowest = passes.stream().mapToDouble(Pass::travelSpeed).min().orElseThrow();
     double quickest =
         legs.legs().stream().mapToDouble(leg -> leg.material().diffusivity()).max().orElseThrow();
@@ -122,7 +158,7 @@ public final class ShellSolver {
   private ShellProcedure procedure(
       WeldCourse whole, List<PassHeat> heats, double section, double spacing) {
     List<Pass> passes = heats.stream().map(PassHeat::pass).toList();
-    double widthPlace = whole.ring() ? WeldCourse.Place.HALF_LAP.share() * whole.length() : section;
+    double widthPlace = course.ends() ? whole.along(WeldCourse.Place.MIDDLE) : section;
     return new ShellProcedure(legs, loss, whole, passes, section, widthPlace, spacing);
   }
 

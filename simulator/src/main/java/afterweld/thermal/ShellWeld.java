@@ -29,7 +29,17 @@ public final class ShellWeld {
    * @param depth of the stations below the arc side, m
    */
   public StationTimeline timeline(int leg, double depth) {
-    return procedure.timeline(leg, depth);
+    return procedure.timeline(WeldCourse.Place.WORST, leg, depth);
+  }
+
+  /** The same at another place of the weld than its section. */
+  public StationTimeline timeline(WeldCourse.Place place, int leg, double depth) {
+    return procedure.timeline(place, leg, depth);
+  }
+
+  /** Width of the bead of the last pass on the arc side at a place, m; 0 if it does not melt. */
+  public double beadWidth(WeldCourse.Place place) {
+    return 2 * procedure.fusionHalfWidth(heats.size() - 1, place);
   }
 
   /** Peak temperatures of the whole part. */

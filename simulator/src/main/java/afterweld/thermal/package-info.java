@@ -28,10 +28,10 @@
  * through {@link afterweld.thermal.StationTimeline}:
  *
  * <pre>{@code
- * WeldCourse course = WeldCourse.ring(0.19, WeldCourse.Place.LAP_END);
+ * WeldCourse course = WeldCourse.ring(0.19, WeldCourse.Place.END);
  * ShellWeld weld = ShellSolver.of(tube, air, course).weld(List.of(pass));
  * weld.timeline(1, 1.5e-3).at(12e-3).peakTemperature();
- * weld.peaks().profile(1, WeldCourse.Place.HALF_LAP);     // K across the second leg
+ * weld.peaks().profile(1, WeldCourse.Place.MIDDLE);     // K across the second leg
  * }</pre>
  *
  * <p>How the parts hang together: {@code MovingSource} is the field of one watt, with {@code

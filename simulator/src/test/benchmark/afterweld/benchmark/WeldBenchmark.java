@@ -142,7 +142,7 @@ public class WeldBenchmark {
                 new Leg(true, 0.004, OptionalDouble.of(0.1), base),
                 new Leg(false, 0.004, OptionalDouble.of(0.2), base)),
             0);
-    WeldCourse lap = WeldCourse.ring(Math.PI * 0.08, WeldCourse.Place.LAP_END);
+    WeldCourse lap = WeldCourse.ring(Math.PI * 0.08, WeldCourse.Place.END);
     Pass onTube =
         new Pass(
             WeldingProcess.GTAW_AC,

@@ -20,6 +20,7 @@ import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.Ring;
+import afterweld.section.Seam;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.study.SpreadSettings;
@@ -27,6 +28,7 @@ import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import afterweld.thermal.QuenchMedium;
+import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldingProcess;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -408,14 +410,33 @@ class CaseReaderTest {
     String text =
         PLAIN + "ring: {diameter: 2 in, position: lap end}\ndepth: 1 mm\nambient: 50 °F\n";
     WeldCase weld = caseOf(text).weld();
-    assertEquals(Optional.of(new Ring(0.0508, Ring.Position.LAP_END)), weld.ring());
+    assertEquals(Optional.of(new Ring(0.0508, WeldCourse.Place.END)), weld.ring());
     assertEquals(0.001, weld.depth(), TIGHT);
     assertEquals(283.15, weld.ambient(), TIGHT);
     WeldCase worst = caseOf(PLAIN + "ring: {diameter: 60 mm}\n").weld();
-    assertEquals(Ring.Position.WORST, worst.ring().orElseThrow().position());
+    assertEquals(WeldCourse.Place.WORST, worst.ring().orElseThrow().position());
     assertEquals(Optional.empty(), worst.heatFlow());
     WeldCase flat = caseOf(PLAIN + "ring: {diameter: 60 mm}\nheat_flow: plate\n").weld();
     assertEquals(Optional.of(HeatFlow.PLATE), flat.heatFlow());
+    WeldCase tapered = caseOf(PLAIN + "ring: {diameter: 60 mm, end_current: 80 %}\n").weld();
+    assertEquals(0.8, tapered.ring().orElseThrow().endCurrent(), TIGHT);
+  }
+
+  @Test
+  void aSeamIsRead() {
+    String seam = "seam: {length: 4 in, beyond: 30 mm, position: middle, end_current: 75 %}\n";
+    assertEquals(
+        Optional.of(new Seam(0.1016, 0.03, WeldCourse.Place.MIDDLE, 0.75)),
+        caseOf(PLAIN + seam).weld().seam());
+    assertEquals(
+        Optional.of(new Seam(0.05, 0, WeldCourse.Place.WORST, 1)),
+        caseOf(PLAIN + "seam: {length: 50 mm}\n").weld().seam());
+    String both = PLAIN + "ring: {diameter: 60 mm}\nseam: {length: 50 mm}\n";
+    String together = Reading.lines(Reading.yaml(both)).get(0);
+    assertTrue(together.contains("found together with ring"), together);
+    String elsewhere = PLAIN + "seam: {length: 50 mm, position: half lap}\n";
+    String wrong = Reading.lines(Reading.yaml(elsewhere)).get(0);
+    assertTrue(wrong.contains("worst, start, middle, end"), wrong);
   }
 
   @Test

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.thermal.HeatFlow;
+import afterweld.thermal.Pass;
 import afterweld.thermal.PeakMap;
+import afterweld.thermal.WeldCourse.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,6 +27,7 @@ class SmallPartTest {
         Joint.BUTT,
         Preparation.SQUARE,
         ring,
+        Optional.empty(),
         Cases.filler("4043", 0.4),
         List.of(Cases.pass(120, 4e-3, 293.15)),
         OptionalDouble.empty(),
@@ -36,7 +39,7 @@ class SmallPartTest {
         List.of());
   }
 
-  private static WeldCase ring(Ring.Position position, Optional<HeatFlow> flow) {
+  private static WeldCase ring(Place position, Optional<HeatFlow> flow) {
     return butt(OptionalDouble.empty(), Optional.of(new Ring(DIAMETER, position)), flow);
   }
 
@@ -55,12 +58,11 @@ class SmallPartTest {
 
   @Test
   void aSmallRingIsFollowedRound() {
-    SectionProfile half = SectionSimulation.run(ring(Ring.Position.HALF_LAP, Optional.empty()));
+    SectionProfile half = SectionSimulation.run(ring(Place.MIDDLE, Optional.empty()));
     assertTrue(
-        codes(half)
-            .containsAll(List.of("heat-flow-shell", "ring-section", "ring-constant-current")));
+        codes(half).containsAll(List.of("heat-flow-shell", "ring-section", "constant-current")));
     assertFalse(codes(half).contains("ring-as-plate"));
-    SectionProfile end = SectionSimulation.run(ring(Ring.Position.LAP_END, Optional.empty()));
+    SectionProfile end = SectionSimulation.run(ring(Place.END, Optional.empty()));
     assertTrue(softened(end) > 1.2 * softened(half), softened(end) + " " + softened(half));
     for (int i = 0; i < half.stations().size(); i++) {
       Station mirror = half.stations().get(half.stations().size() - 1 - i);
@@ -70,7 +72,7 @@ class SmallPartTest {
 
   @Test
   void worstIsNearTheEndOfTheLap() {
-    WeldCase worst = ring(Ring.Position.WORST, Optional.empty());
+    WeldCase worst = ring(Place.WORST, Optional.empty());
     PeakMap peaks = SectionSimulation.peaks(worst).orElseThrow();
     assertEquals(Math.PI * DIAMETER, peaks.length(), 1e-12);
     assertTrue(peaks.section() > 0.75 * peaks.length());
@@ -79,8 +81,96 @@ class SmallPartTest {
   }
 
   @Test
+  void aRingIsShownAtItsStartHalfWayAndAtItsEnd() {
+    AlongWeld along = AlongWeld.of(ring(Place.WORST, Optional.empty())).orElseThrow();
+    assertEquals(
+        List.of("start", "half lap", "lap end"),
+        along.places().stream().map(place -> along.label(place.place())).toList());
+    List<Double> widths = along.places().stream().map(AlongWeld.AtPlace::beadWidth).toList();
+    List<Double> soft = along.places().stream().map(at -> softened(at.profile())).toList();
+    assertTrue(widths.get(0) < widths.get(1) && widths.get(1) < widths.get(2), "" + widths);
+    assertTrue(soft.get(1) < soft.get(2), "" + soft);
+    AlongWeld.AtPlace taken = along.other().orElseThrow();
+    assertTrue(taken.endCurrent() < 0.95, "end current " + taken.endCurrent());
+    assertTrue(taken.beadWidth() < widths.get(2), "" + taken.beadWidth());
+    assertTrue(softened(taken.profile()) < soft.get(2), "" + softened(taken.profile()));
+  }
+
+  /** The section asked for and the same place in the view along the weld are one and the same. */
+  @Test
+  void theViewAlongTheWeldAgreesWithTheSection() {
+    WeldCase half = ring(Place.MIDDLE, Optional.empty());
+    SectionProfile section = SectionSimulation.runThin(half);
+    AlongWeld along = AlongWeld.of(half).orElseThrow();
+    assertEquals(section.stations(), along.places().get(1).profile().stations());
+  }
+
+  @Test
+  void aPlainWeldHasNoViewAlongIt() {
+    assertTrue(
+        AlongWeld.of(butt(OptionalDouble.empty(), Optional.empty(), Optional.empty())).isEmpty());
+    assertTrue(AlongWeld.of(ring(Place.WORST, Optional.of(HeatFlow.PLATE))).isEmpty());
+  }
+
+  @Test
+  void aCurrentTakenBackIsComparedWithAConstantOne() {
+    WeldCase constant = ring(Place.END, Optional.empty());
+    WeldCase fallingCase = constant.change().ring(new Ring(DIAMETER, Place.END, 0.75)).done();
+    AlongWeld along = AlongWeld.of(fallingCase).orElseThrow();
+    AlongWeld.AtPlace other = along.other().orElseThrow();
+    assertEquals(1, other.endCurrent());
+    assertTrue(other.beadWidth() > along.places().get(2).beadWidth());
+    assertTrue(codes(SectionSimulation.run(fallingCase)).contains("falling-current"));
+  }
+
+  /** Where the depth into the thicker part is open, the band holds both of its ends. */
+  @Test
+  void anOpenDepthIntoAThickPartWidensTheBand() {
+    Side thick = Cases.side("6061", "T6", 0.008);
+    Side thin = Cases.side("6061", "T6", 0.004);
+    WeldCase open =
+        butt(OptionalDouble.empty(), Optional.empty(), Optional.empty())
+            .change()
+            .sides(thick, thin)
+            .passes(List.of(Cases.pass(250, 4e-3, 293.15)))
+            .done();
+    SectionProfile profile = SectionSimulation.run(open);
+    assertTrue(codes(profile).contains("unequal-legs-depth"));
+    for (double depth : new double[] {0.002, 0.008}) {
+      Pass known = penetrating(open.passes().get(0), depth);
+      SectionProfile end = SectionSimulation.run(open.change().passes(List.of(known)).done());
+      assertFalse(codes(end).contains("unequal-legs-depth"));
+      assertTrue(band(profile) > 1.05 * band(end), band(profile) + " " + band(end));
+    }
+  }
+
+  /** Mean width of the band of as-welded hardness in the softened metal of the thin part. */
+  private static double band(SectionProfile profile) {
+    return profile.stations().stream()
+        .filter(station -> station.zone() == Zone.OVERAGED || station.zone() == Zone.ANNEALED)
+        .map(station -> station.estimates().get(1))
+        .mapToDouble(as -> (as.high().hardness() - as.low().hardness()) / as.middle().hardness())
+        .average()
+        .orElseThrow();
+  }
+
+  private static Pass penetrating(Pass pass, double depth) {
+    return new Pass(
+        pass.process(),
+        pass.current(),
+        pass.voltage(),
+        pass.travelSpeed(),
+        pass.startTemperature(),
+        pass.beadWidth(),
+        OptionalDouble.of(depth),
+        pass.efficiency(),
+        pass.offset(),
+        pass.pause());
+  }
+
+  @Test
   void theCaseMayNameTheField() {
-    WeldCase flat = ring(Ring.Position.LAP_END, Optional.of(HeatFlow.PLATE));
+    WeldCase flat = ring(Place.END, Optional.of(HeatFlow.PLATE));
     SectionProfile profile = SectionSimulation.run(flat);
     assertTrue(codes(profile).containsAll(List.of("heat-flow-plate", "ring-as-plate")));
     assertTrue(SectionSimulation.peaks(flat).isEmpty());

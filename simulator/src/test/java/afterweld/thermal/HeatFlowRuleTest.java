@@ -23,9 +23,11 @@ class HeatFlowRuleTest {
   }
 
   private static HeatFlow.Choice choice(WeldLegs legs, double circumference, Pass... passes) {
-    OptionalDouble round =
-        circumference > 0 ? OptionalDouble.of(circumference) : OptionalDouble.empty();
-    return HeatFlowRule.choose(legs, AIR, List.of(passes), round);
+    WeldCourse course =
+        circumference > 0
+            ? WeldCourse.ring(circumference, WeldCourse.Place.WORST)
+            : WeldCourse.steady();
+    return HeatFlowRule.choose(legs, AIR, List.of(passes), course);
   }
 
   private static Pass pass() {
@@ -41,7 +43,7 @@ class HeatFlowRuleTest {
   void smallRingsBuildUpHeatAndHugeOnesDoNot() {
     HeatFlow.Choice small = choice(legs(0, 0), 0.16, pass());
     assertEquals(HeatFlow.SHELL, small.flow());
-    assertTrue(small.reason().contains("50.93 mm"), small.reason());
+    assertTrue(small.reason().contains("a tube of 51 mm (2.01 in)"), small.reason());
     assertEquals(HeatFlow.PLATE, choice(legs(0, 0), 300, pass()).flow());
   }
 
@@ -53,6 +55,22 @@ class HeatFlowRuleTest {
     assertEquals(HeatFlow.SHELL, choice(legs(0.085, 0.1), 0, pass()).flow());
     assertEquals(HeatFlow.SHELL, choice(legs(0.3, 0), 0, pass()).flow());
     assertEquals(HeatFlow.PLATE, choice(legs(0.33, 0), 0, pass()).flow());
+  }
+
+  @Test
+  void aSeamIsSteadyInTheMiddleOnlyIfItIsLong() {
+    WeldCourse longSeam = WeldCourse.seam(1, 0, WeldCourse.Place.MIDDLE);
+    assertEquals(HeatFlow.PLATE, along(longSeam).flow());
+    assertEquals(HeatFlow.SHELL, along(longSeam.at(WeldCourse.Place.END)).flow());
+    assertEquals(HeatFlow.SHELL, along(longSeam.withEndPower(0.8)).flow());
+    HeatFlow.Choice tooShort = along(WeldCourse.seam(0.06, 0, WeldCourse.Place.MIDDLE));
+    assertEquals(HeatFlow.SHELL, tooShort.flow());
+    assertTrue(
+        tooShort.reason().startsWith("a weld of 60 mm (2.36 in) is too short"), tooShort.reason());
+  }
+
+  private static HeatFlow.Choice along(WeldCourse course) {
+    return HeatFlowRule.choose(legs(0, 0), AIR, List.of(pass()), course);
   }
 
   @Test
@@ -68,8 +86,10 @@ class HeatFlowRuleTest {
 
   @Test
   void aRingTooSmallToWeldIsRefused() {
-    assertThrows(HeatInputException.class, () -> WeldCourse.ring(0.029, WeldCourse.Place.HALF_LAP));
-    WeldCourse ring = WeldCourse.ring(0.2, WeldCourse.Place.HALF_LAP);
+    assertThrows(HeatInputException.class, () -> WeldCourse.ring(0.029, WeldCourse.Place.MIDDLE));
+    WeldCourse ring = WeldCourse.ring(0.2, WeldCourse.Place.MIDDLE);
     assertThrows(IllegalArgumentException.class, () -> ring.withEndPower(0.1));
+    assertThrows(
+        HeatInputException.class, () -> WeldCourse.seam(0.009, 0, WeldCourse.Place.MIDDLE));
   }
 }

@@ -56,8 +56,12 @@ record ShellCase(Table.Row row) {
   }
 
   private WeldCourse course() {
-    double length = says("ring") ? CIRCUMFERENCE : says("arc starts") ? MARGIN + 0.2 : 0.35;
-    return new WeldCourse(says("ring"), length, WeldCourse.Place.HALF_LAP, 1);
+    if (says("ring")) {
+      return WeldCourse.ring(CIRCUMFERENCE, WeldCourse.Place.MIDDLE);
+    }
+    return says("arc starts")
+        ? WeldCourse.seam(0.2, MARGIN, WeldCourse.Place.START)
+        : WeldCourse.seam(0.35, 0, WeldCourse.Place.END);
   }
 
   private double section() {
@@ -92,11 +96,7 @@ record ShellCase(Table.Row row) {
     ShellProcedure procedure =
         new ShellProcedure(
             legs(), loss, course(), List.of(pass()), section(), section(), coarseness);
-    if (says("arc starts")) {
-      procedure.run().weld(pass(), heat().netPower(), MARGIN, course().length());
-    } else {
-      procedure.weld(heat());
-    }
+    procedure.weld(heat());
     procedure.run().cool(0, 60);
     return procedure;
   }

@@ -65,7 +65,7 @@ class ShellReferenceTest {
                 new Leg(true, 4e-3, OptionalDouble.of(0.03), metal),
                 new Leg(false, 4e-3, OptionalDouble.of(0.06), metal)),
             0);
-    WeldCourse course = WeldCourse.ring(lap, WeldCourse.Place.HALF_LAP);
+    WeldCourse course = WeldCourse.ring(lap, WeldCourse.Place.MIDDLE);
     Pass pass = Welds.pass(200, 4e-3, Welds.ROOM, OptionalDouble.empty(), OptionalDouble.of(4e-3));
     ShellProcedure procedure =
         new ShellProcedure(
