@@ -49,7 +49,8 @@ final class Procedure {
 
   private String preparation() {
     return weld.preparation().label()
-        + weld.ring().map(ring -> ", ring " + length(ring.diameter())).orElse("");
+        + weld.ring().map(ring -> ", ring " + length(ring.diameter())).orElse("")
+        + weld.seam().map(seam -> ", weld length " + length(seam.length())).orElse("");
   }
 
   private String side(Side side) {

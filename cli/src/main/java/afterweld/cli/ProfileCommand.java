@@ -3,10 +3,12 @@ package afterweld.cli;
 import afterweld.casefile.CaseFile;
 import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
+import afterweld.section.AlongWeld;
 import afterweld.section.SectionProfile;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,11 +67,14 @@ final class ProfileCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
+    CompletableFuture<Optional<AlongWeld>> along =
+        CompletableFuture.supplyAsync(() -> AlongWeld.of(asked.weld()));
     SectionProfile computed = simulation.of(asked.weld(), stages);
     SectionProfile profile = read.underPressure() ? computed.underPressure() : computed;
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
-        new ProfileResult(profile, joint, asked.requirement(), unitsOption.units(), routes(asked));
+        new ProfileResult(
+            profile, joint, asked.requirement(), unitsOption.units(), routes(asked), along.join());
     return result.answer(pictures);
   }
 }

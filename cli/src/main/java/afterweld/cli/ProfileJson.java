@@ -10,6 +10,7 @@ import static afterweld.section.UnitSystem.METRIC;
 import afterweld.choice.Judgement;
 import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
+import afterweld.section.AlongWeld;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -35,11 +37,14 @@ final class ProfileJson {
   private final SectionProfile profile;
   private final JointReport joint;
   private final Judgement judgement;
+  private final Optional<AlongWeld> along;
 
-  ProfileJson(SectionProfile profile, JointReport joint, Judgement judgement) {
+  ProfileJson(
+      SectionProfile profile, JointReport joint, Judgement judgement, Optional<AlongWeld> along) {
     this.profile = profile;
     this.joint = joint;
     this.judgement = judgement;
+    this.along = along;
   }
 
   /** The JSON text, ending in a line break. */
@@ -50,6 +55,7 @@ final class ProfileJson {
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));
+    along.ifPresent(view -> root.put("along_weld", new AlongWeldView(view).json()));
     JointJson jointJson = new JointJson(profile, joint);
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());

@@ -8,6 +8,7 @@ import afterweld.choice.RouteStudy;
 import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.section.AlongWeld;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
@@ -23,27 +24,29 @@ import java.util.Optional;
  * @param requirement what the case asks
  * @param units for people; programs always get metric JSON
  * @param routes the routes, if they are to be in the report
+ * @param along the weld along its way, if it has a start and an end that count
  */
 record ProfileResult(
     SectionProfile profile,
     JointReport joint,
     Requirement requirement,
     UnitSystem units,
-    Optional<RouteStudy> routes) {
+    Optional<RouteStudy> routes,
+    Optional<AlongWeld> along) {
 
   ProfileResult(
       SectionProfile profile, JointReport joint, Requirement requirement, UnitSystem units) {
-    this(profile, joint, requirement, units, Optional.empty());
+    this(profile, joint, requirement, units, Optional.empty(), Optional.empty());
   }
 
   /** The JSON text. */
   String json() {
-    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC)).text();
+    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC), along).text();
   }
 
   /** The table for a person. */
   ProfileTable table() {
-    return new ProfileTable(profile, joint, judgement(units), units);
+    return new ProfileTable(profile, joint, judgement(units), units, along);
   }
 
   /** The files for the output folder by name, the JSON first. */

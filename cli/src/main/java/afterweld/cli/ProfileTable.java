@@ -2,11 +2,13 @@ package afterweld.cli;
 
 import afterweld.choice.Judgement;
 import afterweld.joint.JointReport;
+import afterweld.section.AlongWeld;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,12 +18,19 @@ final class ProfileTable {
   private final JointReport joint;
   private final Judgement judgement;
   private final UnitSystem units;
+  private final Optional<AlongWeld> along;
 
-  ProfileTable(SectionProfile profile, JointReport joint, Judgement judgement, UnitSystem units) {
+  ProfileTable(
+      SectionProfile profile,
+      JointReport joint,
+      Judgement judgement,
+      UnitSystem units,
+      Optional<AlongWeld> along) {
     this.profile = profile;
     this.joint = joint;
     this.judgement = judgement;
     this.units = units;
+    this.along = along;
   }
 
   /**
@@ -35,6 +44,8 @@ final class ProfileTable {
         + block("Weld metal and heat", procedure.weldMetal() + procedure.passes())
         + block("Zones as welded", zones.places() + softening())
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
+        + block(
+            "Along the weld", along.map(view -> new AlongWeldView(view).table(units)).orElse(""))
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())

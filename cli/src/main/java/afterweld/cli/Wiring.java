@@ -4,6 +4,7 @@ import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.Fault;
 import afterweld.casefile.FittedCase;
+import afterweld.charts.AlongWeldChart;
 import afterweld.charts.FillerChart;
 import afterweld.charts.Picture;
 import afterweld.charts.ProfileCharts;
@@ -16,6 +17,7 @@ import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,8 +84,10 @@ final class Wiring {
   private static Map<String, byte[]> draw(ProfileResult result) {
     CompletableFuture<Optional<FillerPart>> fillers =
         CompletableFuture.supplyAsync(() -> fillers(result));
-    List<Picture.Files> drawn =
-        Picture.drawAll(ProfileCharts.of(result.profile(), result.requirement(), result.units()));
+    List<Picture> pictures =
+        new ArrayList<>(ProfileCharts.of(result.profile(), result.requirement(), result.units()));
+    result.along().ifPresent(along -> pictures.add(AlongWeldChart.of(along, result.units())));
+    List<Picture.Files> drawn = Picture.drawAll(pictures);
     Map<String, byte[]> files = new LinkedHashMap<>();
     for (Picture.Files picture : drawn) {
       files.put(picture.name() + ".png", picture.png());

@@ -1,8 +1,8 @@
 package afterweld.section;
 
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.PassHeat;
 import afterweld.thermal.PeakMap;
-import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldCourse.Place;
 import java.util.List;
 import java.util.Optional;
@@ -11,37 +11,49 @@ import java.util.stream.Stream;
 
 /**
  * How a weld that starts and ends differs along its way: the peak temperature of the whole part,
- * the section as welded near the start, half way and near the end, and what taking the current back
- * would change. Power is taken as proportional to the current.
+ * the section as welded near the start, half way and near the end, and what another fall of the
+ * current would change. Power is taken as proportional to the current.
  *
  * @param ring whether the weld meets its start
  * @param peaks of the whole part
- * @param places start, half way, end, all at the current of the case
- * @param other the end at another end current: with the current constant where the case takes it
- *     back, else taken back so far that the bead is as wide at the end as half way; empty where it
- *     would not have to be
+ * @param stated the sections with the current of the case
+ * @param other the sections with the same current half way and another fall: constant where the
+ *     case takes the current back, else so that the end melts no farther than half way; empty where
+ *     the end gets no hotter
  */
-public record AlongWeld(
-    boolean ring, PeakMap peaks, List<AtPlace> places, Optional<AtPlace> other) {
+public record AlongWeld(boolean ring, PeakMap peaks, Sections stated, Optional<Sections> other) {
   private static final double NO_NEED = 0.98;
+
+  /**
+   * Sections of a weld.
+   *
+   * @param endCurrent current at the end over that at the start
+   * @param passes heat of each pass at the start
+   * @param places start, half way, end
+   */
+  public record Sections(double endCurrent, List<PassHeat> passes, List<AtPlace> places) {
+    /** Copies the lists. */
+    public Sections {
+      passes = List.copyOf(passes);
+      places = List.copyOf(places);
+    }
+
+    /** The section near the end. */
+    public AtPlace end() {
+      return places.get(places.size() - 1);
+    }
+  }
 
   /**
    * A section of the weld.
    *
    * @param place where
    * @param fromStart m from the start of the weld
-   * @param endCurrent current at the end of the weld over that at its start
    * @param beadWidth of the last pass on the arc side, m
    * @param profile before welding and as welded, with few stations and without the bands of default
    *     inputs
    */
-  public record AtPlace(
-      Place place, double fromStart, double endCurrent, double beadWidth, SectionProfile profile) {}
-
-  /** Copies the list. */
-  public AlongWeld {
-    places = List.copyOf(places);
-  }
+  public record AtPlace(Place place, double fromStart, double beadWidth, SectionProfile profile) {}
 
   /** The name of a place on this weld. */
   public String label(Place place) {
@@ -63,33 +75,36 @@ public record AlongWeld(
   }
 
   private static AlongWeld of(WeldCase asWelded, CaseHeat heat, PeakMap peaks) {
-    WeldCourse course = asWelded.course();
-    CompletableFuture<Optional<AtPlace>> other =
+    CompletableFuture<Optional<Sections>> other =
         CompletableFuture.supplyAsync(() -> other(asWelded, heat));
-    List<AtPlace> places =
-        Stream.of(Place.START, Place.MIDDLE, Place.END)
-            .map(place -> section(asWelded, heat, place, course.endPower()))
-            .toList();
-    return new AlongWeld(course.ring(), peaks, places, other.join());
+    Sections stated = sections(asWelded, heat, asWelded.course().endPower());
+    return new AlongWeld(asWelded.course().ring(), peaks, stated, other.join());
   }
 
-  private static Optional<AtPlace> other(WeldCase asWelded, CaseHeat heat) {
+  private static Optional<Sections> other(WeldCase asWelded, CaseHeat heat) {
     boolean constant = asWelded.course().endPower() == 1;
     try {
       double share = constant ? heat.evenEndCurrent() : 1;
       return constant && share > NO_NEED
           ? Optional.empty()
-          : Optional.of(section(asWelded, heat.withEndCurrent(share), Place.END, share));
+          : Optional.of(sections(asWelded, heat.withEndCurrent(share), share));
     } catch (HeatInputException burnsThrough) {
       return Optional.empty();
     }
   }
 
-  private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place, double endCurrent) {
+  private static Sections sections(WeldCase asWelded, CaseHeat heat, double endCurrent) {
+    List<AtPlace> places =
+        Stream.of(Place.START, Place.MIDDLE, Place.END)
+            .map(place -> section(asWelded, heat, place))
+            .toList();
+    return new Sections(endCurrent, heat.heats(), places);
+  }
+
+  private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place) {
     return new AtPlace(
         place,
         heat.peaks().orElseThrow().fromStart(place),
-        endCurrent,
         heat.beadWidth(place),
         SectionSimulation.runThin(asWelded, heat.at(place)));
   }

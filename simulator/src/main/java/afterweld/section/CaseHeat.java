@@ -124,12 +124,15 @@ final class CaseHeat {
     return new CaseHeat(weldCase, legs, loss, choice, heats, shell, elsewhere);
   }
 
-  /** The same passes, with another share of the first current at the end. */
+  /**
+   * The same current half way, with another share of its first value at the end: more at the start.
+   */
   CaseHeat withEndCurrent(double share) {
+    List<PassHeat> others = ShellSolver.of(legs, loss, weldCase.course()).pivoted(heats, share);
     ShellWeld other =
         ShellSolver.of(legs, loss, weldCase.course().withEndPower(share))
-            .weld(heats, shell.orElseThrow());
-    return new CaseHeat(weldCase, legs, loss, choice, heats, Optional.of(other), place);
+            .weld(others, shell.orElseThrow());
+    return new CaseHeat(weldCase, legs, loss, choice, others, Optional.of(other), place);
   }
 
   /** Share of the first current at the end that keeps the bead even from half way on. */

@@ -45,6 +45,21 @@ public record Pass(
     }
   }
 
+  /** The same pass at another current, A. */
+  Pass withCurrent(double other) {
+    return new Pass(
+        process,
+        other,
+        voltage,
+        travelSpeed,
+        startTemperature,
+        beadWidth,
+        penetration,
+        efficiency,
+        offset,
+        pause);
+  }
+
   /** Electrical power of the arc, W. */
   public double arcPower() {
     return current * voltage;

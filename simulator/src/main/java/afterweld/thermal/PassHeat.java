@@ -34,6 +34,19 @@ public record PassHeat(
     return SourceDepth.of(pass, thickness, fusionHalfWidth);
   }
 
+  /** The pass at another current, as many times the power entering the metal. */
+  PassHeat times(double factor) {
+    return new PassHeat(
+        pass.withCurrent(factor * pass.current()),
+        efficiency,
+        efficiencyLow,
+        efficiencyHigh,
+        calibrated,
+        factor * netPower,
+        fusionHalfWidth,
+        calibratedBy);
+  }
+
   /** The pass with its efficiency stated, so that the bead follows when something else changes. */
   public Pass passAtThisEfficiency() {
     return efficiencyLow < efficiencyHigh

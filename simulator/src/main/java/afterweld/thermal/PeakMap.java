@@ -103,12 +103,20 @@ public final class PeakMap {
   double hotterAtEnd(double distance) {
     double sum = 0;
     for (int leg = 0; leg < legs(); leg++) {
-      sum += at(leg, WeldCourse.Place.END, distance) - at(leg, WeldCourse.Place.MIDDLE, distance);
+      sum +=
+          peak(leg, fromStart(WeldCourse.Place.END), distance)
+              - peak(leg, fromStart(WeldCourse.Place.MIDDLE), distance);
     }
     return sum / legs();
   }
 
-  private double at(int leg, WeldCourse.Place place, double distance) {
+  /**
+   * Peak temperature, K; linear between what was computed, beyond the end of a leg that of its end.
+   *
+   * @param place m from the start of the weld
+   * @param distance m from the weld centre, without sign
+   */
+  public double peak(int leg, double place, double distance) {
     double[] distances = across.get(leg);
     double[] values = profile(leg, place);
     int outer = 1;

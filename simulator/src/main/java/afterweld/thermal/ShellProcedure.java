@@ -1,6 +1,7 @@
 package afterweld.thermal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -102,7 +103,7 @@ final class ShellProcedure {
    * @param guess from which to search, W
    */
   double power(Pass pass, double guess) {
-    double target = missing(pass, null);
+    double target = missingBefore(pass);
     double power = guess;
     double before = 0;
     double missingBefore = target;
@@ -139,22 +140,41 @@ final class ShellProcedure {
     }
   }
 
-  /** Without a record: from the temperature before the pass on. */
   private double missing(Pass pass, ShellRecord record) {
     double halfWidth = pass.beadWidth().orElseThrow() / 2;
+    List<ShellSection> surfaces =
+        IntStream.range(0, legs.legs().size())
+            .mapToObj(leg -> surface(record, leg, pass, halfWidth))
+            .toList();
+    return missing(pass, surfaces, heats.size(), halfWidth);
+  }
+
+  /**
+   * Heat potential missing to the fusion temperature, by thickness over the legs.
+   *
+   * @param surfaces arc side of each leg
+   * @param which number of the pass
+   * @param halfWidth distance from the bead's centre, m
+   */
+  private double missing(Pass pass, List<ShellSection> surfaces, int which, double halfWidth) {
     double sum = 0;
-    for (int i = 0; i < legs.legs().size(); i++) {
+    for (int i = 0; i < surfaces.size(); i++) {
       Leg leg = legs.legs().get(i);
-      HeatPotential potential = leg.material().potential();
-      double reached =
-          record == null
-              ? pass.startTemperature()
-              : surface(record, i, pass, halfWidth)
-                  .peak(heats.size(), Math.max(0, halfWidth + towards(leg, pass)));
-      double rise = potential.at(leg.material().fusionTemperature()) - potential.at(reached);
-      sum += leg.thickness() * rise;
+      double place = Math.max(0, halfWidth + towards(leg, pass));
+      sum += missing(leg, surfaces.get(i).peak(which, place));
     }
     return sum;
+  }
+
+  private static double missing(Leg leg, double reached) {
+    HeatPotential potential = leg.material().potential();
+    double rise = potential.at(leg.material().fusionTemperature()) - potential.at(reached);
+    return leg.thickness() * rise;
+  }
+
+  /** What is missing before the pass. */
+  private double missingBefore(Pass pass) {
+    return legs.legs().stream().mapToDouble(leg -> missing(leg, pass.startTemperature())).sum();
   }
 
   private static double towards(Leg leg, Pass pass) {
@@ -196,8 +216,9 @@ final class ShellProcedure {
   }
 
   /**
-   * Distance of the fusion line from the bead's centre on the arc side, where widths are taken, m;
-   * 0 if it does not melt there.
+   * Distance of the fusion line from the bead's centre on the arc side, where widths are taken, m,
+   * as the power is found: no heat potential missing there, by thickness over the legs; 0 if it
+   * does not melt there.
    *
    * @param heat of the pass that was welded last
    */
@@ -220,17 +241,13 @@ final class ShellProcedure {
   }
 
   private double fusionHalfWidth(PassHeat heat, int pass, ShellRecord record) {
-    double sum = 0;
-    double thickness = 0;
-    for (int i = 0; i < legs.legs().size(); i++) {
-      Leg leg = legs.legs().get(i);
-      ShellSection side = surface(record, i, heat.pass(), heat.fusionHalfWidth());
-      double fusion = leg.material().fusionTemperature();
-      double reach = side.outermost(y -> side.peak(pass, y), fusion);
-      sum += leg.thickness() * Math.max(0, reach - towards(leg, heat.pass()));
-      thickness += leg.thickness();
-    }
-    return sum / thickness;
+    List<ShellSection> surfaces =
+        IntStream.range(0, legs.legs().size())
+            .mapToObj(leg -> surface(record, leg, heat.pass(), heat.fusionHalfWidth()))
+            .toList();
+    ShellSection widest =
+        surfaces.stream().max(Comparator.comparingDouble(ShellSection::end)).orElseThrow();
+    return widest.outermost(y -> -missing(heat.pass(), surfaces, pass, y), 0);
   }
 
   /** Time line of the stations of a leg at a place; {@code WORST} stands for the section. */

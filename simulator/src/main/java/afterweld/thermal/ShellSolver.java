@@ -112,23 +112,39 @@ public final class ShellSolver {
   }
 
   /**
+   * The same passes with another share of their first power at the end and the same power half way:
+   * so much more at the start.
+   *
+   * @param heats on this course
+   * @param endPower power at the end over that at the start
+   */
+  public List<PassHeat> pivoted(List<PassHeat> heats, double endPower) {
+    double factor = (1 + course.endPower()) / (1 + endPower);
+    return heats.stream().map(heat -> heat.times(factor)).toList();
+  }
+
+  /**
    * Power at the end of the weld over that at its start with which the end melts no farther than
-   * the middle does: with it the peaks at the fusion line are the same. By a secant from a weld
-   * with three quarters; 1 where the end is no hotter at constant current.
+   * the middle does, the power half way being the same: with it the peaks at the fusion line are
+   * alike. By a secant, on a coarse net; 1 where the end is no hotter at constant current.
    *
    * @param constant the weld at constant current
    */
   public double evenEndPower(ShellWeld constant) {
     double fusion = constant.beadWidth(WeldCourse.Place.MIDDLE) / 2;
-    double excess = constant.peaks().hotterAtEnd(fusion);
+    double excess = ending(1, constant).peaks().hotterAtEnd(fusion);
     if (excess <= 0) {
       return 1;
     }
-    ShellSolver falling =
-        new ShellSolver(legs, loss, course.withEndPower(TRIAL_END_POWER), coarseness);
-    double left = falling.weld(constant.heats(), constant).peaks().hotterAtEnd(fusion);
+    double left = ending(TRIAL_END_POWER, constant).peaks().hotterAtEnd(fusion);
     double even = 1 - excess * (1 - TRIAL_END_POWER) / (excess - left);
     return left < excess ? Math.max(LEAST_END_POWER, even) : LEAST_END_POWER;
+  }
+
+  private ShellWeld ending(double endPower, ShellWeld constant) {
+    return new ShellSolver(
+            legs, loss, course.withEndPower(endPower), coarseness * SCOUTING_COARSENESS)
+        .weld(pivoted(constant.heats(), endPower), constant);
   }
 
   /** The course as far as it is followed: a long seam no longer than until it is steady. */

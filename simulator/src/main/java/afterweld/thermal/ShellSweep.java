@@ -1,5 +1,7 @@
 package afterweld.thermal;
 
+import java.util.Arrays;
+
 /**
  * Solves one line along the weld: a tridiagonal system, closed on itself for a ring.
  *
@@ -8,10 +10,13 @@ package afterweld.thermal;
  * first.
  */
 final class ShellSweep {
+  private static final double FADED = 1e-20;
+
   private final int count;
   private final boolean ring;
   private final double[] diagonal;
   private final double[] link;
+  private final double[] inverse;
   private final double[] upper;
   private final double[] corner;
 
@@ -20,6 +25,7 @@ final class ShellSweep {
     this.ring = ring;
     this.diagonal = new double[count];
     this.link = new double[count];
+    this.inverse = new double[count];
     this.upper = new double[count];
     this.corner = new double[count];
   }
@@ -40,7 +46,8 @@ final class ShellSweep {
     if (ring) {
       solveRing(values);
     } else {
-      eliminate(values, null);
+      factor();
+      substitute(values);
     }
   }
 
@@ -57,43 +64,74 @@ final class ShellSweep {
     int end = count - 1;
     double closing = -link[end];
     double split = -diagonal[0];
-    java.util.Arrays.fill(corner, 0);
-    corner[0] = split;
-    corner[end] = closing;
     diagonal[0] -= split;
     diagonal[end] -= closing * closing / split;
-    eliminate(values, corner);
+    factor();
+    substitute(values);
+    int reach = corner(split, closing);
     double ratio = closing / split;
     double share = (values[0] + ratio * values[end]) / (1 + corner[0] + ratio * corner[end]);
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < reach; i++) {
+      values[i] -= share * corner[i];
+    }
+    for (int i = Math.max(reach, count - reach); i < count; i++) {
       values[i] -= share * corner[i];
     }
   }
 
-  private void eliminate(double[] first, double[] second) {
-    double inverse = 1 / diagonal[0];
-    first[0] *= inverse;
-    if (second != null) {
-      second[0] *= inverse;
-    }
+  /** Inverse pivots and the upper factors. */
+  private void factor() {
+    double above = 1 / diagonal[0];
+    inverse[0] = above;
     for (int i = 1; i < count; i++) {
       double coupling = link[i - 1];
-      upper[i] = -coupling * inverse;
-      inverse = 1 / (diagonal[i] + coupling * upper[i]);
-      first[i] = (first[i] + coupling * first[i - 1]) * inverse;
-      if (second != null) {
-        second[i] = (second[i] + coupling * second[i - 1]) * inverse;
-      }
-    }
-    back(first);
-    if (second != null) {
-      back(second);
+      double share = coupling * above;
+      above = 1 / (diagonal[i] - coupling * share);
+      upper[i] = share;
+      inverse[i] = above;
     }
   }
 
-  private void back(double[] values) {
-    for (int i = count - 2; i >= 0; i--) {
-      values[i] -= upper[i + 1] * values[i + 1];
+  private void substitute(double[] values) {
+    double last = values[0] * inverse[0];
+    values[0] = last;
+    for (int i = 1; i < count; i++) {
+      last = (values[i] + link[i - 1] * last) * inverse[i];
+      values[i] = last;
     }
+    for (int i = count - 2; i >= 0; i--) {
+      last = values[i] + upper[i + 1] * last;
+      values[i] = last;
+    }
+  }
+
+  /**
+   * Solves for the corner's own right side: {@code split} at the start, {@code closing} at the end.
+   * It fades from both ends inwards, and is left at nothing where no bit of the answer would
+   * change.
+   *
+   * @return how many cells from either end it reaches
+   */
+  private int corner(double split, double closing) {
+    Arrays.fill(corner, 0);
+    int end = count - 1;
+    corner[0] = split * inverse[0];
+    double least = FADED * Math.abs(corner[0]);
+    int reach = 1;
+    while (reach < end && Math.abs(corner[reach - 1]) > least) {
+      corner[reach] = link[reach - 1] * corner[reach - 1] * inverse[reach];
+      reach++;
+    }
+    corner[end] = (closing + link[end - 1] * corner[end - 1]) * inverse[end];
+    double leastBack = FADED * Math.abs(corner[end]);
+    int from = end;
+    while (from > 0 && Math.abs(corner[from]) > leastBack) {
+      from--;
+      corner[from] += upper[from + 1] * corner[from + 1];
+    }
+    for (int i = Math.min(from, reach) - 1; i >= 0; i--) {
+      corner[i] += upper[i + 1] * corner[i + 1];
+    }
+    return Math.min(count, Math.max(reach, count - from));
   }
 }

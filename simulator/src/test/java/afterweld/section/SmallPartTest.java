@@ -85,13 +85,15 @@ class SmallPartTest {
     AlongWeld along = AlongWeld.of(ring(Place.WORST, Optional.empty())).orElseThrow();
     assertEquals(
         List.of("start", "half lap", "lap end"),
-        along.places().stream().map(place -> along.label(place.place())).toList());
-    List<Double> widths = along.places().stream().map(AlongWeld.AtPlace::beadWidth).toList();
-    List<Double> soft = along.places().stream().map(at -> softened(at.profile())).toList();
+        along.stated().places().stream().map(place -> along.label(place.place())).toList());
+    List<Double> widths =
+        along.stated().places().stream().map(AlongWeld.AtPlace::beadWidth).toList();
+    List<Double> soft = along.stated().places().stream().map(at -> softened(at.profile())).toList();
     assertTrue(widths.get(0) < widths.get(1) && widths.get(1) < widths.get(2), "" + widths);
     assertTrue(soft.get(1) < soft.get(2), "" + soft);
-    AlongWeld.AtPlace taken = along.other().orElseThrow();
-    assertTrue(taken.endCurrent() < 0.95, "end current " + taken.endCurrent());
+    AlongWeld.Sections falling = along.other().orElseThrow();
+    assertTrue(falling.endCurrent() < 0.95, "end current " + falling.endCurrent());
+    AlongWeld.AtPlace taken = falling.end();
     assertTrue(taken.beadWidth() < widths.get(2), "" + taken.beadWidth());
     assertTrue(softened(taken.profile()) < soft.get(2), "" + softened(taken.profile()));
   }
@@ -102,7 +104,7 @@ class SmallPartTest {
     WeldCase half = ring(Place.MIDDLE, Optional.empty());
     SectionProfile section = SectionSimulation.runThin(half);
     AlongWeld along = AlongWeld.of(half).orElseThrow();
-    assertEquals(section.stations(), along.places().get(1).profile().stations());
+    assertEquals(section.stations(), along.stated().places().get(1).profile().stations());
   }
 
   @Test
@@ -117,9 +119,9 @@ class SmallPartTest {
     WeldCase constant = ring(Place.END, Optional.empty());
     WeldCase fallingCase = constant.change().ring(new Ring(DIAMETER, Place.END, 0.75)).done();
     AlongWeld along = AlongWeld.of(fallingCase).orElseThrow();
-    AlongWeld.AtPlace other = along.other().orElseThrow();
+    AlongWeld.Sections other = along.other().orElseThrow();
     assertEquals(1, other.endCurrent());
-    assertTrue(other.beadWidth() > along.places().get(2).beadWidth());
+    assertTrue(other.end().beadWidth() > along.stated().places().get(2).beadWidth());
     assertTrue(codes(SectionSimulation.run(fallingCase)).contains("falling-current"));
   }
 

@@ -167,7 +167,7 @@ class ShellLawsTest {
     assertTrue(share > 0.5 && share < 0.95, "share " + share);
     ShellWeld even =
         ShellSolver.of(legs, AIR, WeldCourse.ring(LAP, WeldCourse.Place.END).withEndPower(share))
-            .weld(weld.heats(), weld);
+            .weld(constant.pivoted(weld.heats(), share), weld);
     double width = even.beadWidth(WeldCourse.Place.MIDDLE);
     assertEquals(width, even.beadWidth(WeldCourse.Place.END), 0.1 * width);
   }

@@ -126,6 +126,8 @@ public final class ProfileReport {
     return switch (name) {
       case "hardness" -> "Hardness before and after; the numbers are in the tables below.";
       case "strength" -> "Yield and tensile strength; the numbers are in the tables below.";
+      case "along-weld" ->
+          "Peak temperature along the weld, and the hardness at its start, half way and at its end.";
       case "fillers" -> "Yield of the weld metal against dilution.";
       default -> "Peak temperatures and thermal cycles; the numbers are in the tables below.";
     };

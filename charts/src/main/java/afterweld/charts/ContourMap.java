@@ -1,0 +1,110 @@
+package afterweld.charts;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A field over both axes of a plot: darker where it is higher, with lines of equal value that carry
+ * their figure. The lattice spans the whole plot.
+ */
+final class ContourMap {
+  /** Cells reach a little into their neighbours, so that no seam shows. */
+  private static final double OVERLAP = 1.1;
+
+  private static final float LABEL = 19;
+  private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
+
+  private final Plot plot;
+  private final Axis across;
+  private final Axis up;
+  private final ContourField field;
+  private final List<Double> levels;
+  private final List<Rectangle2D> taken = new ArrayList<>();
+
+  /**
+   * A map.
+   *
+   * @param across horizontal axis of the plot
+   * @param up vertical axis of the plot
+   * @param levels values whose lines are drawn, rising
+   */
+  ContourMap(Plot plot, Axis across, Axis up, ContourField field, List<Double> levels) {
+    this.plot = plot;
+    this.across = across;
+    this.up = up;
+    this.field = field;
+    this.levels = List.copyOf(levels);
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param ink colour that shades it
+   * @param unit behind the figures of the lines
+   */
+  void draw(Graphics2D g, Color ink, String unit) {
+    shade(ink);
+    levels.forEach(level -> contour(g, level, unit));
+  }
+
+  private double wide() {
+    return across.span() / (field.side() - 1);
+  }
+
+  private double high() {
+    return up.span() / (field.side() - 1);
+  }
+
+  private void shade(Color ink) {
+    int cells = field.side() - 1;
+    for (int row = 0; row < cells; row++) {
+      for (int column = 0; column < cells; column++) {
+        double middle = field.middle(column, row);
+        if (Double.isFinite(middle)) {
+          long above = levels.stream().filter(level -> middle >= level).count();
+          double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
+          plot.shade(
+              across.from() + column * wide(),
+              across.from() + (column + OVERLAP) * wide(),
+              up.from() + row * high(),
+              up.from() + (row + OVERLAP) * high(),
+              Ink.over(ink, share));
+        }
+      }
+    }
+  }
+
+  private void contour(Graphics2D g, double level, String unit) {
+    List<Curve.Spot> line = new ArrayList<>();
+    for (ContourField.Piece piece : field.pieces(level)) {
+      Curve.Spot from = spot(piece.x1(), piece.y1());
+      plot.curve(new Curve("", List.of(from, spot(piece.x2(), piece.y2())), CONTOUR));
+      line.add(from);
+    }
+    label(g, Text.bold(Figures.shortest(level) + " " + unit, LABEL, Ink.TEXT), line);
+  }
+
+  private Curve.Spot spot(double column, double row) {
+    return new Curve.Spot(across.from() + column * wide(), up.from() + row * high());
+  }
+
+  /** Sets the value on its line, at the first place from the middle on that is still free. */
+  private void label(Graphics2D g, Text text, List<Curve.Spot> line) {
+    for (int i = 0; i < line.size(); i++) {
+      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+      Curve.Spot spot = line.get(Math.floorMod(line.size() / 2 + away, line.size()));
+      double left = plot.x(spot.x()) - text.width() / 2;
+      double top = plot.y(spot.y()) - text.height() / 2;
+      Rectangle2D box =
+          new Rectangle2D.Double(left - 6, top - 4, text.width() + 12, text.height() + 8);
+      if (plot.area().contains(box) && taken.stream().noneMatch(box::intersects)) {
+        taken.add(box);
+        text.drawOver(g, left, top + text.rise());
+        return;
+      }
+    }
+  }
+}
