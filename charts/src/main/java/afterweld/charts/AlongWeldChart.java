@@ -135,7 +135,7 @@ public final class AlongWeldChart {
   }
 
   private void map(Graphics2D g, Rectangle2D frame) {
-    PeakMap peaks = along.peaks();
+    PeakMap peaks = along.stated().peaks();
     double[] places = peaks.along();
     double first = peaks.ring() ? 0 : places[0];
     double last = peaks.ring() ? peaks.length() : places[places.length - 1];
@@ -165,10 +165,10 @@ public final class AlongWeldChart {
     double[] values = new double[LATTICE * LATTICE];
     for (int row = 0; row < LATTICE; row++) {
       double y = left + (right - left) * row / (LATTICE - 1);
-      int leg = y < 0 ? 0 : along.peaks().legs() - 1;
+      int leg = y < 0 ? 0 : along.stated().peaks().legs() - 1;
       for (int column = 0; column < LATTICE; column++) {
         double x = first + (last - first) * column / (LATTICE - 1);
-        double peak = Math.min(MOLTEN, along.peaks().peak(leg, x, Math.abs(y)));
+        double peak = Math.min(MOLTEN, along.stated().peaks().peak(leg, x, Math.abs(y)));
         values[row * LATTICE + column] = units.temperature(peak);
       }
     }
@@ -177,7 +177,7 @@ public final class AlongWeldChart {
 
   /** How far a leg is drawn, m: to where the peaks no longer matter. */
   private double reach(int leg) {
-    double[] distances = along.peaks().across(leg);
+    double[] distances = along.stated().peaks().across(leg);
     int line = distances.length - 1;
     while (line > 1 && hottest(leg, line) < COOL) {
       line--;
@@ -187,8 +187,8 @@ public final class AlongWeldChart {
 
   private double hottest(int leg, int line) {
     double highest = 0;
-    for (int place = 0; place < along.peaks().along().length; place++) {
-      highest = Math.max(highest, along.peaks().peak(leg, place, line));
+    for (int place = 0; place < along.stated().peaks().along().length; place++) {
+      highest = Math.max(highest, along.stated().peaks().peak(leg, place, line));
     }
     return highest;
   }

@@ -4,13 +4,11 @@ import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
 import afterweld.section.OutputQuantity;
-import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
-import afterweld.section.Zone;
-import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
+import afterweld.thermal.PeakMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,9 +22,16 @@ final class AlongWeldView {
   private static final int AS_WELDED = 1;
 
   private final AlongWeld along;
+  private final double softeningFrom;
 
-  AlongWeldView(AlongWeld along) {
+  /**
+   * A view.
+   *
+   * @param softeningFrom peak temperature from which the base loses strength, K; NaN if it does not
+   */
+  AlongWeldView(AlongWeld along, double softeningFrom) {
     this.along = along;
+    this.softeningFrom = softeningFrom;
   }
 
   /** A row for each place, at the current of the case and at another. */
@@ -46,9 +51,9 @@ final class AlongWeldView {
             sections -> sections.places().forEach(at -> table.row(cells(sections, at, units))));
     return table.text()
         + Paragraph.of(
-            "Bead on the arc side; softened from edge to edge; lowest yield and hardness as"
-                + " welded.")
-        + Paragraph.of(aboutCurrent());
+            "Bead on the arc side; softened from edge to edge, where the base loses over 2 % of its"
+                + " yield; lowest yield and hardness as welded.")
+        + aboutCurrent();
   }
 
   private Stream<Sections> all() {
@@ -61,7 +66,7 @@ final class AlongWeldView {
       currents(sections),
       distance(units, at.fromStart()),
       distance(units, at.beadWidth()),
-      distance(units, softened(at.profile())),
+      distance(units, softened(sections, at)),
       OutputQuantity.YIELD.text(units, lowest(at, Strength::yield)),
       OutputQuantity.HARDNESS.text(units, lowest(at, Strength::hardness))
     };
@@ -85,25 +90,30 @@ final class AlongWeldView {
 
   private String aboutCurrent() {
     if (along.other().isEmpty()) {
-      return "The end melts no farther than the middle: the current need not be taken back.";
+      return "";
     }
     Sections other = along.other().get();
-    String power = " Power is taken as proportional to the current.";
-    return other.endCurrent() == 1
-        ? "Below, the same current half way held constant." + power
-        : String.format(
+    String fall =
+        other.endCurrent() == 1
+            ? "held constant"
+            : String.format(
                 Locale.ROOT,
-                "Below, the same current half way, falling evenly to %.0f %% of its first value: so"
-                    + " the end would melt no farther than half way.",
-                100 * other.endCurrent())
-            + power;
+                "falling evenly to %.0f %% of its first value, to keep the bead even",
+                100 * other.endCurrent());
+    return Paragraph.of(
+        "Below, the same current half way, "
+            + fall
+            + "; power is taken as proportional to the current.");
   }
 
-  /** Distance between the outer edges of what is not base, m. */
-  private static double softened(SectionProfile profile) {
-    List<ZoneSpan> changed =
-        profile.zones().stream().filter(span -> span.zone() != Zone.BASE).toList();
-    return changed.isEmpty() ? 0 : changed.get(changed.size() - 1).to() - changed.get(0).from();
+  /** Distance between the outer edges of what got hot enough to lose strength, m. */
+  private double softened(Sections sections, AtPlace at) {
+    if (Double.isNaN(softeningFrom)) {
+      return 0;
+    }
+    PeakMap peaks = sections.peaks();
+    return peaks.reach(0, at.fromStart(), softeningFrom)
+        + peaks.reach(peaks.legs() - 1, at.fromStart(), softeningFrom);
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
@@ -133,7 +143,7 @@ final class AlongWeldView {
     json.put("start_current_A", new JsonNumber(start, 1));
     json.put("end_current_A", new JsonNumber(start * sections.endCurrent(), 1));
     json.put("bead_width_mm", new JsonNumber(at.beadWidth() * 1e3, 2));
-    json.put("softened_mm", new JsonNumber(softened(at.profile()) * 1e3, 1));
+    json.put("softened_mm", new JsonNumber(softened(sections, at) * 1e3, 1));
     json.put("lowest_yield_MPa", new JsonNumber(lowest(at, Strength::yield) / 1e6, 1));
     json.put("lowest_hardness_HV", new JsonNumber(lowest(at, Strength::hardness), 1));
     return json;

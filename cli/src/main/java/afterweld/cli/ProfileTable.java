@@ -45,7 +45,10 @@ final class ProfileTable {
         + block("Zones as welded", zones.places() + softening())
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
         + block(
-            "Along the weld", along.map(view -> new AlongWeldView(view).table(units)).orElse(""))
+            "Along the weld",
+            along
+                .map(view -> new AlongWeldView(view, profile.softeningFrom()).table(units))
+                .orElse(""))
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())

@@ -15,13 +15,12 @@ import java.util.stream.Stream;
  * current would change. Power is taken as proportional to the current.
  *
  * @param ring whether the weld meets its start
- * @param peaks of the whole part
  * @param stated the sections with the current of the case
  * @param other the sections with the same current half way and another fall: constant where the
- *     case takes the current back, else so that the end melts no farther than half way; empty where
- *     the end gets no hotter
+ *     case takes the current back, else so that the bead stays even; empty where the end gets no
+ *     hotter, and where a long seam is followed in part only
  */
-public record AlongWeld(boolean ring, PeakMap peaks, Sections stated, Optional<Sections> other) {
+public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other) {
   private static final double NO_NEED = 0.98;
 
   /**
@@ -29,9 +28,11 @@ public record AlongWeld(boolean ring, PeakMap peaks, Sections stated, Optional<S
    *
    * @param endCurrent current at the end over that at the start
    * @param passes heat of each pass at the start
+   * @param peaks of the whole part
    * @param places start, half way, end
    */
-  public record Sections(double endCurrent, List<PassHeat> passes, List<AtPlace> places) {
+  public record Sections(
+      double endCurrent, List<PassHeat> passes, PeakMap peaks, List<AtPlace> places) {
     /** Copies the lists. */
     public Sections {
       passes = List.copyOf(passes);
@@ -71,18 +72,21 @@ public record AlongWeld(boolean ring, PeakMap peaks, Sections stated, Optional<S
       return Optional.empty();
     }
     CaseHeat heat = CaseHeat.of(weldCase);
-    return heat.peaks().map(peaks -> of(weldCase.withAfterWeld(List.of()), heat, peaks));
+    return heat.peaks().map(peaks -> of(weldCase.withAfterWeld(List.of()), heat));
   }
 
-  private static AlongWeld of(WeldCase asWelded, CaseHeat heat, PeakMap peaks) {
+  private static AlongWeld of(WeldCase asWelded, CaseHeat heat) {
     CompletableFuture<Optional<Sections>> other =
         CompletableFuture.supplyAsync(() -> other(asWelded, heat));
     Sections stated = sections(asWelded, heat, asWelded.course().endPower());
-    return new AlongWeld(asWelded.course().ring(), peaks, stated, other.join());
+    return new AlongWeld(asWelded.course().ring(), stated, other.join());
   }
 
   private static Optional<Sections> other(WeldCase asWelded, CaseHeat heat) {
     boolean constant = asWelded.course().endPower() == 1;
+    if (heat.peaks().orElseThrow().length() < asWelded.course().length()) {
+      return Optional.empty();
+    }
     try {
       double share = constant ? heat.evenEndCurrent() : 1;
       return constant && share > NO_NEED
@@ -98,7 +102,7 @@ public record AlongWeld(boolean ring, PeakMap peaks, Sections stated, Optional<S
         Stream.of(Place.START, Place.MIDDLE, Place.END)
             .map(place -> section(asWelded, heat, place))
             .toList();
-    return new Sections(endCurrent, heat.heats(), places);
+    return new Sections(endCurrent, heat.heats(), heat.peaks().orElseThrow(), places);
   }
 
   private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place) {

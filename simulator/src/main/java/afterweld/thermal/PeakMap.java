@@ -111,6 +111,27 @@ public final class PeakMap {
   }
 
   /**
+   * Distance from the weld centre within which a leg gets as hot as a temperature, m: the end of
+   * the leg if all of it does, 0 if nothing.
+   *
+   * @param place m from the start of the weld
+   * @param temperature K
+   */
+  public double reach(int leg, double place, double temperature) {
+    double[] distances = across.get(leg);
+    double[] values = profile(leg, place);
+    int hot = values.length - 1;
+    while (hot >= 0 && values[hot] < temperature) {
+      hot--;
+    }
+    if (hot < 0 || hot == values.length - 1) {
+      return hot < 0 ? 0 : distances[hot];
+    }
+    double part = (values[hot] - temperature) / (values[hot] - values[hot + 1]);
+    return distances[hot] + part * (distances[hot + 1] - distances[hot]);
+  }
+
+  /**
    * Peak temperature, K; linear between what was computed, beyond the end of a leg that of its end.
    *
    * @param place m from the start of the weld
@@ -139,16 +160,25 @@ public final class PeakMap {
   }
 
   /**
-   * Where the legs get hottest, m along the weld: by the mean of the peaks up to a distance.
+   * Where the legs get hottest, m along the weld: by the mean of the peaks up to a distance; not
+   * nearer to the ends of a seam than its named places, as coupons are not taken there either.
    *
    * @param reach m from the weld centre
    */
   double hottest(double reach) {
-    int best = 0;
-    for (int place = 1; place < along.length; place++) {
-      best = warmth(place, reach) > warmth(best, reach) ? place : best;
+    int best = -1;
+    for (int place = 0; place < along.length; place++) {
+      boolean taken = course.ring() || within(along[place]);
+      if (taken && (best < 0 || warmth(place, reach) > warmth(best, reach))) {
+        best = place;
+      }
     }
     return along[best];
+  }
+
+  private boolean within(double place) {
+    return place >= course.fromStart(WeldCourse.Place.START)
+        && place <= course.fromStart(WeldCourse.Place.END);
   }
 
   private double warmth(int place, double reach) {
