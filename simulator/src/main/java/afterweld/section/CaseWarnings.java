@@ -4,6 +4,7 @@ import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.Status;
+import afterweld.strength.PlainStrength;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
@@ -96,6 +97,12 @@ final class CaseWarnings {
       add(
           "not-predicted",
           "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
+    }
+    if (PlainStrength.holdsFor(weldMetal.composition())) {
+      add(
+          "plain-weld-metal",
+          "The weld metal holds nothing that hardens it: taken as soft as annealed 1100 and 3003, by"
+              + " handbook values; no heat treatment changes it.");
     }
     if (weldMetal.filler().equals("none") && treatableBase()) {
       add(

@@ -9,6 +9,7 @@ import afterweld.metallurgy.PrecipitationModel;
 import afterweld.metallurgy.State;
 import afterweld.metallurgy.StoredWorkModel;
 import afterweld.metallurgy.StoredWorkState;
+import afterweld.strength.PlainStrength;
 import afterweld.strength.PrecipitateStrength;
 import afterweld.strength.StoredWorkStrength;
 import afterweld.strength.Strength;
@@ -72,6 +73,10 @@ record SectionMetal<S extends State>(
   static SectionMetal<?> weld(Composition composition) {
     PrecipitationModel model = PrecipitationModel.asCast(composition);
     PrecipitateState start = model.start(CAST_START);
+    if (PlainStrength.holdsFor(composition)) {
+      Strength plain = PlainStrength.of(composition);
+      return new SectionMetal<>(model, start, state -> plain, ZoneRule::precipitation);
+    }
     return predicted(composition)
         ? precipitating(model, start)
         : new SectionMetal<>(
