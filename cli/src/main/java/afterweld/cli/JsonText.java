@@ -43,6 +43,8 @@ final class JsonText {
       generator.writeBoolean(truth);
     } else if (value == null) {
       generator.writeNull();
+    } else if (value instanceof Number) {
+      throw new IllegalArgumentException("a number without decimals: " + value);
     } else {
       generator.writeString(value.toString());
     }

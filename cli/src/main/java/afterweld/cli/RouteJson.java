@@ -55,7 +55,7 @@ final class RouteJson {
     json.put("lowest_yield_MPa", new JsonNumber(route.joint().lowestYield() * MEGA, 1));
     json.put("lowest_hardness_HV", new JsonNumber(route.lowestHardness(), 1));
     json.put("fails_in", String.join(" or ", route.joint().failsIn()));
-    json.put("shop_steps", route.shopSteps());
+    json.put("shop_steps", new JsonNumber(route.shopSteps(), 0));
     json.put("furnace_hours", new JsonNumber(route.furnaceHours(), 1));
     json.put("score", new JsonNumber(score, 3));
     json.put("constraints", route.constraints().stream().map(RouteJson::constraint).toList());

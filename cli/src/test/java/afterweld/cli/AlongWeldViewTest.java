@@ -1,0 +1,76 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.casefile.CaseReader;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.AlongWeld;
+import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class AlongWeldViewTest {
+  private static final double SOFTENING = 260 + 273.15;
+  private static final String SEAM =
+      """
+      title: Bar
+      left: {alloy: "6061", temper: T6, thickness: 3 mm, width: 60 mm}
+      seam: {length: 60 mm}
+      filler: {alloy: "4043", dilution: 40 %}
+      passes:
+        - {process: GTAW-AC, current: 120 A, voltage: 14 V, travel_speed: 4 mm/s}
+      """;
+
+  private static AlongWeldView view;
+
+  @BeforeAll
+  static void weld() {
+    MaterialLibrary library = MaterialLibrary.standard();
+    CaseReader reader = new CaseReader(library.bases(), library.fillers());
+    byte[] bytes = SEAM.getBytes(StandardCharsets.UTF_8);
+    WeldCase weld = reader.read("bar.yaml", bytes).caseFile().orElseThrow().weld();
+    view = new AlongWeldView(AlongWeld.of(weld).orElseThrow(), SOFTENING);
+  }
+
+  @Test
+  void aRowForEachPlaceAndCurrent() {
+    String table = view.table(UnitSystem.METRIC);
+    assertEquals(2, table.lines().filter(line -> line.startsWith("start ")).count(), table);
+    assertEquals(2, table.lines().filter(line -> line.startsWith("middle ")).count(), table);
+    assertTrue(table.contains("120 "), table);
+    assertTrue(table.contains("falling evenly to"), table);
+    assertTrue(table.lines().allMatch(line -> line.length() <= 80), table);
+    assertTrue(view.table(UnitSystem.US).contains("bead (in)"));
+  }
+
+  /**
+   * The heat put in half way is the same in both: what is gained at the start is lost at the end.
+   */
+  @Test
+  void theOtherCurrentTurnsAboutTheMiddle() {
+    List<Map<String, Object>> places = view.json();
+    assertEquals(6, places.size());
+    assertEquals(List.of("start", "middle", "end"), named(places.subList(0, 3)));
+    double constant = number(places.get(0), "start_current_A");
+    double start = number(places.get(3), "start_current_A");
+    double end = number(places.get(3), "end_current_A");
+    assertEquals(120, constant, 1e-9);
+    assertEquals(constant, (start + end) / 2, 1e-6);
+    double even = number(places.get(5), "bead_width_mm") - number(places.get(4), "bead_width_mm");
+    double uneven = number(places.get(2), "bead_width_mm") - number(places.get(1), "bead_width_mm");
+    assertTrue(Math.abs(even) < uneven, even + " " + uneven);
+  }
+
+  private static List<Object> named(List<Map<String, Object>> places) {
+    return places.stream().map(place -> place.get("place")).toList();
+  }
+
+  private static double number(Map<String, Object> place, String key) {
+    return ((JsonNumber) place.get(key)).value();
+  }
+}
