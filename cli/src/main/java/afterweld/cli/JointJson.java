@@ -81,6 +81,10 @@ final class JointJson {
         .treatedFillet()
         .ifPresent(fillet -> json.put("fillet_after_heat_treatment", fillet(fillet)));
     joint.checks().tube().ifPresent(tube -> json.put("tube", tube(tube)));
+    joint
+        .checks()
+        .treatedTube()
+        .ifPresent(tube -> json.put("tube_after_heat_treatment", tube(tube)));
     return json;
   }
 

@@ -29,6 +29,14 @@ final class CheckWords {
         .treatedFillet()
         .ifPresent(fillet -> sentences.add(sentence("model value after heat treatment", fillet)));
     checks.tube().ifPresent(tube -> sentences.add(sentence(tube)));
+    checks
+        .treatedTube()
+        .ifPresent(
+            tube ->
+                sentences.add(
+                    "Tube after heat treatment, model value: the weakest metal begins to yield near "
+                        + pressure(tube.bandYieldPressure())
+                        + "; a pressure code normally allows no more than as welded or annealed."));
     return sentences;
   }
 
@@ -53,7 +61,7 @@ final class CheckWords {
         + with(OutputQuantity.YIELD, tube.hoop())
         + "; the soft band as welded begins to yield near "
         + pressure(tube.bandYieldPressure())
-        + ", the base near "
+        + ", the base as it was before welding near "
         + pressure(tube.baseYieldPressure())
         + ".";
   }

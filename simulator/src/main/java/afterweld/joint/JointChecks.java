@@ -19,13 +19,16 @@ import java.util.OptionalDouble;
  * @param treatedFillet the same with eight tenths of the predicted strength after a solution
  *     treatment of the whole joint
  * @param tube information on the tube as welded
+ * @param treatedTube the same after the heat treatment, if there is one
  * @param warnings why a check could not be made, and what its numbers mean
  */
 public record JointChecks(
     Optional<FilletWeld> fillet,
     Optional<FilletWeld> treatedFillet,
     Optional<ThinCylinder> tube,
+    Optional<ThinCylinder> treatedTube,
     List<Warning> warnings) {
+  private static final int BEFORE = 0;
   private static final int AS_WELDED = 1;
   private static final double MEGA = 1e6;
 
@@ -44,6 +47,7 @@ public record JointChecks(
     Optional<FilletWeld> fillet = Optional.empty();
     Optional<FilletWeld> treated = Optional.empty();
     Optional<ThinCylinder> tube = Optional.empty();
+    Optional<ThinCylinder> treatedTube = Optional.empty();
     try {
       fillet = asWelded(profile, settings, refused);
       treated = treated(profile, settings);
@@ -51,13 +55,15 @@ public record JointChecks(
       refused.add(new Warning("fillet-not-checked", "Fillet: " + fault.getMessage()));
     }
     try {
-      tube = tube(profile, settings);
+      tube = tube(profile, settings, AS_WELDED);
+      int last = profile.states().size() - 1;
+      treatedTube = last > AS_WELDED ? tube(profile, settings, last) : treatedTube;
     } catch (IllegalArgumentException fault) {
       refused.add(new Warning("tube-not-checked", "Tube: " + fault.getMessage()));
     }
     fillet.ifPresent(check -> refused.addAll(check.warnings()));
     tube.ifPresent(check -> refused.addAll(check.warnings()));
-    return new JointChecks(fillet, treated, tube, refused);
+    return new JointChecks(fillet, treated, tube, treatedTube, refused);
   }
 
   private static Optional<FilletWeld> asWelded(
@@ -94,13 +100,18 @@ public record JointChecks(
         FilletWeld.of(settings.fillet().get(), weldMetal.getAsDouble(), zone.getAsDouble(), false));
   }
 
-  private static Optional<ThinCylinder> tube(SectionProfile profile, JointSettings settings) {
-    return settings
-        .tube()
-        .flatMap(
-            tube ->
-                ProfileSlices.flush(profile, AS_WELDED, ProfileSlices.End.MIDDLE, settings.gauge())
-                    .map(line -> ThinCylinder.of(tube, line)));
+  private static Optional<ThinCylinder> tube(
+      SectionProfile profile, JointSettings settings, int state) {
+    Optional<SliceLine> line = line(profile, settings, state);
+    Optional<SliceLine> before = line(profile, settings, BEFORE);
+    return line.isEmpty() || before.isEmpty()
+        ? Optional.empty()
+        : settings.tube().map(tube -> ThinCylinder.of(tube, line.get(), before.get()));
+  }
+
+  private static Optional<SliceLine> line(
+      SectionProfile profile, JointSettings settings, int state) {
+    return ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, settings.gauge());
   }
 
   /** Characteristic strength of as-welded weld metal in EN 1999-1-1, the lower of the sides, Pa. */

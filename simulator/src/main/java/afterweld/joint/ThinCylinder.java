@@ -26,7 +26,7 @@ import java.util.Locale;
  * @param axial axial stress at the pressure, Pa
  * @param equivalent von Mises stress at the pressure, Pa
  * @param bandYieldPressure at which the weakest metal first yields, Pa
- * @param baseYieldPressure at which the base first yields, Pa
+ * @param baseYieldPressure at which the base as it was before welding first yields, Pa
  * @param axialRupturePressure at which the axial pull reaches the lowest tensile strength, Pa
  * @param decayLength 0.78 sqrt(R t), m
  * @param warnings the pressure text first
@@ -61,20 +61,20 @@ public record ThinCylinder(
    *
    * @param tube outside diameter and pressure
    * @param line profile across the weld around it; its thinner end is the wall
+   * @param before the same before welding
    * @throws IllegalArgumentException if the wall is thicker than a tenth of the mean radius
    */
-  public static ThinCylinder of(JointSettings.Tube tube, SliceLine line) {
+  public static ThinCylinder of(JointSettings.Tube tube, SliceLine line, SliceLine before) {
     double wall = line.referenceSection();
     double radius = (Check.positive("tube diameter", tube.diameter(), "m") - wall) / 2;
     checkThin(radius, wall);
     Check.within("pressure", tube.pressure(), 0, Double.MAX_VALUE, "Pa");
-    double base = Math.min(line.left().metal().proof(), line.right().metal().proof());
     return new ThinCylinder(
         tube.pressure() * radius / wall,
         tube.pressure() * radius / (2 * wall),
         equivalentStress(tube.pressure(), radius, wall),
         yieldPressure(lowest(line, true), radius),
-        yieldPressure(base * wall, radius),
+        yieldPressure(lowest(before, true), radius),
         2 * lowest(line, false) / radius,
         decayLength(radius, wall),
         warnings(line, decayLength(radius, wall)));
