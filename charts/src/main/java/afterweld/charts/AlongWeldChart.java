@@ -55,7 +55,7 @@ public final class AlongWeldChart {
   /** The picture. */
   public static Picture of(AlongWeld along, UnitSystem units) {
     AlongWeldChart chart = new AlongWeldChart(along, units);
-    SectionProfile end = along.stated().end().profile();
+    SectionProfile end = along.stated().end().profile().orElseThrow();
     Remarks remarks = new Remarks(new SectionView(end, Requirement.NONE, units));
     Page page =
         new Page(
@@ -115,7 +115,7 @@ public final class AlongWeldChart {
         "%s: bead %s wide, lowest hardness %.0f HV",
         name(place),
         Figures.of(OutputQuantity.DISTANCE, units, place.beadWidth()),
-        lowest(place.profile()));
+        lowest(place.profile().orElseThrow()));
   }
 
   private static double lowest(SectionProfile profile) {
@@ -194,7 +194,7 @@ public final class AlongWeldChart {
   }
 
   private void curves(Graphics2D g, Rectangle2D frame) {
-    SectionProfile end = along.stated().end().profile();
+    SectionProfile end = along.stated().end().profile().orElseThrow();
     Axis across = SectionWindow.of(end).axis(units);
     double top =
         end.stations().stream()
@@ -205,9 +205,13 @@ public final class AlongWeldChart {
         new Plot(g, frame, across, new Axis(OutputQuantity.HARDNESS.label(units), 0, 1.15 * top));
     plot.curve(curve(end, 0, BEFORE));
     for (int i = 0; i < PLACES.size(); i++) {
-      plot.curve(curve(along.stated().places().get(i).profile(), AS_WELDED, PLACES.get(i)));
+      plot.curve(
+          curve(along.stated().places().get(i).profile().orElseThrow(), AS_WELDED, PLACES.get(i)));
     }
-    along.other().ifPresent(other -> plot.curve(curve(other.end().profile(), AS_WELDED, OTHER)));
+    along
+        .other()
+        .ifPresent(
+            other -> plot.curve(curve(other.end().profile().orElseThrow(), AS_WELDED, OTHER)));
   }
 
   private Curve curve(SectionProfile profile, int state, LineLook look) {

@@ -4,7 +4,9 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A field over both axes of a plot: darker where it is higher, with lines of equal value that carry
@@ -58,33 +60,81 @@ final class ContourMap {
     return up.span() / (field.side() - 1);
   }
 
+  /** A strip for each run of cells of one shade, row by row. */
   private void shade(Color ink) {
     int cells = field.side() - 1;
     for (int row = 0; row < cells; row++) {
-      for (int column = 0; column < cells; column++) {
-        double middle = field.middle(column, row);
-        if (Double.isFinite(middle)) {
-          long above = levels.stream().filter(level -> middle >= level).count();
-          double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
-          plot.shade(
-              across.from() + column * wide(),
-              across.from() + (column + OVERLAP) * wide(),
-              up.from() + row * high(),
-              up.from() + (row + OVERLAP) * high(),
-              Ink.over(ink, share));
+      int from = 0;
+      for (int column = 1; column <= cells; column++) {
+        if (column == cells || steps(column, row) != steps(from, row)) {
+          strip(ink, from, column, row);
+          from = column;
         }
       }
     }
   }
 
-  private void contour(Graphics2D g, double level, String unit) {
-    List<Curve.Spot> line = new ArrayList<>();
-    for (ContourField.Piece piece : field.pieces(level)) {
-      Curve.Spot from = spot(piece.x1(), piece.y1());
-      plot.curve(new Curve("", List.of(from, spot(piece.x2(), piece.y2())), CONTOUR));
-      line.add(from);
+  /** How many levels a cell lies above; −1 where nothing is known. */
+  private long steps(int column, int row) {
+    double middle = field.middle(column, row);
+    return Double.isFinite(middle) ? levels.stream().filter(level -> middle >= level).count() : -1;
+  }
+
+  private void strip(Color ink, int from, int to, int row) {
+    long above = steps(from, row);
+    if (above >= 0) {
+      double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
+      plot.shade(
+          across.from() + from * wide(),
+          across.from() + (to - 1 + OVERLAP) * wide(),
+          up.from() + row * high(),
+          up.from() + (row + OVERLAP) * high(),
+          Ink.over(ink, share));
     }
-    label(g, Text.bold(Figures.shortest(level) + " " + unit, LABEL, Ink.TEXT), line);
+  }
+
+  private void contour(Graphics2D g, double level, String unit) {
+    List<Curve.Spot> longest = List.of();
+    for (List<Curve.Spot> line : linked(field.pieces(level))) {
+      plot.curve(new Curve("", line, CONTOUR));
+      longest = line.size() > longest.size() ? line : longest;
+    }
+    label(g, Text.bold(Figures.shortest(level) + " " + unit, LABEL, Ink.TEXT), longest);
+  }
+
+  /** The pieces of a line joined end to end. */
+  private List<List<Curve.Spot>> linked(List<ContourField.Piece> pieces) {
+    Map<Curve.Spot, List<Curve.Spot>> neighbours = new LinkedHashMap<>();
+    for (ContourField.Piece piece : pieces) {
+      Curve.Spot from = spot(piece.x1(), piece.y1());
+      Curve.Spot to = spot(piece.x2(), piece.y2());
+      neighbours.computeIfAbsent(from, unused -> new ArrayList<>()).add(to);
+      neighbours.computeIfAbsent(to, unused -> new ArrayList<>()).add(from);
+    }
+    List<List<Curve.Spot>> lines = new ArrayList<>();
+    List<Curve.Spot> ends =
+        neighbours.keySet().stream().filter(spot -> neighbours.get(spot).size() == 1).toList();
+    ends.forEach(end -> addLine(lines, neighbours, end));
+    List.copyOf(neighbours.keySet()).forEach(spot -> addLine(lines, neighbours, spot));
+    return lines;
+  }
+
+  /** Walks on until there is no way that was not taken. */
+  private static void addLine(
+      List<List<Curve.Spot>> lines,
+      Map<Curve.Spot, List<Curve.Spot>> neighbours,
+      Curve.Spot start) {
+    List<Curve.Spot> line = new ArrayList<>(List.of(start));
+    Curve.Spot here = start;
+    while (!neighbours.get(here).isEmpty()) {
+      Curve.Spot next = neighbours.get(here).remove(0);
+      neighbours.get(next).remove(here);
+      line.add(next);
+      here = next;
+    }
+    if (line.size() > 1) {
+      lines.add(line);
+    }
   }
 
   private Curve.Spot spot(double column, double row) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How a weld differs along its way, for a person and for programs. */
@@ -34,50 +35,69 @@ final class AlongWeldView {
     this.softeningFrom = softeningFrom;
   }
 
-  /** A row for each place, at the current of the case and at another. */
+  /** A row for each place, and what another fall of the current would change. */
   String table(UnitSystem units) {
     String length = " (" + units.lengthUnit() + ")";
     TextTable table =
         new TextTable(
             "place",
-            "current (A)",
-            " at" + length,
+            " from start" + length,
             " bead" + length,
             " softened" + length,
             " yield (" + units.stressUnit() + ")",
             " HV");
-    all()
-        .forEach(
-            sections -> sections.places().forEach(at -> table.row(cells(sections, at, units))));
+    along.stated().places().forEach(at -> table.row(cells(at, units)));
     return table.text()
         + Paragraph.of(
             "Bead on the arc side; softened from edge to edge, where the base loses over 2 % of its"
                 + " yield; lowest yield and hardness as welded.")
-        + aboutCurrent();
+        + along.other().map(other -> Paragraph.of(sentence(other, units))).orElse("");
   }
 
   private Stream<Sections> all() {
     return Stream.concat(Stream.of(along.stated()), along.other().stream());
   }
 
-  private String[] cells(Sections sections, AtPlace at, UnitSystem units) {
+  private String[] cells(AtPlace at, UnitSystem units) {
     return new String[] {
       along.label(at.place()),
-      currents(sections),
       distance(units, at.fromStart()),
       distance(units, at.beadWidth()),
-      distance(units, softened(sections, at)),
+      distance(units, softened(along.stated(), at)),
       OutputQuantity.YIELD.text(units, lowest(at, Strength::yield)),
       OutputQuantity.HARDNESS.text(units, lowest(at, Strength::hardness))
     };
+  }
+
+  private String sentence(Sections other, UnitSystem units) {
+    String fall =
+        other.endCurrent() == 1
+            ? "held constant at " + currents(other)
+            : "falling evenly from " + currents(other) + ", to keep the bead even";
+    String beads =
+        other.places().stream()
+            .map(at -> along.label(at.place()) + " " + distance(units, at.beadWidth()))
+            .collect(Collectors.joining(", "));
+    String unit = " " + units.lengthUnit();
+    return "With the same current half way but "
+        + fall
+        + ", the bead would be: "
+        + beads
+        + unit
+        + "; softened at the "
+        + along.label(other.end().place())
+        + ": "
+        + distance(units, softened(other, other.end()))
+        + unit
+        + ". Power is taken as proportional to the current.";
   }
 
   /** Of the last pass, from start to end. */
   private static String currents(Sections sections) {
     double start = lastPass(sections).current();
     return sections.endCurrent() == 1
-        ? String.format(Locale.ROOT, "%.0f", start)
-        : String.format(Locale.ROOT, "%.0f to %.0f", start, start * sections.endCurrent());
+        ? String.format(Locale.ROOT, "%.0f A", start)
+        : String.format(Locale.ROOT, "%.0f A to %.0f A", start, start * sections.endCurrent());
   }
 
   private static Pass lastPass(Sections sections) {
@@ -86,24 +106,6 @@ final class AlongWeldView {
 
   private static String distance(UnitSystem units, double metres) {
     return OutputQuantity.DISTANCE.text(units, metres);
-  }
-
-  private String aboutCurrent() {
-    if (along.other().isEmpty()) {
-      return "";
-    }
-    Sections other = along.other().get();
-    String fall =
-        other.endCurrent() == 1
-            ? "held constant"
-            : String.format(
-                Locale.ROOT,
-                "falling evenly to %.0f %% of its first value, to keep the bead even",
-                100 * other.endCurrent());
-    return Paragraph.of(
-        "Below, the same current half way, "
-            + fall
-            + "; power is taken as proportional to the current.");
   }
 
   /** Distance between the outer edges of what got hot enough to lose strength, m. */
@@ -117,7 +119,8 @@ final class AlongWeldView {
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
-    return at.profile().stations().stream()
+    return at.profile().stream()
+        .flatMap(profile -> profile.stations().stream())
         .mapToDouble(station -> quantity.applyAsDouble(asWelded(station)))
         .filter(Double::isFinite)
         .min()

@@ -7,7 +7,6 @@ import afterweld.thermal.WeldCourse.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Stream;
 
 /**
  * How a weld that starts and ends differs along its way: the peak temperature of the whole part,
@@ -22,6 +21,7 @@ import java.util.stream.Stream;
  */
 public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other) {
   private static final double NO_NEED = 0.98;
+  private static final List<Place> PLACES = List.of(Place.START, Place.MIDDLE, Place.END);
 
   /**
    * Sections of a weld.
@@ -52,9 +52,10 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
    * @param fromStart m from the start of the weld
    * @param beadWidth of the last pass on the arc side, m
    * @param profile before welding and as welded, with few stations and without the bands of default
-   *     inputs
+   *     inputs; of the other fall of the current at the end only
    */
-  public record AtPlace(Place place, double fromStart, double beadWidth, SectionProfile profile) {}
+  public record AtPlace(
+      Place place, double fromStart, double beadWidth, Optional<SectionProfile> profile) {}
 
   /** The name of a place on this weld. */
   public String label(Place place) {
@@ -78,7 +79,7 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
   private static AlongWeld of(WeldCase asWelded, CaseHeat heat) {
     CompletableFuture<Optional<Sections>> other =
         CompletableFuture.supplyAsync(() -> other(asWelded, heat));
-    Sections stated = sections(asWelded, heat, asWelded.course().endPower());
+    Sections stated = sections(asWelded, heat, asWelded.course().endPower(), PLACES);
     return new AlongWeld(asWelded.course().ring(), stated, other.join());
   }
 
@@ -91,25 +92,28 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
       double share = constant ? heat.evenEndCurrent() : 1;
       return constant && share > NO_NEED
           ? Optional.empty()
-          : Optional.of(sections(asWelded, heat.withEndCurrent(share), share));
+          : Optional.of(sections(asWelded, heat.withEndCurrent(share), share, List.of(Place.END)));
     } catch (HeatInputException burnsThrough) {
       return Optional.empty();
     }
   }
 
-  private static Sections sections(WeldCase asWelded, CaseHeat heat, double endCurrent) {
+  /** Sections, with profiles at some of the places. */
+  private static Sections sections(
+      WeldCase asWelded, CaseHeat heat, double endCurrent, List<Place> computed) {
     List<AtPlace> places =
-        Stream.of(Place.START, Place.MIDDLE, Place.END)
-            .map(place -> section(asWelded, heat, place))
+        PLACES.stream()
+            .map(place -> section(asWelded, heat, place, computed.contains(place)))
             .toList();
     return new Sections(endCurrent, heat.heats(), heat.peaks().orElseThrow(), places);
   }
 
-  private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place) {
+  private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place, boolean computed) {
+    Optional<SectionProfile> profile =
+        computed
+            ? Optional.of(SectionSimulation.runThin(asWelded, heat.at(place)))
+            : Optional.empty();
     return new AtPlace(
-        place,
-        heat.peaks().orElseThrow().fromStart(place),
-        heat.beadWidth(place),
-        SectionSimulation.runThin(asWelded, heat.at(place)));
+        place, heat.peaks().orElseThrow().fromStart(place), heat.beadWidth(place), profile);
   }
 }

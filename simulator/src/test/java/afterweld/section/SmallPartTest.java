@@ -88,14 +88,17 @@ class SmallPartTest {
         along.stated().places().stream().map(place -> along.label(place.place())).toList());
     List<Double> widths =
         along.stated().places().stream().map(AlongWeld.AtPlace::beadWidth).toList();
-    List<Double> soft = along.stated().places().stream().map(at -> softened(at.profile())).toList();
+    List<Double> soft =
+        along.stated().places().stream().map(at -> softened(at.profile().orElseThrow())).toList();
     assertTrue(widths.get(0) < widths.get(1) && widths.get(1) < widths.get(2), "" + widths);
     assertTrue(soft.get(1) < soft.get(2), "" + soft);
     AlongWeld.Sections falling = along.other().orElseThrow();
     assertTrue(falling.endCurrent() < 0.95, "end current " + falling.endCurrent());
     AlongWeld.AtPlace taken = falling.end();
     assertTrue(taken.beadWidth() < widths.get(2), "" + taken.beadWidth());
-    assertTrue(softened(taken.profile()) < soft.get(2), "" + softened(taken.profile()));
+    assertTrue(
+        softened(taken.profile().orElseThrow()) < soft.get(2),
+        "" + softened(taken.profile().orElseThrow()));
   }
 
   /** The section asked for and the same place in the view along the weld are one and the same. */
@@ -104,7 +107,8 @@ class SmallPartTest {
     WeldCase half = ring(Place.MIDDLE, Optional.empty());
     SectionProfile section = SectionSimulation.runThin(half);
     AlongWeld along = AlongWeld.of(half).orElseThrow();
-    assertEquals(section.stations(), along.stated().places().get(1).profile().stations());
+    assertEquals(
+        section.stations(), along.stated().places().get(1).profile().orElseThrow().stations());
   }
 
   @Test
