@@ -22,6 +22,7 @@ final class ShellProcedure {
   private static final double AFTER_ARC = 5e-3;
   private static final double WIDTHS_AFTER_ARC = 1.5;
   private static final double COOLER = 0.7;
+  private static final double SETTLING = 30;
 
   /** Records of the run, in this order. */
   private static final int SECTION = 0;
@@ -90,6 +91,11 @@ final class ShellProcedure {
   void weld(PassHeat heat) {
     run.weld(heat.pass(), heat.netPower());
     heats.add(heat);
+  }
+
+  /** Lets the finished weld cool until no place near it gets any hotter. */
+  void settle() {
+    run.cool(WeldTimeline.cooled(loss), SETTLING);
   }
 
   /** Lets the finished weld cool. */

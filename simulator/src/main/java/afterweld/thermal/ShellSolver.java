@@ -99,16 +99,17 @@ public final class ShellSolver {
   public ShellWeld weld(List<PassHeat> heats, ShellWeld like) {
     WeldCourse whole = followed(heats.stream().map(PassHeat::pass).toList());
     double section = whole.beyond() + like.peaks().section();
-    return weld(heats, procedure(whole, heats, section, coarseness));
+    ShellProcedure procedure = procedure(whole, heats, section, coarseness);
+    lay(heats, procedure);
+    procedure.finish();
+    return new ShellWeld(procedure, heats);
   }
 
-  private static ShellWeld weld(List<PassHeat> heats, ShellProcedure procedure) {
+  private static void lay(List<PassHeat> heats, ShellProcedure procedure) {
     for (PassHeat heat : heats) {
       procedure.waitFor(heat.pass());
       procedure.weld(heat);
     }
-    procedure.finish();
-    return new ShellWeld(procedure, heats);
   }
 
   /**
@@ -132,19 +133,26 @@ public final class ShellSolver {
    */
   public double evenEndPower(ShellWeld constant) {
     double fusion = constant.beadWidth(WeldCourse.Place.MIDDLE) / 2;
-    double excess = ending(1, constant).peaks().hotterAtEnd(fusion);
+    double excess = ending(1, constant).hotterAtEnd(fusion);
     if (excess <= 0) {
       return 1;
     }
-    double left = ending(TRIAL_END_POWER, constant).peaks().hotterAtEnd(fusion);
+    double left = ending(TRIAL_END_POWER, constant).hotterAtEnd(fusion);
     double even = 1 - excess * (1 - TRIAL_END_POWER) / (excess - left);
     return left < excess ? Math.max(LEAST_END_POWER, even) : LEAST_END_POWER;
   }
 
-  private ShellWeld ending(double endPower, ShellWeld constant) {
-    return new ShellSolver(
-            legs, loss, course.withEndPower(endPower), coarseness * SCOUTING_COARSENESS)
-        .weld(pivoted(constant.heats(), endPower), constant);
+  private PeakMap ending(double endPower, ShellWeld constant) {
+    List<PassHeat> heats = pivoted(constant.heats(), endPower);
+    ShellProcedure scouted =
+        procedure(
+            course.withEndPower(endPower),
+            heats,
+            course.along(WeldCourse.Place.MIDDLE),
+            coarseness * SCOUTING_COARSENESS);
+    lay(heats, scouted);
+    scouted.settle();
+    return scouted.peaks();
   }
 
   /** The course as far as it is followed: a long seam no longer than until it is steady. */
@@ -179,6 +187,7 @@ public final class ShellSolver {
   }
 
   private ShellWeld weld(WeldCourse whole, List<PassHeat> guesses, double section, double spacing) {
+    boolean scouting = spacing > coarseness;
     ShellProcedure procedure = procedure(whole, guesses, section, spacing);
     Map<WeldingProcess, PassHeat> calibrated = new EnumMap<>(WeldingProcess.class);
     List<PassHeat> heats = new ArrayList<>();
@@ -188,7 +197,7 @@ public final class ShellSolver {
         procedure.waitFor(pass);
         PassHeat heat = heat(procedure, guesses.get(i), calibrated.get(pass.process()));
         procedure.weld(heat);
-        heats.add(spacing > coarseness ? heat : melted(procedure, heat));
+        heats.add(scouting ? heat : melted(procedure, heat));
         if (pass.beadWidth().isPresent()) {
           calibrated.put(pass.process(), heat);
         }
@@ -196,7 +205,11 @@ public final class ShellSolver {
         throw fault.inPass(i);
       }
     }
-    procedure.finish();
+    if (scouting) {
+      procedure.settle();
+    } else {
+      procedure.finish();
+    }
     return new ShellWeld(procedure, heats);
   }
 
