@@ -20,6 +20,11 @@ final class StationPlacement {
   private static final double FAR = 1.5;
   private static final double SHORTEST_BASE = 0.030;
 
+  /** Rungs of a preview: of one side that stands for both, or of each of two. */
+  private static final int FEW_MIRRORED = 11;
+
+  private static final int FEW_EACH = 6;
+
   private final StationTimeline timeline;
   private final double warmest;
   private final double width;
@@ -59,6 +64,21 @@ final class StationPlacement {
     return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 
+  /**
+   * Some of them, for a preview: at the fusion line, evenly up the ladder, and one in the base.
+   *
+   * @param mirrored whether this side stands for the other one too
+   */
+  List<Double> few(boolean mirrored) {
+    TreeSet<Double> some = new TreeSet<>(aroundFusionLine());
+    int most = mirrored ? FEW_MIRRORED : FEW_EACH;
+    int last = rungs();
+    some.addAll(
+        rungs(IntStream.range(0, most).map(i -> 1 + Math.round((last - 1f) * i / (most - 1)))));
+    some.add(rounded(Math.max(reach(last) * FAR, SHORTEST_BASE)));
+    return new ArrayList<>(some.headSet(width, true).tailSet(0.0));
+  }
+
   private List<Double> aroundFusionLine() {
     double fusion = timeline.fusionReach();
     return density.full()
@@ -73,12 +93,20 @@ final class StationPlacement {
   }
 
   private List<Double> ladder() {
+    return rungs(IntStream.rangeClosed(1, rungs()));
+  }
+
+  private int rungs() {
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
-    int rungs = Math.max(1, (int) ((solidus - coolest) / density.step()));
-    return IntStream.rangeClosed(1, rungs)
-        .parallel()
-        .mapToObj(rung -> rounded(timeline.reach(solidus - rung * density.step())))
-        .toList();
+    return Math.max(1, (int) ((solidus - coolest) / density.step()));
+  }
+
+  private List<Double> rungs(IntStream which) {
+    return which.parallel().mapToObj(this::reach).toList();
+  }
+
+  private double reach(int rung) {
+    return rounded(timeline.reach(solidus - rung * density.step()));
   }
 
   static double rounded(double distance) {
