@@ -23,12 +23,26 @@ final class Turns {
   private static final long LONGEST_WAIT_MS = 4_000;
   private static final long LONGEST_WORK_NS = TimeUnit.SECONDS.toNanos(20);
 
+  private final long longestWork;
   private final Semaphore seats = new Semaphore(AT_ONCE, true);
   private final Map<String, AtomicLong> pages = new LinkedHashMap<>();
   private final Set<Work> going = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService clock =
       Executors.newSingleThreadScheduledExecutor(Turns::watch);
   private volatile boolean closed;
+
+  Turns() {
+    this(LONGEST_WORK_NS);
+  }
+
+  /**
+   * Turns of another length.
+   *
+   * @param longestWork after which work ends, ns
+   */
+  Turns(long longestWork) {
+    this.longestWork = longestWork;
+  }
 
   private static Thread watch(Runnable task) {
     Thread thread = new Thread(task, "classroom clock");
@@ -42,7 +56,7 @@ final class Turns {
    */
   private final class Work {
     private final Thread worker = Thread.currentThread();
-    private final long end = System.nanoTime() + LONGEST_WORK_NS;
+    private final long end = System.nanoTime() + longestWork;
     private final AtomicLong latest;
     private final long turn;
     private boolean done;
@@ -96,7 +110,7 @@ final class Turns {
 
   private <T> T watched(Work work, Function<BooleanSupplier, T> task) {
     going.add(work);
-    Future<?> alarm = clock.schedule(work::endIfOutdated, LONGEST_WORK_NS, TimeUnit.NANOSECONDS);
+    Future<?> alarm = clock.schedule(work::endIfOutdated, longestWork, TimeUnit.NANOSECONDS);
     try {
       return task.apply(work::outdated);
     } finally {

@@ -4,21 +4,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.casefile.CaseFile;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The page in a real browser; skipped where there is none. */
 class ClassroomPageTest {
@@ -50,7 +58,7 @@ class ClassroomPageTest {
 
   @AfterEach
   void theConsoleIsQuietAndNothingLeavesTheMachine() {
-    assertEquals(java.util.List.of(), browser.complaints());
+    assertEquals(List.of(), browser.complaints());
     for (String request : browser.requests()) {
       assertTrue(
           request.startsWith(server.address())
@@ -215,13 +223,102 @@ class ClassroomPageTest {
         text("#lesson [data-key=softened_width] td:last-child"));
   }
 
+  private static void openFile(Path file) throws Exception {
+    browser.value(
+        "(() => { const t = new DataTransfer(); t.items.add(new File(["
+            + new ObjectMapper().writeValueAsString(Files.readString(file))
+            + "], '"
+            + file.getFileName()
+            + "')); const i = document.getElementById('file'); i.files = t.files;"
+            + " i.dispatchEvent(new Event('change')); })()");
+  }
+
+  @ParameterizedTest
+  @MethodSource("afterweld.cli.classroom.ClassroomNumbersTest#examples")
+  void everyExampleOpensOnThePageAndNothingOfItIsLost(Path example) throws Exception {
+    CaseFile original = ClassroomNumbersTest.read(Files.readString(example));
+    openFile(example);
+    browser.until(
+        "document.getElementById('title').textContent === '"
+            + original.weld().title().replace("'", "\\\\'")
+            + "'");
+    settle();
+    assertTheNumbersAreTheSimulators();
+    SectionProfile profile = SectionSimulation.run(original.weld());
+    assertEquals(
+        OutputQuantity.HARDNESS.text(UnitSystem.METRIC, lowestHardness(profile, 1)),
+        text("[data-key=lowest_hardness_welded] td"));
+    String kept = text("#kept");
+    assertTrue(kept.contains("voltage"), kept);
+    assertEquals(original.weld().passes().size() > 1, kept.contains("pass 2"), kept);
+    assertEquals(original.weld().ring().isPresent(), kept.contains("diameter"), kept);
+    assertEquals(original.weld().passes().size() > 1, text("#controls").contains("pass 1 of"));
+  }
+
   @Test
-  void theLinkKeepsTheCase() throws Exception {
+  void heatThatTakesSecondsIsAnnouncedAndAMovedControlTakesItsPlace() throws Exception {
+    Path ring = folder.resolve("ring.yaml");
+    Files.writeString(
+        ring, Files.readString(Path.of("examples/pier-tube.yaml")).replace("90 mm", "300 mm"));
+    openFile(ring);
+    browser.until("document.getElementById('settling').textContent === 'computing …'");
+    move("current", 215);
+    assertEquals("", text("#settling"));
+    assertTheNumbersAreTheSimulators();
+  }
+
+  /** Waits for nothing: asserts no time, but tells it. */
+  @Test
+  void whatAMovedControlTakesIsTold(TestReporter reporter) throws Exception {
+    for (int i = 0; i < 10; i++) {
+      move("speed", 2.7 + 0.1 * i);
+    }
+    for (int i = 0; i < 10; i++) {
+      move("age-time", 8 + i);
+    }
+    JsonNode told = browser.value("afterweldTimings");
+    for (String what : List.of("preview", "settled", "aged")) {
+      double[] times =
+          StreamSupport.stream(told.spliterator(), false)
+              .filter(one -> one.get("what").asText().equals(what))
+              .mapToDouble(one -> one.get("ms").asDouble())
+              .sorted()
+              .toArray();
+      assertTrue(times.length >= 10, what);
+      reporter.publishEntry(
+          what,
+          String.format(
+              Locale.ROOT,
+              "%.0f ms median of %d, %.0f to %.0f",
+              times[times.length / 2],
+              times.length,
+              times[0],
+              times[times.length - 1]));
+    }
+  }
+
+  @Test
+  void theReplayOfAnEarlierWeldIsDropped() throws Exception {
+    click("#forth");
+    move("current", 210);
+    click("#forth");
+    browser.until("document.getElementById('moment').textContent !== ''");
+    move("speed", 3);
+    assertEquals("", text("#moment"));
+    assertTrue(truth("document.querySelector('.line.now') === null"));
+  }
+
+  @Test
+  void theLinkKeepsTheCaseAndThePin() throws Exception {
+    click("#pin");
     move("current", 230);
     click("input[name=quantity][value=yield]");
+    click("input[name=units][value=us]");
     String link = browser.value("location.href").asText();
     browser.open(link);
     assertEquals("230 A", text("#current-text"));
+    assertTrue(truth("document.querySelectorAll('.line.pinned').length === 2"));
+    assertTrue(truth("document.querySelector('input[name=units][value=us]').checked"));
     assertTrue(truth("document.querySelector('input[name=quantity][value=yield]').checked"));
   }
 

@@ -239,6 +239,21 @@ class ClassroomServerTest {
     assertEquals(409, posted(slow).statusCode(), "an earlier turn that arrives late");
   }
 
+  /** The heat round a big ring is followed for long, without asking whether anybody waits. */
+  @Test
+  void heatThatIsFollowedRoundARingEndsWhenItIsOutdated() throws Exception {
+    ObjectNode ring = visitor.startCase();
+    ring.set("ring", Visitor.tree("{\"diameter\":\"900 mm\",\"position\":\"worst\"}"));
+    ring.put("heat_flow", "shell");
+    String slow = Visitor.question("ring", 1, "preview", ring).toString();
+    CompletableFuture<HttpResponse<String>> waiting =
+        CompletableFuture.supplyAsync(() -> posted(slow));
+    Thread.sleep(500);
+    assertFalse(waiting.isDone(), "the ring is no longer slow: make it bigger");
+    visitor.asked("/api/section", Visitor.question("ring", 2, "preview", visitor.startCase()));
+    assertEquals(409, waiting.get(10, TimeUnit.SECONDS).statusCode());
+  }
+
   private static HttpResponse<String> posted(String body) {
     try {
       return visitor.post("/api/section", body);
