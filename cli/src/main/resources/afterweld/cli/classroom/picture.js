@@ -245,9 +245,10 @@ export class Picture {
       const text = `${result.states[s]}: ${even ? '' : 'lowest '}${value} ${unit}`;
       const wide = text.length * size * 0.55;
       const x = even ? this.frame.left + 8 + wide / 2 : this.inside(this.x(0), wide);
-      const at = y(middle[s][even ? 0 : low]);
+      const at = y(middle[s][low]);
       const above = even || (s > 1 && middle[s][low] > 1.15 * least(middle[1]));
-      const level = free(taken, x, wide, above ? at - 14 : at + size + 12, size, top, bottom);
+      const wanted = above ? y(Math.max(...middle[s])) - 14 : at + size + 12;
+      const level = free(taken, x, wide, wanted, {size, top, bottom, above});
       root.append(svg('text', {class: `label ${lookOf(s, states)}`, x: shown(x), y: shown(level),
         'font-size': size, 'text-anchor': 'middle'}, text));
       if (!even) {
@@ -353,11 +354,12 @@ export function lowest(values, distances, half) {
   return at;
 }
 
-function free(taken, x, wide, wanted, size, top, bottom) {
+function free(taken, x, wide, wanted, {size, top, bottom, above}) {
   const clash = level => taken.some(t =>
     Math.abs(t.level - level) < size + 5 && Math.abs(t.x - x) < (t.wide + wide) / 2);
   for (const shift of [0, 1, -1, 2, -2, 3, -3, 4, -4]) {
-    const level = Math.min(bottom - 8, Math.max(top + size, wanted + shift * (size + 6)));
+    const to = above ? -shift : shift;
+    const level = Math.min(bottom - 8, Math.max(top + size, wanted + to * (size + 6)));
     if (!clash(level)) {
       taken.push({x, wide, level});
       return level;

@@ -10,12 +10,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 /** Work ends where nobody waits for it, also work that does not ask. */
 class TurnsTest {
   private static final int PATIENCE_S = 20;
-  private static final CancellationException ENDED = new CancellationException("interrupted");
 
   private final CountDownLatch begun = new CountDownLatch(1);
 
@@ -25,7 +25,7 @@ class TurnsTest {
     while (!Thread.currentThread().isInterrupted()) {
       Thread.onSpinWait();
     }
-    throw ENDED;
+    throw new CancellationException("interrupted");
   }
 
   private CompletableFuture<Boolean> deafWork(Turns turns) {
@@ -83,18 +83,14 @@ class TurnsTest {
     Turns turns = new Turns();
     CountDownLatch seated = new CountDownLatch(3);
     CountDownLatch enough = new CountDownLatch(1);
+    Work sitting =
+        unused -> {
+          seated.countDown();
+          return await(enough);
+        };
     for (int page = 0; page < 3; page++) {
       String name = "page " + page;
-      CompletableFuture.runAsync(
-          () ->
-              turns.take(
-                  name,
-                  1,
-                  unused -> {
-                    seated.countDown();
-                    return await(enough);
-                  }),
-          task -> new Thread(task).start());
+      new Thread(() -> turns.take(name, 1, sitting)).start();
     }
     seated.await();
     Refusal refusal =
@@ -102,6 +98,8 @@ class TurnsTest {
     assertEquals(Refusal.BUSY, refusal.status());
     enough.countDown();
   }
+
+  private interface Work extends Function<BooleanSupplier, Boolean> {}
 
   private static boolean await(CountDownLatch latch) {
     try {
