@@ -259,6 +259,7 @@ function wire() {
   choose('units', () => {
     showControls();
     redraw();
+    lessons.unitsChanged();
     remember();
   });
   choose('quantity', () => {
