@@ -3,6 +3,8 @@ import {area, path, shown, svg, ticks} from './svg.js';
 import {QUANTITIES, inUnits, number, unitName, words} from './units.js';
 
 const WINDOWS = [12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 130, 160, 200, 260, 340, 450, 600, 900];
+// Share of the picture's height that the plate may take.
+const DEEPEST = 0.16;
 const SHADE = {fusion: 6, 'partially melted': 5, solutionized: 4, recrystallized: 4, annealed: 3,
   overaged: 2, recovered: 2, base: 0};
 const LOOKS = ['before', 'welded', 'treated'];
@@ -13,14 +15,15 @@ export function lookOf(state, states) {
 }
 
 // Half of what is drawn, mm: a ladder of widths, so that the picture does not swim with every move.
-export function reach(results) {
+function reach(results, atLeast) {
   let need = 8;
   for (const result of results) {
     for (const zone of result.zones) {
       if (zone.zone !== 'base') need = Math.max(need, Math.abs(zone.from_mm), Math.abs(zone.to_mm));
     }
   }
-  return WINDOWS.find(w => w >= 1.15 * need) || need * 1.2;
+  const half = Math.max(1.15 * need, atLeast);
+  return WINDOWS.find(w => w >= half) || half;
 }
 
 export class Picture {
@@ -37,8 +40,10 @@ export class Picture {
       left: narrow ? 46 : 66, right: width - (narrow ? 10 : 22),
       big: narrow ? 13 : width > 1000 ? 25 : 17, small: narrow ? 12 : width > 1000 ? 19 : 14,
     };
-    const half = reach([view.result, view.pinned && view.pinned.result].filter(Boolean));
     const {left, right} = this.frame;
+    const {thickness_mm: one, right_thickness_mm: other} = view.result.controls;
+    const thin = Math.max(one, other) * (right - left) / (2 * DEEPEST * height);
+    const half = reach([view.result, view.pinned && view.pinned.result].filter(Boolean), thin);
     this.x = mm => left + (mm + half) / (2 * half) * (right - left);
     this.half = half;
     this.perMm = (right - left) / (2 * half);
@@ -139,7 +144,8 @@ export class Picture {
     const values = result[quantity.key];
     const most = highest([values, pinned && pinned.result[quantity.key]]);
     const scale = v => inUnits(v, quantity.unit, units);
-    const upper = 1.22 * scale(most || 100);
+    const labels = 2 * (big + 8) + 10;
+    const upper = scale(most || 100) / (1 - Math.min(0.4, labels / (bottom - top)));
     const y = v => v === null || v === undefined
       ? null : bottom - scale(v) / upper * (bottom - top);
     this.bands(root, result, top, bottom);
@@ -359,7 +365,7 @@ function free(taken, x, wide, wanted, {size, top, bottom, above}) {
     Math.abs(t.level - level) < size + 5 && Math.abs(t.x - x) < (t.wide + wide) / 2);
   for (const shift of [0, 1, -1, 2, -2, 3, -3, 4, -4]) {
     const to = above ? -shift : shift;
-    const level = Math.min(bottom - 8, Math.max(top + size, wanted + to * (size + 6)));
+    const level = Math.min(bottom - 4, Math.max(top + size, wanted + to * (size + 6)));
     if (!clash(level)) {
       taken.push({x, wide, level});
       return level;
