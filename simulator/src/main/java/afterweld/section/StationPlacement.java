@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.StationTimeline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -57,10 +58,7 @@ final class StationPlacement {
     if (density.full()) {
       all.add(rounded(end * (1 + FAR) / 2));
     }
-    all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
-    if (end > width - ROUND_TO) {
-      all.add(width);
-    }
+    addBase(all, end);
     return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 
@@ -73,10 +71,19 @@ final class StationPlacement {
     TreeSet<Double> some = new TreeSet<>(aroundFusionLine());
     int most = mirrored ? FEW_MIRRORED : FEW_EACH;
     int last = rungs();
-    some.addAll(
-        rungs(IntStream.range(0, most).map(i -> 1 + Math.round((last - 1f) * i / (most - 1)))));
-    some.add(rounded(Math.max(reach(last) * FAR, SHORTEST_BASE)));
+    List<Double> rungs =
+        rungs(IntStream.range(0, most).map(i -> 1 + Math.round((last - 1f) * i / (most - 1))));
+    some.addAll(rungs);
+    addBase(some, rungs.get(most - 1));
     return new ArrayList<>(some.headSet(width, true).tailSet(0.0));
+  }
+
+  /** One beyond the ladder's end, or where the leg ends. */
+  private void addBase(Set<Double> all, double end) {
+    all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
+    if (end > width - ROUND_TO) {
+      all.add(width);
+    }
   }
 
   private List<Double> aroundFusionLine() {

@@ -109,8 +109,11 @@ final class Classroom {
   void warmUp(List<JsonNode> trees) throws InterruptedException {
     for (int round = 0; round < WARM_UPS; round++) {
       for (JsonNode tree : trees) {
-        while (!closed && !turns.idle()) {
+        while (!turns.idle()) {
           Thread.sleep(PAUSE_MS);
+        }
+        if (closed) {
+          return;
         }
         warm(cases.read(tree));
       }

@@ -67,7 +67,7 @@ final class Turns {
     }
 
     boolean outdated() {
-      return closed || latest.get() > turn || System.nanoTime() >= end;
+      return closed || latest.get() > turn || System.nanoTime() - end >= 0;
     }
 
     synchronized void endIfOutdated() {
@@ -109,8 +109,9 @@ final class Turns {
   }
 
   private <T> T watched(Work work, Function<BooleanSupplier, T> task) {
-    going.add(work);
     Future<?> alarm = clock.schedule(work::endIfOutdated, longestWork, TimeUnit.NANOSECONDS);
+    going.add(work);
+    work.endIfOutdated();
     try {
       return task.apply(work::outdated);
     } finally {

@@ -70,7 +70,10 @@ async function recompute(previewed) {
   byId('stage').setAttribute('aria-busy', 'true');
   sayIfSlow(change);
   try {
-    if (previewed) show(await asker.ask(change, 'preview', view.case), began, 'preview');
+    if (previewed) {
+      show(await asker.ask(change, 'preview', view.case), began, 'preview');
+      change.shown = true;
+    }
     const result = await asker.ask(change, 'settled', view.case);
     view.settled = result;
     view.good = view.case;
@@ -94,7 +97,8 @@ async function recompute(previewed) {
 // Heat that is followed through a whole part takes seconds: then the page says that it computes.
 function sayIfSlow(change) {
   setTimeout(() => {
-    if (!asker.current(change) || byId('stage').getAttribute('aria-busy') === 'false') return;
+    const busy = byId('stage').getAttribute('aria-busy') === 'true';
+    if (!busy || change.shown || !asker.current(change)) return;
     byId('settling').textContent = 'computing …';
     byId('live').textContent = 'Computing; the picture is of the case before.';
   }, SLOW_MS);
@@ -202,7 +206,7 @@ function showChoice(name) {
 // What a link holds: units, curve, the pinned case and the case; what is no case is told.
 async function arrive(linked, otherwise) {
   if (['metric', 'us'].includes(linked.units)) view.units = linked.units;
-  if (linked.quantity in QUANTITIES) view.quantity = linked.quantity;
+  if (Object.hasOwn(QUANTITIES, linked.quantity)) view.quantity = linked.quantity;
   showChoice('units');
   showChoice('quantity');
   if (view.pinned) pin();

@@ -115,6 +115,7 @@ export class Controls {
     if (slider.id === 'thickness') this.sides(tree, 'thickness', text);
     else if (slider.step) put(step(tree, slider.step[0]), [slider.step[1]], text);
     else put(tree, slider.keys, text);
+    if (slider.id === 'dilution') forgetAreas(tree.filler);
     if (!slider.after && slider.id !== 'dilution') freeBead(tree, this.passes);
   }
 
@@ -196,6 +197,12 @@ export class Controls {
       this.say(slider, `${rounded(there, digits)} ${unitName(slider.unit, this.units)}`);
     }
   }
+}
+
+// A dilution that is set takes the place of one that was measured.
+function forgetAreas(filler) {
+  delete filler.melted_area;
+  delete filler.deposit_area;
 }
 
 // What the controls of the weld belong to, where there is more than one of it.

@@ -2,8 +2,8 @@
 import {html} from './svg.js';
 
 const SHOWN = [/^title$/, /^left\.(alloy|temper|thickness)$/, /^filler(\.alloy|\.dilution)?$/,
-  /^passes\.0\.(current|travel_speed|preheat)$/, /^natural_age$/, /^bend\.angle$/,
-  /^after_weld\.\d+\.(solution_treat\.(temperature|soak)|age\.(temperature|time))$/];
+  /^passes\.0\.(current|travel_speed|preheat)$/, /^natural_age$/, /^bend\.angle$/];
+const OF_STEPS = {solution_treat: ['temperature', 'soak'], age: ['temperature', 'time']};
 
 export function drawKept(place, tree) {
   const rows = keptRows(tree).flatMap(([name, text]) => [html('dt', {}, name), html('dd', {}, text)]);
@@ -14,12 +14,18 @@ export function drawKept(place, tree) {
 export function keptRows(tree) {
   const rows = new Map();
   for (const [keys, value] of leaves(tree, [])) {
-    if (SHOWN.some(pattern => pattern.test(keys.join('.')))) continue;
+    if (SHOWN.some(pattern => pattern.test(keys.join('.'))) || ofShownStep(tree, keys)) continue;
     const [part, rest] = named(keys);
     const text = [...rest, value].join(' ').replaceAll('_', ' ');
     rows.set(part, rows.has(part) ? `${rows.get(part)}, ${text}` : text);
   }
   return [...rows];
+}
+
+// The controls of the furnace move the first step of their kind.
+function ofShownStep(tree, [first, index, kind, key]) {
+  return first === 'after_weld' && (OF_STEPS[kind] || []).includes(key)
+    && tree.after_weld.findIndex(step => kind in step) === Number(index);
 }
 
 function* leaves(value, keys) {

@@ -300,6 +300,28 @@ class ClassroomPageTest {
   }
 
   @Test
+  void aSecondStepOfOneKindIsKeptAndSaid() throws Exception {
+    Path twice = folder.resolve("twice.yaml");
+    Files.writeString(
+        twice,
+        Files.readString(Path.of("examples/arm-t4-age.yaml"))
+                .replace("title: ", "title: Twice. ")
+                .replace("dilution: 55 %", "melted_area: 11 mm², deposit_area: 9 mm²")
+            + "  - age: {temperature: 150 °C, time: 3 h}\n");
+    openFile(twice);
+    browser.until("document.getElementById('title').textContent.startsWith('Twice')");
+    settle();
+    String kept = text("#kept");
+    assertTrue(kept.contains("step 2, age") && kept.contains("time 3 h"), kept);
+    assertFalse(kept.contains("step 1"), kept);
+    assertTrue(kept.contains("melted area 11 mm²"), kept);
+    move("dilution", 30);
+    assertTrue(truth("document.getElementById('trouble').hidden"), text("#trouble"));
+    assertEquals(0.3, onThePage().filler().dilution(), 1e-12);
+    assertEquals(2, onThePage().afterWeld().size());
+  }
+
+  @Test
   void theReplayOfAnEarlierWeldIsDropped() throws Exception {
     click("#forth");
     move("current", 210);
