@@ -36,12 +36,24 @@ final class ClassroomCommand implements Callable<Integer> {
   @Override
   public Integer call() throws InterruptedException {
     ClassroomServer server = started();
-    Runtime.getRuntime().addShutdownHook(new Thread(server::stop, "classroom stops"));
-    streams.out().println(server.address());
-    streams.out().println("Open this address in a browser on this machine. Ctrl-C ends it.");
-    streams.flush();
+    Thread atTheEnd = new Thread(() -> stop(server), "classroom stops");
+    Runtime.getRuntime().addShutdownHook(atTheEnd);
+    say(server.address());
+    say("Open this address in a browser on this machine. Ctrl-C ends it.");
     server.await();
     return ExitStatus.DONE;
+  }
+
+  /** Ctrl-C is how a class ends, so it is no failure: without this, the status would say so. */
+  private void stop(ClassroomServer server) {
+    server.stop();
+    say("The classroom is closed.");
+    Runtime.getRuntime().halt(ExitStatus.DONE);
+  }
+
+  private void say(String line) {
+    streams.out().println(line);
+    streams.flush();
   }
 
   private ClassroomServer started() {
@@ -51,7 +63,12 @@ final class ClassroomCommand implements Callable<Integer> {
     try {
       return ClassroomServer.start(port);
     } catch (IOException taken) {
-      throw new InputFault("cannot listen on port " + port + ": " + taken.getMessage());
+      throw new InputFault(
+          "cannot listen on port "
+              + port
+              + ": "
+              + taken.getMessage()
+              + "; without --port a free one is taken");
     }
   }
 }

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command round the classroom, and the commands beside it. */
 class ClassroomCommandTest {
@@ -80,9 +82,10 @@ class ClassroomCommandTest {
     }
   }
 
-  @Test
+  @ParameterizedTest
+  @ValueSource(strings = {"-INT", "-TERM"})
   @DisabledOnOs(OS.WINDOWS)
-  void itPrintsItsAddressFirstAndEndsWhenItIsTold() throws Exception {
+  void itPrintsItsAddressFirstAndEndsCleanlyWhenItIsTold(String signal) throws Exception {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -95,12 +98,15 @@ class ClassroomCommandTest {
     try (BufferedReader out = process.inputReader(StandardCharsets.UTF_8)) {
       String address = out.readLine();
       assertTrue(address.matches("http://127\\.0\\.0\\.1:\\d+/"), address);
+      assertTrue(out.readLine().contains("Ctrl-C ends it"));
       assertEquals(200, new Visitor(address).get("/").statusCode());
-      process.destroy();
+      new ProcessBuilder("kill", signal, Long.toString(process.pid())).start().waitFor();
       assertTrue(process.waitFor(10, TimeUnit.SECONDS), "it does not end");
+      assertEquals("The classroom is closed.", out.readLine());
     } finally {
       process.destroyForcibly();
     }
+    assertEquals(0, process.exitValue());
     assertEquals("", Files.readString(folder.resolve("err")));
   }
 }

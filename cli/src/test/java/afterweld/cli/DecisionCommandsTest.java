@@ -26,6 +26,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DecisionCommandsTest {
   private static final String FORK_ARM = "examples/fork-arm.yaml";
 
+  /** Of a result that several tests look at and none changes. */
+  @TempDir static Path shared;
+
   @TempDir Path folder;
   private final Fixtures.Memory memory = new Fixtures.Memory();
 
@@ -75,7 +78,7 @@ class DecisionCommandsTest {
   void thePressureTextStandsOnEveryOutputOfATube(String command) throws IOException {
     Path tube = folder.resolve("tube.yaml");
     String plate = Files.readString(Path.of(FORK_ARM));
-    Files.writeString(tube, plate + "\nring: {diameter: 100 mm}\n");
+    Files.writeString(tube, plate + "\nring: {diameter: 100 mm}\nheat_flow: plate\n");
     Path out = folder.resolve("out");
     run(command, tube.toString(), "--out", out.toString());
     String shown = memory.out().replaceAll("\\s+", " ");
@@ -91,7 +94,8 @@ class DecisionCommandsTest {
   @ParameterizedTest
   @ValueSource(strings = {"profile", "routes", "fillers", "ageing", "sheet"})
   void whatAPersonReadsFitsEightyColumns(String command) {
-    run(command, FORK_ARM, "--out", folder.resolve(command).toString());
+    int status = run(command, FORK_ARM, "--out", folder.resolve(command).toString());
+    assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, memory.err());
     memory
         .out()
         .lines()
@@ -240,12 +244,13 @@ class DecisionCommandsTest {
     return run("sheet", rich.toString(), "--out", folder.resolve("rich").toString());
   }
 
+  /** The fork arm is answered above. */
   @ParameterizedTest
   @ValueSource(strings = {"fillers", "routes", "ageing"})
-  void everyExampleIsAnswered(String command) throws IOException {
+  void everyOtherExampleIsAnswered(String command) throws IOException {
     try (Stream<Path> examples = Files.list(Path.of("examples"))) {
-      List<Path> cases = examples.filter(DecisionCommandsTest::isCase).sorted().toList();
-      assertTrue(cases.size() >= 5, cases.toString());
+      List<Path> cases = examples.filter(DecisionCommandsTest::isOtherCase).sorted().toList();
+      assertTrue(cases.size() >= 4, cases.toString());
       for (Path example : cases) {
         Path out = folder.resolve(command + example.getFileName());
         int status = run(command, example.toString(), "--quiet", "--out", out.toString());
@@ -254,8 +259,9 @@ class DecisionCommandsTest {
     }
   }
 
-  private static boolean isCase(Path path) {
-    return path.toString().endsWith(".yaml") || path.toString().endsWith(".json");
+  private static boolean isOtherCase(Path path) {
+    String name = path.getFileName().toString();
+    return (name.endsWith(".yaml") || name.endsWith(".json")) && !path.equals(Path.of(FORK_ARM));
   }
 
   private static void assertSelfContained(String page) {
@@ -265,10 +271,13 @@ class DecisionCommandsTest {
     assertFalse(page.contains("{{"), "every value is filled in");
   }
 
+  /** Written once. */
   private Path report() {
-    Path out = folder.resolve("profile");
-    assertEquals(
-        ExitStatus.DONE, run("profile", FORK_ARM, "--routes", "--quiet", "--out", out.toString()));
+    Path out = shared.resolve("profile");
+    if (Files.notExists(out)) {
+      int status = run("profile", FORK_ARM, "--routes", "--quiet", "--out", out.toString());
+      assertEquals(ExitStatus.DONE, status, memory.err());
+    }
     return out.resolve("report.html");
   }
 

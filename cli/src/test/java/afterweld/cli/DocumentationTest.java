@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,8 +25,13 @@ class DocumentationTest {
   private static final Pattern SHOWN_OUTPUT =
       Pattern.compile("```sh\n(cli/afterweld [^\n]*)\n```\n\n```text\n(.*?)```", Pattern.DOTALL);
 
+  /** What a line of README did. */
+  private record Done(int status, String out, String err) {}
+
+  /** No line is run twice: the same line prints the same. */
+  private static final Map<String, Done> DONE = new HashMap<>();
+
   @TempDir Path folder;
-  private final Fixtures.Memory memory = new Fixtures.Memory();
 
   private static String readme() throws IOException {
     return Files.readString(Path.of("..", "README.md"));
@@ -36,13 +43,19 @@ class DocumentationTest {
     }
   }
 
-  private int run(String... arguments) {
+  private static Done run(String... arguments) {
+    Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    return new Program(streams, Wiring.commands(streams)).run(arguments);
+    int status = new Program(streams, Wiring.commands(streams)).run(arguments);
+    return new Done(status, memory.out(), memory.err());
   }
 
   /** Runs a line of README from inside its module, its files in a folder of the test. */
-  private int run(String line) {
+  private Done done(String line) {
+    return DONE.computeIfAbsent(line.strip(), this::ran);
+  }
+
+  private Done ran(String line) {
     List<String> arguments =
         new ArrayList<>(List.of(line.strip().replace("cli/examples/", "examples/").split(" +")));
     arguments.remove(0);
@@ -65,17 +78,19 @@ class DocumentationTest {
   @ParameterizedTest
   @MethodSource("examples")
   void everyExampleIsComputed(Path example) {
-    int status = run("profile", example.toString(), "--out", folder.resolve("out").toString());
-    assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, memory.err());
-    assertEquals("", memory.err());
+    String out = folder.resolve("out").toString();
+    Done done = run("profile", example.toString(), "--out", out);
+    assertTrue(done.status() <= ExitStatus.REQUIREMENT_OPEN, done.err());
+    assertEquals("", done.err());
     assertTrue(Files.exists(folder.resolve("out").resolve("result.json")));
   }
 
   @ParameterizedTest
   @MethodSource("commandLines")
   void everyCommandLineRuns(String line) {
-    assertTrue(run(line) <= ExitStatus.REQUIREMENT_OPEN, memory.err());
-    assertFalse(memory.out().isEmpty());
+    Done done = done(line);
+    assertTrue(done.status() <= ExitStatus.REQUIREMENT_OPEN, done.err());
+    assertFalse(done.out().isEmpty());
   }
 
   @Test
@@ -83,8 +98,7 @@ class DocumentationTest {
     List<MatchResult> shown = SHOWN_OUTPUT.matcher(readme()).results().toList();
     assertFalse(shown.isEmpty(), "README shows no output");
     for (MatchResult example : shown) {
-      run(example.group(1));
-      assertEquals(withoutFolder(example.group(2)), withoutFolder(memory.out()));
+      assertEquals(withoutFolder(example.group(2)), withoutFolder(done(example.group(1)).out()));
     }
   }
 

@@ -46,8 +46,9 @@ public final class SectionRun {
   }
 
   /**
-   * The profile on some of the stations that the settled one begins with, about 16 on each side of
-   * a wide weld; its bands hold the model's own error alone.
+   * The profile on some of the stations that the settled one begins with: of a wide weld 17 on the
+   * side that stands for both, or 12 on each of two unlike ones. Its bands hold the model's own
+   * error alone.
    *
    * @param outdated asked before each station; true ends the run
    * @throws HeatInputException if the passes cannot make this weld

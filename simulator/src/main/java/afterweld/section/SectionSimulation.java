@@ -129,10 +129,12 @@ public final class SectionSimulation {
     SideRun left = left();
     SideRun right = symmetric ? left : right();
     StationLine line = new StationLine(left, right, symmetric, density);
-    List<Double> leftStart = start(weldCase.left(), left);
-    List<Double> rightStart = start(weldCase.right(), right);
-    List<StationRun> runs =
-        quick ? line.some(leftStart, rightStart) : line.compute(leftStart, rightStart);
+    List<Double> lefts = quick ? few(weldCase.left(), left) : start(weldCase.left(), left);
+    List<Double> rights = lefts;
+    if (!symmetric) {
+      rights = quick ? few(weldCase.right(), right) : start(weldCase.right(), right);
+    }
+    List<StationRun> runs = quick ? line.some(lefts, rights) : line.compute(lefts, rights);
     List<List<StationRun>> others = quick ? List.of() : otherRuns(left, right, runs);
     List<Station> stations = new StationBands(weldCase, shownStates()).stations(runs, others);
     return new SectionProfile(
@@ -153,8 +155,9 @@ public final class SectionSimulation {
     SideRun left = left();
     SideRun right = symmetric ? left : right();
     StationLine line = new StationLine(left, right, symmetric, density);
+    List<Double> lefts = few(weldCase.left(), left);
     List<WeldReplay.AtStation> stations =
-        line.replayed(start(weldCase.left(), left), start(weldCase.right(), right));
+        line.replayed(lefts, symmetric ? lefts : few(weldCase.right(), right));
     return new WeldReplay(phaseNames(), stations);
   }
 
@@ -193,11 +196,17 @@ public final class SectionSimulation {
   }
 
   private List<Double> start(Side side, SideRun run) {
+    return run.memory().start(side, () -> placement(side, run).distances());
+  }
+
+  private List<Double> few(Side side, SideRun run) {
+    return placement(side, run).few(symmetric);
+  }
+
+  private StationPlacement placement(Side side, SideRun run) {
     double warmest =
         weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
-    return run.memory()
-        .start(
-            side, () -> new StationPlacement(side, run.timeline(), warmest, density).distances());
+    return new StationPlacement(side, run.timeline(), warmest, density);
   }
 
   /** The same stations at both ends of what the case leaves to defaults or leaves open. */

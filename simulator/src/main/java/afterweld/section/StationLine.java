@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -19,9 +18,6 @@ final class StationLine {
   private static final int ROUNDS = 2;
   private static final double SMALLEST_GAP = 0.3e-3;
   private static final double YIELD_STEP = 12e6;
-
-  /** Weld centre, two inside the weld, and the pair that hugs the fusion line. */
-  private static final int NEAR_FUSION = 5;
 
   private final SideRun left;
   private final SideRun right;
@@ -53,27 +49,26 @@ final class StationLine {
   }
 
   /**
-   * Some of the stations that {@link #compute} begins with, none added: a preview.
+   * Stations from left to right, none added: a preview.
    *
-   * @param leftStart distances on the left, m without sign, nearest first
-   * @param rightStart the same on the right
+   * @param lefts distances on the left, m without sign, nearest first
+   * @param rights the same on the right
    */
-  List<StationRun> some(List<Double> leftStart, List<Double> rightStart) {
-    List<StationRun> leftRuns = ZoneRule.inOrder(at(left, thinned(leftStart), -1));
+  List<StationRun> some(List<Double> lefts, List<Double> rights) {
+    List<StationRun> leftRuns = ZoneRule.inOrder(at(left, lefts, -1));
     return joined(
-        leftRuns,
-        symmetric ? mirrored(leftRuns) : ZoneRule.inOrder(at(right, thinned(rightStart), 1)));
+        leftRuns, symmetric ? mirrored(leftRuns) : ZoneRule.inOrder(at(right, rights, 1)));
   }
 
   /** The stations of a preview, moment by moment. */
-  List<AtStation> replayed(List<Double> leftStart, List<Double> rightStart) {
-    List<AtStation> all = new ArrayList<>(replayed(left, thinned(leftStart), -1));
+  List<AtStation> replayed(List<Double> lefts, List<Double> rights) {
+    List<AtStation> all = new ArrayList<>(replayed(left, lefts, -1));
     Collections.reverse(all);
-    List<AtStation> rights =
+    List<AtStation> others =
         symmetric
             ? reversed(all).stream().map(AtStation::mirrored).toList()
-            : replayed(right, thinned(rightStart), 1);
-    rights.stream().filter(station -> station.distance() > 0).forEach(all::add);
+            : replayed(right, rights, 1);
+    others.stream().filter(station -> station.distance() > 0).forEach(all::add);
     return all;
   }
 
@@ -87,14 +82,6 @@ final class StationLine {
     List<AtStation> turned = new ArrayList<>(stations);
     Collections.reverse(turned);
     return turned;
-  }
-
-  /** All that lie close to the fusion line, every third one beyond, and the last. */
-  private static List<Double> thinned(List<Double> distances) {
-    return IntStream.range(0, distances.size())
-        .filter(i -> i < NEAR_FUSION || i % 3 == 0 || i == distances.size() - 1)
-        .mapToObj(distances::get)
-        .toList();
   }
 
   /**

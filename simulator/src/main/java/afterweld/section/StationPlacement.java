@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.StationTimeline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -19,6 +20,11 @@ final class StationPlacement {
   private static final double ABOVE_START = 20;
   private static final double FAR = 1.5;
   private static final double SHORTEST_BASE = 0.030;
+
+  /** Rungs of a preview: of one side that stands for both, or of each of two. */
+  private static final int FEW_MIRRORED = 11;
+
+  private static final int FEW_EACH = 6;
 
   private final StationTimeline timeline;
   private final double warmest;
@@ -52,11 +58,32 @@ final class StationPlacement {
     if (density.full()) {
       all.add(rounded(end * (1 + FAR) / 2));
     }
+    addBase(all, end);
+    return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
+  }
+
+  /**
+   * Some of them, for a preview: at the fusion line, evenly up the ladder, and one in the base.
+   *
+   * @param mirrored whether this side stands for the other one too
+   */
+  List<Double> few(boolean mirrored) {
+    TreeSet<Double> some = new TreeSet<>(aroundFusionLine());
+    int most = mirrored ? FEW_MIRRORED : FEW_EACH;
+    int last = rungs();
+    List<Double> rungs =
+        rungs(IntStream.range(0, most).map(i -> 1 + Math.round((last - 1f) * i / (most - 1))));
+    some.addAll(rungs);
+    addBase(some, rungs.get(most - 1));
+    return new ArrayList<>(some.headSet(width, true).tailSet(0.0));
+  }
+
+  /** One beyond the ladder's end, or where the leg ends. */
+  private void addBase(Set<Double> all, double end) {
     all.add(rounded(Math.max(end * FAR, SHORTEST_BASE)));
     if (end > width - ROUND_TO) {
       all.add(width);
     }
-    return new ArrayList<>(all.headSet(width, true).tailSet(0.0));
   }
 
   private List<Double> aroundFusionLine() {
@@ -73,12 +100,20 @@ final class StationPlacement {
   }
 
   private List<Double> ladder() {
+    return rungs(IntStream.rangeClosed(1, rungs()));
+  }
+
+  private int rungs() {
     double coolest = Math.max(LADDER_END, warmest + ABOVE_START);
-    int rungs = Math.max(1, (int) ((solidus - coolest) / density.step()));
-    return IntStream.rangeClosed(1, rungs)
-        .parallel()
-        .mapToObj(rung -> rounded(timeline.reach(solidus - rung * density.step())))
-        .toList();
+    return Math.max(1, (int) ((solidus - coolest) / density.step()));
+  }
+
+  private List<Double> rungs(IntStream which) {
+    return which.parallel().mapToObj(this::reach).toList();
+  }
+
+  private double reach(int rung) {
+    return rounded(timeline.reach(solidus - rung * density.step()));
   }
 
   static double rounded(double distance) {

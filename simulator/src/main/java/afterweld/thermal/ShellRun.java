@@ -4,6 +4,7 @@ import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /**
  * Runs the transient field through the passes of a weld and keeps what is asked of it: the record
@@ -181,7 +182,11 @@ final class ShellRun {
     observe();
   }
 
+  /** Called after every step, so a thread that is interrupted ends here. */
   private void observe() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted while the heat was followed");
+    }
     for (int line = 0; line < lines.count(); line++) {
       double[] here = field.line(line);
       double[] highest = peaks[line];

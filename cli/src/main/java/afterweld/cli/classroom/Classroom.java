@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 final class Classroom {
   private static final int LONGEST_NAME = 200;
   private static final int WARM_UPS = 12;
+  private static final long PAUSE_MS = 50;
 
   private final MaterialLibrary library = MaterialLibrary.standard();
   private final CaseText cases = new CaseText(library);
@@ -101,16 +102,32 @@ final class Classroom {
 
   /**
    * Computes a few welds that nobody asked for, so that the first one who moves a control does not
-   * wait for a program that has just been started.
+   * wait for a program that has just been started. Gives way to whoever asks.
    *
-   * @param tree a case
+   * @param trees cases
    */
-  void warmUp(JsonNode tree) {
-    CaseFile asked = cases.read(tree);
-    for (int round = 0; round < WARM_UPS && !closed; round++) {
+  void warmUp(List<JsonNode> trees) throws InterruptedException {
+    for (int round = 0; round < WARM_UPS; round++) {
+      for (JsonNode tree : trees) {
+        while (!turns.idle()) {
+          Thread.sleep(PAUSE_MS);
+        }
+        if (closed) {
+          return;
+        }
+        warm(cases.read(tree));
+      }
+    }
+  }
+
+  private void warm(CaseFile asked) {
+    BooleanSupplier wanted = () -> closed || !turns.idle();
+    try {
       SectionRun run = SectionRun.of(asked.weld());
-      Json.bytes(preview(run.preview(asked.weld(), () -> closed)));
-      Json.bytes(settled(run.profile(asked.weld(), () -> closed), asked));
+      Json.bytes(preview(run.preview(asked.weld(), wanted)));
+      Json.bytes(settled(run.profile(asked.weld(), wanted), asked));
+    } catch (CancellationException early) {
+      // Somebody asks, which warms as well, or all work ends.
     }
   }
 

@@ -6,10 +6,10 @@ import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -77,7 +77,7 @@ public final class ClassroomServer {
    * @throws IOException if the port is taken or not allowed
    */
   public static ClassroomServer start(int port) throws IOException {
-    limitSlowSenders();
+    tuneServer();
     InetAddress loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
     ClassroomServer server =
         new ClassroomServer(HttpServer.create(new InetSocketAddress(loopback, port), 0));
@@ -88,14 +88,22 @@ public final class ClassroomServer {
 
   private void warmUp() {
     try {
-      classroom.warmUp(Json.object(files.at("/lessons.json").orElseThrow().content()).get("start"));
-    } catch (CancellationException early) {
-      // Stopped before it was warm: nobody waits for this.
+      JsonNode lessons = Json.object(files.at("/lessons.json").orElseThrow().content());
+      List<JsonNode> trees = new ArrayList<>();
+      trees.add(lessons.get("start"));
+      lessons.get("warm_up").forEach(trees::add);
+      classroom.warmUp(trees);
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
     }
   }
 
-  /** The server of the JDK reads these once: seconds for a request to arrive, idle connections. */
-  private static void limitSlowSenders() {
+  /**
+   * The server of the JDK reads these once: seconds for a request to arrive, idle connections, and
+   * that an answer's body does not wait for its head to be acknowledged, which takes 40 ms.
+   */
+  private static void tuneServer() {
+    System.setProperty("sun.net.httpserver.nodelay", "true");
     System.setProperty("sun.net.httpserver.maxReqTime", "20");
     System.setProperty("sun.net.httpserver.maxRspTime", "60");
     System.setProperty("sun.net.httpserver.maxIdleConnections", "40");

@@ -28,6 +28,8 @@ final class ControlValues {
     json.put("temper", weldCase.left().temper().name());
     json.put("thickness_mm", weldCase.left().thickness() * 1e3);
     json.put("right_thickness_mm", weldCase.right().thickness() * 1e3);
+    weldCase.left().width().ifPresent(width -> json.put("left_width_mm", width * 1e3));
+    weldCase.right().width().ifPresent(width -> json.put("right_width_mm", width * 1e3));
     json.put("process", pass.process().label());
     json.put("current_A", pass.current());
     json.put("voltage_V", pass.voltage());

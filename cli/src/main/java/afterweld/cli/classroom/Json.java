@@ -44,11 +44,15 @@ final class Json {
       }
       throw new Refusal(Refusal.BAD_REQUEST, "Expected a JSON object.");
     } catch (JsonProcessingException broken) {
-      throw new Refusal(
-          Refusal.BAD_REQUEST, "The request is not JSON: " + broken.getOriginalMessage());
+      throw new Refusal(Refusal.BAD_REQUEST, "The request is not JSON: " + fault(broken) + ".");
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
+  }
+
+  /** What is wrong, without advice to the programmer of a parser. */
+  private static String fault(JsonProcessingException broken) {
+    return broken.getOriginalMessage().split("[:(]", 2)[0].strip();
   }
 
   /** Maps, lists, texts, numbers and trees as JSON. */

@@ -24,6 +24,7 @@ final class PageFiles {
           "bend.js",
           "case.js",
           "controls.js",
+          "kept.js",
           "lessons.js",
           "numbers.js",
           "picture.js",

@@ -3,17 +3,20 @@ import {Asker, Problem, get, post} from './asking.js';
 import {drawBend} from './bend.js';
 import {copy, fromHash, put, toHash} from './case.js';
 import {Controls} from './controls.js';
+import {drawKept} from './kept.js';
 import {Lessons} from './lessons.js';
 import {drawNotes, drawNumbers, drawStations} from './numbers.js';
 import {Picture, summary} from './picture.js';
 import {Replay} from './replay.js';
-import {rounded} from './units.js';
+import {QUANTITIES, rounded} from './units.js';
 
 const byId = id => document.getElementById(id);
 const view = {case: null, units: 'metric', quantity: 'hardness', result: null, settled: null,
   good: null, pinned: null, moment: null};
 const asker = new Asker('main');
+const player = new Asker('replay');
 const picture = new Picture(byId('picture'));
+const SLOW_MS = 450;
 const timings = [];
 window.afterweldTimings = timings;
 let controls;
@@ -26,6 +29,7 @@ function redraw() {
   picture.draw(view);
   const settled = view.result.settled;
   byId('settling').textContent = settled ? '' : 'preview …';
+  drawKept(byId('kept'), view.case);
   byId('title').textContent = view.case.title || 'Section across the weld';
   if (!view.settled) return;
   const pinned = view.pinned && view.pinned.result.numbers;
@@ -64,12 +68,16 @@ async function recompute(previewed) {
   const change = asker.next();
   const began = performance.now();
   byId('stage').setAttribute('aria-busy', 'true');
+  sayIfSlow(change);
   try {
-    if (previewed) show(await asker.ask(change, 'preview', view.case), began, 'preview');
+    if (previewed) {
+      show(await asker.ask(change, 'preview', view.case), began, 'preview');
+      change.shown = true;
+    }
     const result = await asker.ask(change, 'settled', view.case);
     view.settled = result;
     view.good = view.case;
-    show(result, began, 'settled');
+    show(result, began, previewed ? 'settled' : 'aged');
     byId('live').textContent = `Settled. ${summary(view)}`;
     remember();
     return null;
@@ -79,8 +87,21 @@ async function recompute(previewed) {
     if (!(fault instanceof Problem)) throw fault;
     return fault.lines;
   } finally {
-    if (asker.current(change)) byId('stage').setAttribute('aria-busy', 'false');
+    if (asker.current(change)) {
+      byId('stage').setAttribute('aria-busy', 'false');
+      byId('settling').textContent = '';
+    }
   }
+}
+
+// Heat that is followed through a whole part takes seconds: then the page says that it computes.
+function sayIfSlow(change) {
+  setTimeout(() => {
+    const busy = byId('stage').getAttribute('aria-busy') === 'true';
+    if (!busy || change.shown || !asker.current(change)) return;
+    byId('settling').textContent = 'computing …';
+    byId('live').textContent = 'Computing; the picture is of the case before.';
+  }, SLOW_MS);
 }
 
 function show(result, began, what) {
@@ -117,15 +138,17 @@ async function tryCase(tree, otherwise) {
 }
 
 function remember() {
-  const hash = toHash({case: view.case, units: view.units, quantity: view.quantity});
+  const pinned = view.pinned ? {pinned: view.pinned.case} : {};
+  const hash = toHash({case: view.case, units: view.units, quantity: view.quantity, ...pinned});
   history.replaceState(null, '', `#${hash}`);
 }
 
 function pin() {
-  view.pinned = view.pinned ? null : view.settled && {result: view.settled};
+  view.pinned = view.pinned ? null : view.settled && {result: view.settled, case: view.good};
   byId('pin').textContent = view.pinned ? 'Take the pin away' : 'Pin this result';
   byId('pin').setAttribute('aria-pressed', String(Boolean(view.pinned)));
   redraw();
+  remember();
 }
 
 async function save() {
@@ -135,7 +158,7 @@ async function save() {
   link.href = URL.createObjectURL(new Blob([text], {type: 'application/yaml'}));
   link.download = `${name}.yaml`;
   link.click();
-  URL.revokeObjectURL(link.href);
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
 
 async function open(file) {
@@ -156,15 +179,44 @@ async function copyLink() {
   remember();
   try {
     await navigator.clipboard.writeText(location.href);
-    byId('live').textContent = 'Link copied. It opens while this program runs on this port.';
+    sayOn(byId('link'), 'Link copied', 'It opens while this program runs on this port.');
   } catch {
-    byId('live').textContent = 'The link stands in the address line.';
+    sayOn(byId('link'), 'See address line', 'The link stands in the address line.');
   }
 }
 
-function choose(name, then) {
+// A button that says for a moment what it did.
+function sayOn(button, text, more) {
+  const usual = button.dataset.usual || button.textContent;
+  button.dataset.usual = usual;
+  button.textContent = text;
+  button.title = more;
+  byId('live').textContent = `${text}. ${more}`;
+  setTimeout(() => {
+    button.textContent = usual;
+  }, 3000);
+}
+
+function showChoice(name) {
   for (const input of document.querySelectorAll(`input[name="${name}"]`)) {
     input.checked = input.value === view[name];
+  }
+}
+
+// What a link holds: units, curve, the pinned case and the case; what is no case is told.
+async function arrive(linked, otherwise) {
+  if (['metric', 'us'].includes(linked.units)) view.units = linked.units;
+  if (Object.hasOwn(QUANTITIES, linked.quantity)) view.quantity = linked.quantity;
+  showChoice('units');
+  showChoice('quantity');
+  if (view.pinned) pin();
+  if (linked.pinned && !(await setCase(linked.pinned))) pin();
+  await tryCase(linked.case, otherwise);
+}
+
+function choose(name, then) {
+  showChoice(name);
+  for (const input of document.querySelectorAll(`input[name="${name}"]`)) {
     input.addEventListener('change', () => {
       view[name] = input.value;
       then();
@@ -178,8 +230,7 @@ const lessonPage = {
   begin(tree, lesson) {
     if (view.pinned) pin();
     view.quantity = lesson.quantity;
-    const input = document.querySelector(`input[name="quantity"][value="${lesson.quantity}"]`);
-    input.checked = true;
+    showChoice('quantity');
     return setCase(tree);
   },
   look: setCase,
@@ -212,6 +263,7 @@ function wire() {
   choose('units', () => {
     showControls();
     redraw();
+    lessons.unitsChanged();
     remember();
   });
   choose('quantity', () => {
@@ -220,20 +272,25 @@ function wire() {
   });
   new ResizeObserver(redrawSoon).observe(byId('picture'));
   matchMedia('print').addEventListener('change', redraw);
+  window.addEventListener('beforeprint', () => {
+    byId('remarks').open = true;
+  });
   window.addEventListener('hashchange', () => {
     const linked = fromHash(location.hash);
-    if (linked) tryCase(linked.case, view.good);
+    if (linked) arrive(linked, view.good);
   });
 }
 
 function replayParts() {
   return {play: byId('play'), back: byId('back'), forth: byId('forth'), scrub: byId('scrub'),
-    moment: byId('moment'), leave: byId('leave'), units: () => view.units};
+    moment: byId('moment'), leave: byId('leave'), units: () => view.units,
+    tell: text => {
+      byId('live').textContent = text;
+    }};
 }
 
 async function loadReplay() {
   try {
-    const player = new Asker('replay');
     return await player.ask(player.next(), 'replay', view.case);
   } catch (fault) {
     if (fault instanceof Problem) trouble(fault.lines);
@@ -244,8 +301,6 @@ async function loadReplay() {
 async function main() {
   const [library, data] = await Promise.all([get('/api/library'), get('/lessons.json')]);
   const linked = fromHash(location.hash);
-  if (linked && ['metric', 'us'].includes(linked.units)) view.units = linked.units;
-  if (linked && ['hardness', 'yield', 'tensile'].includes(linked.quantity)) view.quantity = linked.quantity;
   controls = new Controls(byId('controls'), library, changed);
   lessons = new Lessons(byId('lesson-list'), byId('lesson'), data, lessonPage);
   replay = new Replay(replayParts(), loadReplay, moment => {
@@ -253,7 +308,7 @@ async function main() {
     redraw();
   });
   wire();
-  await tryCase(linked ? linked.case : data.start, data.start);
+  await arrive(linked || {case: data.start}, data.start);
   document.body.dataset.ready = 'true';
 }
 

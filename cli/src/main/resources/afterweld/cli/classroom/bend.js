@@ -62,16 +62,20 @@ function sentence(shapes, bend, units) {
   return told.map(shape => judged(shape, units)).join(' ');
 }
 
+function sentenceCase(text) {
+  return text[0].toUpperCase() + text.slice(1);
+}
+
 // States whose strip cannot be bent, and why.
 function unbent(bend, states) {
   return bend.states
-    .map((state, s) => (state.problem ? `${states[s]}: ${state.problem}` : ''))
+    .map((state, s) => (state.problem ? `${sentenceCase(states[s])}: ${state.problem}` : ''))
     .filter(text => text)
     .join(' ');
 }
 
 function judged(shape, units) {
-  const name = shape.name[0].toUpperCase() + shape.name.slice(1);
+  const name = sentenceCase(shape.name);
   if (shape.kink_factor < 1.3) return `${name} it bends evenly.`;
   const how = shape.kink_factor < 3 ? 'bends most sharply' : 'kinks';
   return `${name} it ${how} ${words(shape.sharpest_mm, 'mm', units)} from the weld centre.`;

@@ -46,6 +46,7 @@ export class Controls {
     this.values = {};
     this.outputs = {};
     this.inputs = {};
+    this.legends = [];
     form.addEventListener('submit', event => event.preventDefault());
     this.build();
   }
@@ -68,7 +69,9 @@ export class Controls {
   }
 
   group(name) {
-    const set = html('fieldset', {}, html('legend', {}, name));
+    const legend = html('legend', {}, name);
+    const set = html('fieldset', {}, legend);
+    this.legends.push(legend);
     this.form.append(set);
     return set;
   }
@@ -84,7 +87,7 @@ export class Controls {
   slider(into, slider) {
     const id = slider.id;
     const input = html('input', {type: 'range', id, name: id});
-    const output = html('output', {for: id, id: `${id}-text`});
+    const output = html('output', {for: id, id: `${id}-text`, 'aria-live': 'off'});
     into.append(html('div', {class: 'control', id: `${id}-row`},
       html('label', {for: id}, slider.label), output, input));
     input.addEventListener('input', () => {
@@ -112,6 +115,7 @@ export class Controls {
     if (slider.id === 'thickness') this.sides(tree, 'thickness', text);
     else if (slider.step) put(step(tree, slider.step[0]), [slider.step[1]], text);
     else put(tree, slider.keys, text);
+    if (slider.id === 'dilution') forgetAreas(tree.filler);
     if (!slider.after && slider.id !== 'dilution') freeBead(tree, this.passes);
   }
 
@@ -154,6 +158,7 @@ export class Controls {
     this.values = values;
     this.passes = passes;
     const alloy = this.library.alloys.find(a => a.name === values.alloy);
+    this.legends[0].textContent = whose(tree);
     this.inputs.alloy.value = values.alloy;
     fill(this.inputs.temper, (alloy ? alloy.tempers : [values.temper]).map(t => [t, t]));
     this.inputs.temper.value = values.temper;
@@ -192,6 +197,19 @@ export class Controls {
       this.say(slider, `${rounded(there, digits)} ${unitName(slider.unit, this.units)}`);
     }
   }
+}
+
+// A dilution that is set takes the place of one that was measured.
+function forgetAreas(filler) {
+  delete filler.melted_area;
+  delete filler.deposit_area;
+}
+
+// What the controls of the weld belong to, where there is more than one of it.
+function whose(tree) {
+  const left = tree.right && tree.right.alloy !== undefined ? ', left side' : '';
+  const passes = (tree.passes || []).length;
+  return `Weld${left}${passes > 1 ? `, pass 1 of ${passes}` : ''}`;
 }
 
 function fill(field, options) {

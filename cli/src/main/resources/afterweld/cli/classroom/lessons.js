@@ -56,6 +56,16 @@ export class Lessons {
     return merged(this.data.start, this.lesson.looks[look].case);
   }
 
+  // A look in the reader's units.
+  labelOf(look) {
+    return this.page.units() === 'us' && look.us ? look.us : look.label;
+  }
+
+  // What is shown already follows the units too.
+  unitsChanged() {
+    if (this.lesson && this.tell) this.tell();
+  }
+
   head() {
     const close = html('button', {type: 'button', class: 'close', 'aria-label': 'Close the lesson'}, '×');
     close.addEventListener('click', () => this.close());
@@ -64,6 +74,7 @@ export class Lessons {
   }
 
   ask() {
+    this.tell = null;
     this.hold('predicting');
     const see = html('button', {type: 'button', class: 'strong', id: 'see', disabled: true}, 'See what happens');
     const options = this.lesson.options.map((text, i) => {
@@ -85,11 +96,7 @@ export class Lessons {
     const right = guess === lesson.answer;
     const verdict = right ? 'As you predicted.' : `You predicted: ${lesson.options[guess]}`;
     const table = html('div', {class: 'wide'}, 'Computing …');
-    const looks = html('div', {class: 'looks'}, ...lesson.looks.map((look, i) => {
-      const button = html('button', {type: 'button'}, look.label);
-      button.addEventListener('click', () => this.page.look(this.caseOf(i)));
-      return button;
-    }));
+    const looks = html('div', {class: 'looks'}, ...this.lookButtons());
     const heading = html('h3', {tabindex: '-1'}, lesson.options[lesson.answer]);
     this.place.replaceChildren(this.head(), html('p', {class: 'question'}, lesson.question),
       html('p', {class: 'verdict'}, verdict), heading, table, html('p', {}, 'On the picture:'), looks,
@@ -105,12 +112,25 @@ export class Lessons {
       table.textContent = 'The numbers could not be computed.';
       return;
     }
-    if (this.lesson === lesson) table.replaceChildren(this.table(lesson, results));
+    if (this.lesson !== lesson) return;
+    this.tell = () => {
+      table.replaceChildren(this.table(lesson, results));
+      looks.replaceChildren(...this.lookButtons());
+    };
+    this.tell();
+  }
+
+  lookButtons() {
+    return this.lesson.looks.map((look, i) => {
+      const button = html('button', {type: 'button'}, this.labelOf(look));
+      button.addEventListener('click', () => this.page.look(this.caseOf(i)));
+      return button;
+    });
   }
 
   table(lesson, results) {
     const units = this.page.units();
-    const heads = ['', ...lesson.looks.map(look => look.label)];
+    const heads = ['', ...lesson.looks.map(look => this.labelOf(look))];
     const rows = lesson.measures.map(measure => html('tr', {'data-key': measure.key},
       html('th', {scope: 'row'}, named(measure, units)),
       ...results.map(result => html('td', {}, read(result, measure, units)))));

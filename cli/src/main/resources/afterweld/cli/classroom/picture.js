@@ -3,6 +3,8 @@ import {area, path, shown, svg, ticks} from './svg.js';
 import {QUANTITIES, inUnits, number, unitName, words} from './units.js';
 
 const WINDOWS = [12, 16, 20, 25, 30, 40, 50, 60, 80, 100, 130, 160, 200, 260, 340, 450, 600, 900];
+// Share of the picture's height that the plate may take.
+const DEEPEST = 0.16;
 const SHADE = {fusion: 6, 'partially melted': 5, solutionized: 4, recrystallized: 4, annealed: 3,
   overaged: 2, recovered: 2, base: 0};
 const LOOKS = ['before', 'welded', 'treated'];
@@ -13,14 +15,15 @@ export function lookOf(state, states) {
 }
 
 // Half of what is drawn, mm: a ladder of widths, so that the picture does not swim with every move.
-export function reach(results) {
+function reach(results, atLeast) {
   let need = 8;
   for (const result of results) {
     for (const zone of result.zones) {
       if (zone.zone !== 'base') need = Math.max(need, Math.abs(zone.from_mm), Math.abs(zone.to_mm));
     }
   }
-  return WINDOWS.find(w => w >= 1.15 * need) || need * 1.2;
+  const half = Math.max(1.15 * need, atLeast);
+  return WINDOWS.find(w => w >= half) || half;
 }
 
 export class Picture {
@@ -31,37 +34,40 @@ export class Picture {
   draw(view) {
     const width = Math.max(300, this.place.clientWidth);
     const narrow = width < 560;
-    const height = narrow ? 560 : Math.max(470, this.place.clientHeight || 560);
+    const height = narrow ? 400 : Math.max(470, this.place.clientHeight || 560);
     this.frame = {
       width, height, narrow,
       left: narrow ? 46 : 66, right: width - (narrow ? 10 : 22),
-      big: narrow ? 13 : width > 1050 ? 21 : 17, small: narrow ? 12 : width > 1050 ? 17 : 14,
+      big: narrow ? 13 : width > 1000 ? 25 : 17, small: narrow ? 12 : width > 1000 ? 19 : 14,
     };
-    const half = reach([view.result, view.pinned && view.pinned.result].filter(Boolean));
     const {left, right} = this.frame;
+    const {thickness_mm: one, right_thickness_mm: other} = view.result.controls;
+    const thin = Math.max(one, other) * (right - left) / (2 * DEEPEST * height);
+    const half = reach([view.result, view.pinned && view.pinned.result].filter(Boolean), thin);
     this.x = mm => left + (mm + half) / (2 * half) * (right - left);
     this.half = half;
     this.perMm = (right - left) / (2 * half);
     const root = svg('svg', {viewBox: `0 0 ${width} ${height}`, width, height, role: 'img',
       'aria-label': summary(view)});
     const top = this.section(root, view);
-    const bottom = height - (narrow ? 130 : 150);
+    const bottom = height - (narrow ? 118 : width > 1000 ? 170 : 150);
     this.curves(root, view, top + 14, bottom);
-    this.temperatures(root, view, bottom + 34, height - 40);
+    this.temperatures(root, view, bottom + 20 + this.frame.small, height - 12 - 2 * this.frame.small);
     this.place.replaceChildren(root);
   }
 
   // Plate, bead and zones at one scale in both directions.
   section(root, view) {
     const {result} = view;
-    const {left, right, small} = this.frame;
+    const {left, small} = this.frame;
     const names = this.zoneNames(root, view, 18);
     const sides = [result.controls.thickness_mm, result.controls.right_thickness_mm];
     const deep = Math.max(...sides) * this.perMm;
     const cap = Math.max(...result.passes.map(p => Math.min(0.3 * p.half_width_mm, 3))) * this.perMm;
     const surface = names + cap + 8;
     const g = svg('g', {class: 'section'});
-    [[left, this.x(0), sides[0]], [this.x(0), right, sides[1]]].forEach(([from, to, mm]) => {
+    const [first, last] = this.ends(result).map(mm => this.clamp(mm));
+    [[first, this.x(0), sides[0]], [this.x(0), last, sides[1]]].forEach(([from, to, mm]) => {
       g.append(svg('rect', {class: 'plate', x: shown(from), y: shown(surface),
         width: shown(to - from), height: shown(mm * this.perMm)}));
     });
@@ -75,9 +81,9 @@ export class Picture {
     }
     g.append(this.bead(result, surface, deep, cap));
     const line = surface + result.traverse_depth_mm * this.perMm;
-    g.append(svg('line', {class: 'traverse', x1: left, x2: right, y1: shown(line), y2: shown(line)}));
+    g.append(svg('line', {class: 'traverse', x1: first, x2: last, y1: shown(line), y2: shown(line)}));
     root.append(g);
-    const note = `${words(sides[0], 'mm', view.units)} plate, to scale; numbers along the dotted line`;
+    const note = `${plates(view, sides)}, to scale; numbers along the dotted line`;
     const under = surface + deep + small + 4;
     root.append(svg('text', {class: 'soft', x: left, y: shown(under), 'font-size': small}, note));
     return under + small + 6;
@@ -138,7 +144,8 @@ export class Picture {
     const values = result[quantity.key];
     const most = highest([values, pinned && pinned.result[quantity.key]]);
     const scale = v => inUnits(v, quantity.unit, units);
-    const upper = 1.12 * scale(most || 100);
+    const labels = 2 * (big + 8) + 10;
+    const upper = scale(most || 100) / (1 - Math.min(0.4, labels / (bottom - top)));
     const y = v => v === null || v === undefined
       ? null : bottom - scale(v) / upper * (bottom - top);
     this.bands(root, result, top, bottom);
@@ -157,29 +164,36 @@ export class Picture {
     const states = result.states.length;
     for (let s = 1; s < states; s++) {
       g.append(svg('path', {class: `band ${lookOf(s, states)}`,
-        d: this.band(result.distance_mm, values.low[s], values.high[s], y)}));
+        d: this.band(result, values.low[s], values.high[s], y)}));
     }
     if (pinned) this.pinnedLines(g, pinned.result, quantity.key, y);
     for (let s = 0; s < states; s++) {
-      const points = this.points(result.distance_mm, values.middle[s], y);
+      const points = this.points(result, values.middle[s], y);
       g.append(svg('path', {class: `line ${lookOf(s, states)}`, d: path(points)}));
-      this.markers(g, points, lookOf(s, states));
+      this.markers(g, points, lookOf(s, states), this.ringAt(result, values.middle[s]));
     }
     if (view.moment) this.momentLine(root, view, quantity, y);
     else this.labels(root, view, values.middle, quantity, y, top, bottom, big);
   }
 
-  // A line of values; beyond its ends the base goes on unchanged.
-  points(distances, values, y) {
-    const last = values.length - 1;
-    return [[this.x(Math.min(distances[0], -this.half)), y(values[0])],
-      ...distances.map((mm, i) => [this.x(mm), y(values[i])]),
-      [this.x(Math.max(distances[last], this.half)), y(values[last])]];
+  // How far the metal goes on either side, mm: to the end of a leg, or beyond the picture.
+  ends({controls}) {
+    return [-(controls.left_width_mm ?? Infinity), controls.right_width_mm ?? Infinity];
   }
 
-  band(distances, low, high, y) {
-    const lows = this.points(distances, low, y);
-    const highs = this.points(distances, high, y);
+  // A line of values; beyond its ends the base goes on unchanged as far as there is metal.
+  points(result, values, y) {
+    const distances = result.distance_mm;
+    const last = values.length - 1;
+    const [from, to] = this.ends(result);
+    return [[this.x(Math.min(distances[0], Math.max(from, -this.half))), y(values[0])],
+      ...distances.map((mm, i) => [this.x(mm), y(values[i])]),
+      [this.x(Math.max(distances[last], Math.min(to, this.half))), y(values[last])]];
+  }
+
+  band(result, low, high, y) {
+    const lows = this.points(result, low, y);
+    const highs = this.points(result, high, y);
     return area(lows.map(([x]) => x), lows.map(([, at]) => at), highs.map(([, at]) => at));
   }
 
@@ -196,17 +210,25 @@ export class Picture {
   pinnedLines(g, result, key, y) {
     const states = result.states.length;
     for (let s = 1; s < states; s++) {
-      const points = this.points(result.distance_mm, result[key].middle[s], y);
+      const points = this.points(result, result[key].middle[s], y);
       g.append(svg('path', {class: `line pinned ${lookOf(s, states)}`, d: path(points)}));
     }
   }
 
-  markers(g, points, look) {
+  // Where the lowest value gets its ring.
+  ringAt(result, values) {
+    const low = lowest(values, result.distance_mm, this.half);
+    return low < 0 ? -1e9 : this.x(result.distance_mm[low]);
+  }
+
+  // Marks along a line, none where they would be cut or sit in the ring.
+  markers(g, points, look, ring) {
     if (look !== 'welded' && look !== 'treated') return;
     const gap = this.frame.narrow ? 44 : 64;
     let last = this.frame.left - gap / (look === 'welded' ? 1.6 : 1);
     for (const [x, y] of points) {
-      if (y !== null && x - last >= gap && x > this.frame.left) {
+      const clear = x > this.frame.left + 6 && x < this.frame.right - 6 && Math.abs(x - ring) > 16;
+      if (y !== null && x - last >= gap && clear) {
         last = x;
         g.append(look === 'welded'
           ? svg('rect', {class: `marker ${look}`, x: shown(x - 5), y: shown(y - 5), width: 10, height: 10})
@@ -226,11 +248,13 @@ export class Picture {
       if (low < 0) continue;
       const value = number(middle[s][low], quantity.unit, units);
       const even = s === 0;
-      const text = even ? `${result.states[s]} ${value}` : `${result.states[s]}: lowest ${value} ${unit}`;
+      const text = `${result.states[s]}: ${even ? '' : 'lowest '}${value} ${unit}`;
       const wide = text.length * size * 0.55;
       const x = even ? this.frame.left + 8 + wide / 2 : this.inside(this.x(0), wide);
-      const at = y(middle[s][even ? 0 : low]);
-      const level = free(taken, x, wide, even ? at - 12 : at + size + 12, size, top, bottom);
+      const at = y(middle[s][low]);
+      const above = even || (s > 1 && middle[s][low] > 1.15 * least(middle[1]));
+      const wanted = above ? y(Math.max(...middle[s])) - 14 : at + size + 12;
+      const level = free(taken, x, wide, wanted, {size, top, bottom, above});
       root.append(svg('text', {class: `label ${lookOf(s, states)}`, x: shown(x), y: shown(level),
         'font-size': size, 'text-anchor': 'middle'}, text));
       if (!even) {
@@ -250,7 +274,7 @@ export class Picture {
 
   momentLine(root, view, quantity, y) {
     const values = view.moment[quantity.key];
-    const points = this.points(view.moment.distance_mm, values, y);
+    const points = this.points({...view.moment, controls: view.result.controls}, values, y);
     const g = svg('g', {'clip-path': 'url(#inside)'});
     g.append(svg('path', {class: 'line now', d: path(points)}));
     root.append(g);
@@ -285,25 +309,37 @@ export class Picture {
     }
     root.append(clip, g);
     const name = moment ? 'temperature now, and the highest of the weld' : 'highest temperature of the weld';
+    const edge = Math.max(...result.passes.map(p => p.half_width_mm)) * this.perMm;
+    const molten = !moment && Math.max(...result.peak_temperature_C) > 700;
+    const fits = edge > 1.9 * small;
     root.append(svg('text', {class: 'axis', x: left, y: shown(top - 8), 'font-size': small},
-      `${name} (${unitName('°C', units)})`));
-    if (!moment && Math.max(...result.peak_temperature_C) > 700) {
-      const edge = Math.max(...result.passes.map(p => p.half_width_mm)) * this.perMm;
-      const fits = edge > 2.2 * small;
-      root.append(svg('text', {class: 'soft', x: shown(this.x(0) + (fits ? 0 : edge + 8)),
-        y: shown(top + small), 'font-size': small, 'text-anchor': fits ? 'middle' : 'start'}, 'molten'));
+      `${name} (${unitName('°C', units)})${molten && !fits ? '; gap: molten' : ''}`));
+    if (molten && fits) {
+      root.append(svg('text', {class: 'soft', x: shown(this.x(0)), y: shown(top + small),
+        'font-size': small, 'text-anchor': 'middle'}, 'molten'));
     }
     const end = inUnits(this.half, 'mm', units);
     for (const t of ticks(-end, end, narrow ? 4 : 10)) {
       const at = this.x(t / end * this.half);
       root.append(svg('line', {class: 'grid', x1: shown(at), x2: shown(at), y1: bottom, y2: bottom + 5}));
-      root.append(svg('text', {class: 'tick', x: shown(at), y: bottom + 19, 'font-size': small,
+      root.append(svg('text', {class: 'tick', x: shown(at), y: bottom + 5 + small, 'font-size': small,
         'text-anchor': 'middle'}, String(t).replace('-', '−')));
     }
-    root.append(svg('text', {class: 'axis', x: (left + right) / 2, y: bottom + 35,
+    root.append(svg('text', {class: 'axis', x: (left + right) / 2, y: bottom + 7 + 2 * small,
       'font-size': small, 'text-anchor': 'middle'},
     `distance from the weld centre (${unitName('mm', units)})`));
   }
+}
+
+// The plates by their thickness; a joint that is not flat is laid flat.
+function plates(view, [left, right]) {
+  const thick = [...new Set([left, right].map(mm => words(mm, 'mm', view.units)))].join(' and ');
+  const flat = ['tee', 'lap', 'corner', 'socket'].includes(view.case.joint);
+  return `${thick} plate${flat ? ` (${view.case.joint} laid flat)` : ''}`;
+}
+
+function least(values) {
+  return Math.min(...values.filter(v => v !== null));
 }
 
 function highest(lists) {
@@ -324,11 +360,12 @@ export function lowest(values, distances, half) {
   return at;
 }
 
-function free(taken, x, wide, wanted, size, top, bottom) {
+function free(taken, x, wide, wanted, {size, top, bottom, above}) {
   const clash = level => taken.some(t =>
     Math.abs(t.level - level) < size + 5 && Math.abs(t.x - x) < (t.wide + wide) / 2);
   for (const shift of [0, 1, -1, 2, -2, 3, -3, 4, -4]) {
-    const level = Math.min(bottom - 8, Math.max(top + size, wanted + shift * (size + 6)));
+    const to = above ? -shift : shift;
+    const level = Math.min(bottom - 4, Math.max(top + size, wanted + to * (size + 6)));
     if (!clash(level)) {
       taken.push({x, wide, level});
       return level;

@@ -16,6 +16,7 @@ export class Replay {
     this.frames = [];
     this.at = 0;
     this.timer = null;
+    this.asked = 0;
     this.play.addEventListener('click', () => (this.timer ? this.pause() : this.start()));
     this.back.addEventListener('click', () => this.stepBy(-1));
     this.forth.addEventListener('click', () => this.stepBy(1));
@@ -29,8 +30,9 @@ export class Replay {
 
   async fetched() {
     if (this.active) return true;
+    const asked = ++this.asked;
     const data = await this.load();
-    if (!data) return false;
+    if (!data || asked !== this.asked) return this.active;
     this.data = data;
     this.frames = data.phases.flatMap((phase, p) => phase.time_s.map((time, i) => ({p, i})));
     this.scrub.max = this.frames.length - 1;
@@ -41,6 +43,7 @@ export class Replay {
   async start() {
     if (!(await this.fetched())) return;
     if (this.at >= this.frames.length - 1) this.at = 0;
+    clearInterval(this.timer);
     this.said('Pause');
     this.timer = setInterval(() => this.tick(), STILLS.matches ? STILL_MS : FRAME_MS);
     this.render();
@@ -56,6 +59,7 @@ export class Replay {
   }
 
   pause() {
+    if (this.timer) this.tell(this.moment.textContent);
     clearInterval(this.timer);
     this.timer = null;
     this.said('Play');
@@ -71,6 +75,7 @@ export class Replay {
     if (!(await this.fetched())) return;
     this.at = Math.min(this.frames.length - 1, Math.max(0, this.at + change));
     this.render();
+    this.tell(this.moment.textContent);
   }
 
   async scrubbed() {
@@ -85,6 +90,7 @@ export class Replay {
   // The picture goes back to the settled result.
   forget() {
     const was = this.active;
+    this.asked++;
     this.pause();
     this.frames = [];
     this.data = null;

@@ -54,11 +54,12 @@ export function words(value, unit, units) {
   return `${number(value, unit, units)} ${unitName(unit, units)}`;
 }
 
-// A difference: the zero of a scale drops out.
+// A difference: the zero of a scale drops out, and whole numbers get a decimal, for the difference
+// of two rounded numbers may be one off.
 export function difference(now, then, unit, units) {
   if (now === null || then === null || now === undefined || then === undefined) return '–';
   const change = inUnits(now, unit, units) - inUnits(then, unit, units);
-  const text = rounded(change, decimals(unit, units));
+  const text = rounded(change, Math.max(1, decimals(unit, units)));
   return change > 0 && Number(text) !== 0 ? `+${text}` : text;
 }
 

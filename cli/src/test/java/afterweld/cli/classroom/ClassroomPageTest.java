@@ -4,14 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.casefile.CaseFile;
+import afterweld.material.MaterialLibrary;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
@@ -19,6 +26,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The page in a real browser; skipped where there is none. */
 class ClassroomPageTest {
@@ -50,7 +59,7 @@ class ClassroomPageTest {
 
   @AfterEach
   void theConsoleIsQuietAndNothingLeavesTheMachine() {
-    assertEquals(java.util.List.of(), browser.complaints());
+    assertEquals(List.of(), browser.complaints());
     for (String request : browser.requests()) {
       assertTrue(
           request.startsWith(server.address())
@@ -107,9 +116,12 @@ class ClassroomPageTest {
         .get("case");
   }
 
+  private static WeldCase onThePage() throws Exception {
+    return new CaseText(MaterialLibrary.standard()).read(caseOnThePage()).weld();
+  }
+
   private static SectionProfile computed() throws Exception {
-    CaseText cases = new CaseText(afterweld.material.MaterialLibrary.standard());
-    return SectionSimulation.run(cases.read(caseOnThePage()).weld());
+    return SectionSimulation.run(onThePage());
   }
 
   private static double lowestHardness(SectionProfile profile, int state) {
@@ -215,13 +227,138 @@ class ClassroomPageTest {
         text("#lesson [data-key=softened_width] td:last-child"));
   }
 
+  private static void openFile(Path file) throws Exception {
+    browser.value(
+        "(() => { const t = new DataTransfer(); t.items.add(new File(["
+            + new ObjectMapper().writeValueAsString(Files.readString(file))
+            + "], '"
+            + file.getFileName()
+            + "')); const i = document.getElementById('file'); i.files = t.files;"
+            + " i.dispatchEvent(new Event('change')); })()");
+  }
+
+  @ParameterizedTest
+  @MethodSource("afterweld.cli.classroom.ClassroomNumbersTest#examples")
+  void everyExampleOpensOnThePageAndNothingOfItIsLost(Path example) throws Exception {
+    CaseFile original = ClassroomNumbersTest.read(Files.readString(example));
+    openFile(example);
+    browser.until(
+        "document.getElementById('title').textContent === '"
+            + original.weld().title().replace("'", "\\\\'")
+            + "'");
+    settle();
+    assertEquals(original.weld(), onThePage());
+    assertTheNumbersAreTheSimulators();
+    String kept = text("#kept");
+    assertTrue(kept.contains("voltage"), kept);
+    assertEquals(original.weld().passes().size() > 1, kept.contains("pass 2"), kept);
+    assertEquals(original.weld().ring().isPresent(), kept.contains("diameter"), kept);
+    assertEquals(original.weld().passes().size() > 1, text("#controls").contains("pass 1 of"));
+  }
+
   @Test
-  void theLinkKeepsTheCase() throws Exception {
+  void heatThatTakesSecondsIsAnnouncedAndAnotherCaseTakesItsPlace() throws Exception {
+    Path ring = folder.resolve("ring.yaml");
+    Files.writeString(
+        ring, Files.readString(Path.of("examples/pier-tube.yaml")).replace("90 mm", "900 mm"));
+    openFile(ring);
+    browser.until("document.getElementById('settling').textContent === 'computing …'");
+    openFile(Path.of("examples/autogenous-bead.yaml"));
+    browser.until("document.getElementById('title').textContent.startsWith('Trial bead')");
+    settle();
+    assertEquals("", text("#settling"));
+    assertTheNumbersAreTheSimulators();
+  }
+
+  /** Asserts no time, but prints it. */
+  @Test
+  void whatAMovedControlTakesIsPrinted() throws Exception {
+    for (int i = 0; i < 10; i++) {
+      move("speed", 2.7 + 0.1 * i);
+    }
+    for (int i = 0; i < 10; i++) {
+      move("age-time", 8 + i);
+    }
+    JsonNode told = browser.value("afterweldTimings");
+    for (String what : List.of("preview", "settled", "aged")) {
+      double[] times =
+          StreamSupport.stream(told.spliterator(), false)
+              .filter(one -> one.get("what").asText().equals(what))
+              .mapToDouble(one -> one.get("ms").asDouble())
+              .sorted()
+              .toArray();
+      assertTrue(times.length >= 10, what);
+      System.out.printf(
+          Locale.ROOT,
+          "classroom page, %s: %.0f ms median of %d, %.0f to %.0f ms%n",
+          what,
+          times[times.length / 2],
+          times.length,
+          times[0],
+          times[times.length - 1]);
+    }
+  }
+
+  @Test
+  void aSecondStepOfOneKindIsKeptAndSaid() throws Exception {
+    Path twice = folder.resolve("twice.yaml");
+    Files.writeString(
+        twice,
+        Files.readString(Path.of("examples/arm-t4-age.yaml"))
+                .replace("title: ", "title: Twice. ")
+                .replace("dilution: 55 %", "melted_area: 11 mm², deposit_area: 9 mm²")
+            + "  - age: {temperature: 150 °C, time: 3 h}\n");
+    openFile(twice);
+    browser.until("document.getElementById('title').textContent.startsWith('Twice')");
+    settle();
+    String kept = text("#kept");
+    assertTrue(kept.contains("step 2, age") && kept.contains("time 3 h"), kept);
+    assertFalse(kept.contains("step 1"), kept);
+    assertTrue(kept.contains("melted area 11 mm²"), kept);
+    move("dilution", 30);
+    assertTrue(truth("document.getElementById('trouble').hidden"), text("#trouble"));
+    assertEquals(0.3, onThePage().filler().dilution(), 1e-12);
+    assertEquals(2, onThePage().afterWeld().size());
+  }
+
+  @Test
+  void theReplayOfAnEarlierWeldIsDropped() throws Exception {
+    click("#forth");
+    move("current", 210);
+    click("#forth");
+    browser.until("document.getElementById('moment').textContent !== ''");
+    move("speed", 3);
+    assertEquals("", text("#moment"));
+    assertTrue(truth("document.querySelector('.line.now') === null"));
+  }
+
+  @Test
+  void aLessonFollowsTheUnits() throws Exception {
+    click("#lesson-list li:nth-child(2) button");
+    settle();
+    click("input[name=guess]");
+    click("#see");
+    browser.until("document.querySelector('#lesson [data-key=softened_width] td') !== null");
+    assertTrue(text("#lesson table").contains("2.6 mm/s"), text("#lesson table"));
+    click("input[name=units][value=us]");
+    assertTrue(text("#lesson table").contains("6.1 in/min"), text("#lesson table"));
+    assertTrue(text("#lesson .looks").contains("9.4 in/min"), text("#lesson .looks"));
+    assertEquals(
+        text("#numbers [data-key=softened_width] td"),
+        text("#lesson [data-key=softened_width] td:last-child"));
+  }
+
+  @Test
+  void theLinkKeepsTheCaseAndThePin() throws Exception {
+    click("#pin");
     move("current", 230);
     click("input[name=quantity][value=yield]");
+    click("input[name=units][value=us]");
     String link = browser.value("location.href").asText();
     browser.open(link);
     assertEquals("230 A", text("#current-text"));
+    assertTrue(truth("document.querySelectorAll('.line.pinned').length === 2"));
+    assertTrue(truth("document.querySelector('input[name=units][value=us]').checked"));
     assertTrue(truth("document.querySelector('input[name=quantity][value=yield]').checked"));
   }
 

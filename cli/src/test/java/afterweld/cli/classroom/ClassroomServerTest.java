@@ -14,6 +14,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpResponse;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
@@ -143,6 +144,7 @@ class ClassroomServerTest {
         "{;not JSON",
         "[];a JSON object",
         "{\"a\":1,\"a\":2};Duplicate",
+        "{\"a\":NaN};token 'NaN'.",
         "{};page: expected text",
         "{\"page\":\"p\"};turn: expected a whole number",
         "{\"page\":\"p\",\"turn\":1.5};turn: expected a whole number",
@@ -156,6 +158,28 @@ class ClassroomServerTest {
     assertTrue(answer.body().startsWith("{\"problems\":["), answer.body());
     assertTrue(answer.body().contains(words), answer.body());
     assertPolite(answer.body());
+  }
+
+  private static String opened(String text) throws Exception {
+    ObjectNode question = Visitor.tree("{}").put("name", "trick.yaml").put("text", text);
+    HttpResponse<String> answer = visitor.post("/api/open", question.toString());
+    assertTrue(answer.statusCode() == 200 || answer.statusCode() == 400, answer.body());
+    assertPolite(answer.body());
+    return answer.body();
+  }
+
+  @Test
+  void filesThatAreTricksAreToldTheirFault() throws Exception {
+    assertTrue(opened("[".repeat(40_000)).contains("nested more than"));
+    assertTrue(opened("\u0000").contains("invisible character"));
+    StringBuilder growing = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
+    for (int i = 1; i < 12; i++) {
+      String ten = String.join(", ", Collections.nCopies(10, "*a" + (i - 1)));
+      growing.append("a" + i + ": &a" + i + " [" + ten + "]\n");
+    }
+    assertTrue(opened(growing.toString()).contains("unknown key 'a0'"));
+    String passes = "{process: GTAW-AC, current: 1 A}, ".repeat(1_500);
+    assertTrue(opened("passes: [" + passes + "]\n").contains("1 to 50"));
   }
 
   @Test
@@ -237,6 +261,21 @@ class ClassroomServerTest {
     visitor.asked("/api/section", Visitor.question("slow", 2, "settled", visitor.startCase()));
     assertEquals(409, waiting.get(10, TimeUnit.SECONDS).statusCode());
     assertEquals(409, posted(slow).statusCode(), "an earlier turn that arrives late");
+  }
+
+  /** The heat round a big ring is followed for long, without asking whether anybody waits. */
+  @Test
+  void heatThatIsFollowedRoundARingEndsWhenItIsOutdated() throws Exception {
+    ObjectNode ring = visitor.startCase();
+    ring.set("ring", Visitor.tree("{\"diameter\":\"900 mm\",\"position\":\"worst\"}"));
+    ring.put("heat_flow", "shell");
+    String slow = Visitor.question("ring", 1, "preview", ring).toString();
+    CompletableFuture<HttpResponse<String>> waiting =
+        CompletableFuture.supplyAsync(() -> posted(slow));
+    Thread.sleep(500);
+    assertFalse(waiting.isDone(), "the ring is no longer slow: make it bigger");
+    visitor.asked("/api/section", Visitor.question("ring", 2, "preview", visitor.startCase()));
+    assertEquals(409, waiting.get(10, TimeUnit.SECONDS).statusCode());
   }
 
   private static HttpResponse<String> posted(String body) {
