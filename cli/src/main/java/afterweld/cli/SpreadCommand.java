@@ -133,8 +133,10 @@ final class SpreadCommand implements Callable<Integer> {
         seed == null ? ofCase.seed() : OptionalLong.of(seed),
         ofCase.dilution(),
         ofCase.beadWidth(),
+        ofCase.arcEfficiency(),
         ofCase.travelSpeed(),
         ofCase.furnaceTemperature(),
+        ofCase.soak(),
         ofCase.quenchDelay(),
         ofCase.ageingTime(),
         ofCase.composition());

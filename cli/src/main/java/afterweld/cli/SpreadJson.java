@@ -91,6 +91,7 @@ final class SpreadJson {
   private static void putView(Map<String, Object> root, View view, String suffix) {
     root.put("joint_tensile_MPa" + suffix, quantiles(view.tensile(), MEGA));
     root.put("joint_proof_MPa" + suffix, quantiles(view.proof(), MEGA));
+    root.put("deciding_yield_MPa" + suffix, quantiles(view.decidingYield(), MEGA));
     root.put("lowest_hardness_HV" + suffix, quantiles(view.lowestHardness(), 1));
     root.put(
         "joint_tensile_MPa_p5_interval" + suffix,
@@ -106,6 +107,8 @@ final class SpreadJson {
     root.put("fails_undecided" + suffix, new JsonNumber(view.undecided().estimate(), 3));
     root.put("without_proof" + suffix, count(view.withoutProof()));
     root.put("chance_met" + suffix, view.met().map(SpreadJson::share).orElse(null));
+    root.put(
+        "chance_strengths_met" + suffix, view.strengthsMet().map(SpreadJson::share).orElse(null));
   }
 
   private static Map<String, Object> share(Share share) {

@@ -46,6 +46,8 @@ class SpreadRunnerTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
         OptionalDouble.empty());
   }
 
@@ -121,6 +123,8 @@ class SpreadRunnerTest {
             OptionalDouble.of(0),
             OptionalDouble.of(0),
             OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
             OptionalDouble.of(0));
     WeldCase calibrated =
         CaseChange.passes(
@@ -134,7 +138,7 @@ class SpreadRunnerTest {
   }
 
   private static JointRun joint(SectionProfile profile) {
-    return JointRun.of(new SectionReading(profile), GAUGE);
+    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED);
   }
 
   /** The same draws through full sections: 5 and 95 % of what is reported move by under 1 %. */
