@@ -1,7 +1,7 @@
 package afterweld.cli;
 
 import afterweld.section.WeldCase;
-import afterweld.study.ModelError;
+import afterweld.strength.ModelError;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
 import afterweld.study.SpreadStudy;
@@ -65,6 +65,7 @@ final class SpreadJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("relative_standard_deviation", new JsonNumber(residuals.spread(), 3));
     json.put("values", count(residuals.values()));
+    json.put("published_values", count(residuals.published()));
     json.put("left_out", count(residuals.leftOut()));
     json.put("assumed", residuals.assumed());
     return json;

@@ -4,7 +4,7 @@ import afterweld.choice.AgedOnly;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import afterweld.study.ModelError;
+import afterweld.strength.ModelError;
 import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
@@ -239,7 +239,10 @@ final class SpreadTable {
             : residuals.values()
                 + " values"
                 + (residuals.leftOut() > 0
-                    ? ", " + residuals.leftOut() + " of a metal without a model left out"
+                    ? ", "
+                        + residuals.leftOut()
+                        + " of metal without a model or with its strength as input left"
+                        + " out"
                     : "");
     return String.format(Locale.ROOT, "%s %.0f %% (%s)", name, 100 * residuals.spread(), from);
   }

@@ -7,6 +7,7 @@ import afterweld.section.Station;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import afterweld.section.Zone;
+import afterweld.strength.ModelError;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.Interval;

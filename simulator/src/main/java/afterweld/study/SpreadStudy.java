@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
+import afterweld.strength.ModelError;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -10,6 +10,7 @@ import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
+import afterweld.strength.ModelError;
 import afterweld.study.SpreadStudy.Influence;
 import java.util.Arrays;
 import java.util.List;

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class ValidationTest {
   private static final Path PAGE = Path.of("VALIDATION.md");
   private static final Path ERRORS =
-      Path.of("src", "main", "resources", "afterweld", "study", "model_error.csv");
+      Path.of("src", "main", "resources", "afterweld", "strength", "model_error.csv");
 
   @Test
   void thePageSaysWhatTheCodeGives() throws IOException {
