@@ -23,9 +23,11 @@ final class GridOutput {
 
   private final WeldCase weldCase;
   private final GridStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  GridOutput(WeldCase weldCase, GridStudy study, UnitSystem units) {
+  GridOutput(WeldCase weldCase, GridStudy study, List<String> cautions, UnitSystem units) {
+    this.cautions = List.copyOf(cautions);
     this.weldCase = weldCase;
     this.study = study;
     this.units = units;
@@ -87,7 +89,7 @@ final class GridOutput {
       text.append(
           Paragraph.of("No weld at " + noWeld.size() + " places, such as: " + noWeld.get(0) + "."));
     }
-    return text.append('\n').append(answer()).append(Paragraph.of(CAUTION)).toString();
+    return text.append('\n').append(answer()).append(Paragraph.each(cautions)).toString();
   }
 
   /** The answer only. */
@@ -138,7 +140,7 @@ final class GridOutput {
     root.put("title", weldCase.title());
     root.put("grid", study.axes().stream().map(GridOutput::axis).toList());
     root.put("places", study.nodes().stream().map(this::placeJson).toList());
-    root.put("cautions", List.of(CAUTION));
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

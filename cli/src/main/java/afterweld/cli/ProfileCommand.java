@@ -4,13 +4,11 @@ import afterweld.casefile.CaseFile;
 import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The main job: from a case to its section, on the terminal and in a folder. */
 @Command(
@@ -31,11 +29,7 @@ final class ProfileCommand implements Callable<Integer> {
   private final Simulation simulation;
   private final Pictures pictures;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   @Option(
       names = "--stages",
@@ -53,7 +47,12 @@ final class ProfileCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "", "computing the section and drawing it", this::answer);
+    return desk.run(
+        options.caseFile(),
+        options.output(),
+        "",
+        "computing the section and drawing it",
+        this::answer);
   }
 
   private Optional<RouteStudy> routes(CaseFile asked) {
@@ -69,7 +68,7 @@ final class ProfileCommand implements Callable<Integer> {
     SectionProfile profile = read.underPressure() ? computed.underPressure() : computed;
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
-        new ProfileResult(profile, joint, asked.requirement(), unitsOption.units(), routes(asked));
+        new ProfileResult(profile, joint, asked.requirement(), options.units(), routes(asked));
     return result.answer(pictures);
   }
 }

@@ -20,7 +20,7 @@ final class SpreadJson {
 
   private SpreadJson() {}
 
-  static String of(WeldCase weldCase, SpreadStudy study) {
+  static String of(WeldCase weldCase, SpreadStudy study, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("runs", count(study.runs()));
@@ -37,7 +37,7 @@ final class SpreadJson {
     root.put("first_order_error", indices(study.process(), Influence::error));
     root.put("first_order_with_model_error", indices(study.total(), Influence::index));
     root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
-    root.put("cautions", List.of(SpreadTable.CAUTION));
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

@@ -12,6 +12,7 @@ import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.View;
 import afterweld.study.UncertainInput;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -34,9 +35,12 @@ final class SpreadTable {
   private final WeldCase weldCase;
   private final double gauge;
   private final SpreadStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  SpreadTable(WeldCase weldCase, double gauge, SpreadStudy study, UnitSystem units) {
+  SpreadTable(
+      WeldCase weldCase, double gauge, SpreadStudy study, List<String> cautions, UnitSystem units) {
+    this.cautions = List.copyOf(cautions);
     this.weldCase = weldCase;
     this.gauge = gauge;
     this.study = study;
@@ -251,7 +255,7 @@ final class SpreadTable {
   String answer() {
     return Paragraph.of(study.total().met().map(this::chance).orElse(unasked()))
         + strengthsAlone()
-        + Paragraph.of(CAUTION);
+        + Paragraph.each(cautions);
   }
 
   /** Where colour or service decides and not the draws. */

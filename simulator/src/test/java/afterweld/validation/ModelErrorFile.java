@@ -1,6 +1,7 @@
 package afterweld.validation;
 
 import afterweld.section.ErrorBand;
+import afterweld.strength.ModelError.Residuals;
 import afterweld.validation.Comparison.Measure;
 import java.util.Arrays;
 import java.util.List;
@@ -36,12 +37,10 @@ final class ModelErrorFile {
         + line("tensile", Measure.TENSILE);
   }
 
-  /** Rows on hardness scales convert a number and say nothing of the model. */
   private static List<Deviation> deviations(Measure measure, boolean leftOut) {
     return PublishedRow.all().stream()
         .filter(row -> row.kind().equals("test"))
         .filter(row -> LEFT_OUT.contains(row.id()) == leftOut)
-        .filter(row -> measure != Measure.HARDNESS || !row.topic().equals("hardness"))
         .flatMap(
             row ->
                 Predictions.of(row).stream()
@@ -58,18 +57,36 @@ final class ModelErrorFile {
     double variance =
         Arrays.stream(all).map(one -> (one - mean) * (one - mean)).sum()
             / Math.max(1, all.length - 1);
+    Residuals rounded = residuals(measure);
     return String.format(
         Locale.ROOT,
         "%s,%d,%d,%d,%.3f,%.3f,%.3f,%.3f,%s%n",
         name,
         all.length,
-        kept.stream().map(Deviation::row).distinct().count(),
-        deviations(measure, true).size(),
+        rounded.published(),
+        rounded.leftOut(),
         mean,
         Math.sqrt(variance),
-        rootMeanSquare(all),
-        rootMeanSquare(kept.stream().mapToDouble(Deviation::overBand).toArray()),
+        rounded.rootMeanSquare(),
+        rounded.overBand(),
         SOURCE);
+  }
+
+  /** What the file says of a quantity, rounded as there. */
+  static Residuals residuals(Measure measure) {
+    List<Deviation> kept = deviations(measure, false);
+    double[] all = kept.stream().mapToDouble(Deviation::share).toArray();
+    return new Residuals(
+        all.length,
+        (int) kept.stream().map(Deviation::row).distinct().count(),
+        deviations(measure, true).size(),
+        rounded(Arrays.stream(all).average().orElseThrow()),
+        rounded(rootMeanSquare(all)),
+        rounded(rootMeanSquare(kept.stream().mapToDouble(Deviation::overBand).toArray())));
+  }
+
+  private static double rounded(double value) {
+    return Math.round(value * 1000) / 1000.0;
   }
 
   private static double rootMeanSquare(double[] all) {
