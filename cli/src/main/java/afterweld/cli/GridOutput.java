@@ -21,6 +21,8 @@ final class GridOutput {
       "Best estimates for sound metal, without their bands; not a design value. The qualified"
           + " procedure and the test coupon decide.";
 
+  private static final double EVEN = 0.01;
+
   private final WeldCase weldCase;
   private final GridStudy study;
   private final List<String> cautions;
@@ -99,6 +101,15 @@ final class GridOutput {
         study.nodes().stream().filter(node -> Double.isFinite(node.lowestYield())).toList();
     Optional<Node> weakest = known.stream().min(byYield);
     Optional<Node> strongest = known.stream().max(byYield);
+    boolean even =
+        weakest.isPresent()
+            && strongest.get().lowestYield() - weakest.get().lowestYield()
+                < EVEN * strongest.get().lowestYield();
+    if (even) {
+      return Paragraph.of(
+          "The lowest yield varies by less than 1 % over the whole map. For instance "
+              + place(weakest.get()));
+    }
     return weakest.map(node -> Paragraph.of("Weakest: " + place(node))).orElse("")
         + strongest
             .map(node -> Paragraph.of("Strongest: " + place(node)))
