@@ -23,7 +23,7 @@ public final class GridChart {
   private static final int FINE = 16;
 
   /** Cells reach a little into their neighbours, so that no seam shows. */
-  private static final double OVERLAP = 1.1;
+  private static final double OVERLAP = 1.6;
 
   private static final float LABEL = 19;
   private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
