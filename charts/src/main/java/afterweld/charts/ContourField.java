@@ -9,6 +9,8 @@ import java.util.List;
  * an unknown corner has no line.
  */
 final class ContourField {
+  private static final double FLAT = 0.01;
+
   private final double[] values;
   private final int side;
 
@@ -66,12 +68,15 @@ final class ContourField {
         * (at(column, row) + at(column + 1, row) + at(column, row + 1) + at(column + 1, row + 1));
   }
 
-  /** Round values between the extremes, about as many as asked. */
+  /**
+   * Round values between the extremes, about as many as asked; none where the field varies by less
+   * than one percent, which no reader should take for a slope.
+   */
   List<Double> levels(int count) {
     double low = Arrays.stream(values).filter(Double::isFinite).min().orElse(0);
     double high = Arrays.stream(values).filter(Double::isFinite).max().orElse(0);
     List<Double> levels = new ArrayList<>();
-    if (high - low > 1e-6 * Math.abs(high)) {
+    if (high - low > FLAT * Math.abs(high)) {
       double step = roundStep((high - low) / count);
       for (double n = Math.ceil(low / step); n * step <= high; n++) {
         levels.add(n * step);

@@ -20,10 +20,10 @@ public final class GridChart {
   private static final double GAP = 24;
   private static final int HEIGHT = 1560;
   private static final int LINES = 8;
-  private static final int FINE = 6;
+  private static final int FINE = 16;
 
   /** Cells reach a little into their neighbours, so that no seam shows. */
-  private static final double OVERLAP = 1.1;
+  private static final double OVERLAP = 1.6;
 
   private static final float LABEL = 19;
   private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
@@ -170,6 +170,12 @@ public final class GridChart {
     for (double level : levels) {
       contour(g, plot, across, up, field, level, quantity, taken);
     }
+    if (levels.isEmpty() && Double.isFinite(most(value))) {
+      String words = "about " + Figures.of(quantity, units, most(value)) + " throughout";
+      Curve.Spot middle =
+          new Curve.Spot(across.from() + across.span() / 2, up.from() + up.span() / 2);
+      label(g, plot, Text.bold(words, LABEL, Ink.TEXT), List.of(middle), taken);
+    }
   }
 
   private static void shade(
@@ -178,20 +184,31 @@ public final class GridChart {
     double wide = across.span() / cells;
     double high = up.span() / cells;
     for (int row = 0; row < cells; row++) {
-      for (int column = 0; column < cells; column++) {
-        double middle = field.middle(column, row);
-        if (Double.isFinite(middle)) {
-          long above = levels.stream().filter(level -> middle >= level).count();
-          double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
-          plot.shade(
-              across.from() + column * wide,
-              across.from() + (column + OVERLAP) * wide,
-              up.from() + row * high,
-              up.from() + (row + OVERLAP) * high,
-              Ink.over(ink, share));
+      int from = 0;
+      for (int column = 1; column <= cells; column++) {
+        double share = share(field.middle(from, row), levels);
+        if (column == cells || share != share(field.middle(column, row), levels)) {
+          if (share > 0) {
+            plot.shade(
+                across.from() + from * wide,
+                Math.min(across.to(), across.from() + (column - 1 + OVERLAP) * wide),
+                up.from() + row * high,
+                Math.min(up.to(), up.from() + (row + OVERLAP) * high),
+                Ink.over(ink, share));
+          }
+          from = column;
         }
       }
     }
+  }
+
+  /** How dark a value is: 0 where it is unknown. */
+  private static double share(double value, List<Double> levels) {
+    if (!Double.isFinite(value)) {
+      return 0;
+    }
+    long above = levels.stream().filter(level -> value >= level).count();
+    return 0.08 + 0.55 * above / Math.max(1, levels.size());
   }
 
   private void contour(

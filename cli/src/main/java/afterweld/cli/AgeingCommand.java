@@ -6,14 +6,12 @@ import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Hardness against ageing time, and where the case's schedule sits on it. */
 @Command(
@@ -31,11 +29,7 @@ import picocli.CommandLine.Parameters;
 final class AgeingCommand implements Callable<Integer> {
   private final CaseDesk desk;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   AgeingCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
@@ -43,12 +37,13 @@ final class AgeingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "ageing", "ageing the metals", this::answer);
+    return desk.run(
+        options.caseFile(), options.output(), "ageing", "ageing the metals", this::answer);
   }
 
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    UnitSystem units = unitsOption.units();
+    UnitSystem units = options.units();
     List<String> cautions = read.cautions(AgeingTable.CAUTION);
     AgeingStudy study = AgeingStudy.of(weldCase);
     AgeingTable table = new AgeingTable(weldCase, study, cautions, units);
@@ -57,10 +52,7 @@ final class AgeingCommand implements Callable<Integer> {
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!study.curves().isEmpty()) {
       Picture picture = AgeingChart.of(study, weldCase.title(), cautions, units);
-      for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
-        files.put(drawn.name() + ".png", drawn.png());
-        files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
-      }
+      files.putAll(DrawnFiles.of(List.of(picture)));
     }
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }

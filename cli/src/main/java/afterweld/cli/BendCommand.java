@@ -6,14 +6,12 @@ import afterweld.joint.BendReport;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** What a strip across the weld does in a bend, against an unwelded one. */
 @Command(
@@ -32,11 +30,7 @@ final class BendCommand implements Callable<Integer> {
   private final CaseDesk desk;
   private final Simulation simulation;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   BendCommand(Streams streams, CaseSource cases, Simulation simulation) {
     this.desk = new CaseDesk(streams, cases);
@@ -45,11 +39,12 @@ final class BendCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "bend", "bending the strip", this::answer);
+    return desk.run(
+        options.caseFile(), options.output(), "bend", "bending the strip", this::answer);
   }
 
   private Answer answer(ReadCase read) {
-    UnitSystem units = unitsOption.units();
+    UnitSystem units = options.units();
     SectionProfile profile = simulation.of(read.caseFile().weld(), false);
     BendReport report = BendReport.of(profile, read.caseFile().joint().bend());
     BendTable table = new BendTable(profile, report, units);
@@ -72,10 +67,7 @@ final class BendCommand implements Callable<Integer> {
             profile.states(),
             profile.weldCase().title(),
             BendTable.caution(profile),
-            unitsOption.units());
-    for (Picture.Files drawn : Picture.drawAll(pictures)) {
-      files.put(drawn.name() + ".png", drawn.png());
-      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
-    }
+            options.units());
+    files.putAll(DrawnFiles.of(pictures));
   }
 }

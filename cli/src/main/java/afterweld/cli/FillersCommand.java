@@ -6,14 +6,12 @@ import afterweld.choice.FillerComparison;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Which filler suits the joint, and why one answers to heat treatment and another does not. */
 @Command(
@@ -31,11 +29,7 @@ import picocli.CommandLine.Parameters;
 final class FillersCommand implements Callable<Integer> {
   private final CaseDesk desk;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   FillersCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
@@ -43,12 +37,13 @@ final class FillersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "fillers", "comparing the fillers", this::answer);
+    return desk.run(
+        options.caseFile(), options.output(), "fillers", "comparing the fillers", this::answer);
   }
 
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    UnitSystem units = unitsOption.units();
+    UnitSystem units = options.units();
     List<String> cautions = read.cautions(FillerTable.CAUTION);
     FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
     FillerTable table = new FillerTable(weldCase, comparison, cautions, units);
@@ -56,10 +51,7 @@ final class FillersCommand implements Callable<Integer> {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     Picture picture = FillerChart.of(comparison, weldCase.title(), cautions, units);
-    for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
-      files.put(drawn.name() + ".png", drawn.png());
-      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
-    }
+    files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }
 }

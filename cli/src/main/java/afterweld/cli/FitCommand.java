@@ -33,16 +33,12 @@ final class FitCommand implements Callable<Integer> {
   private final CaseDesk desk;
   private final FittedCases fittedCases;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
+  @Mixin private CaseOptions options;
 
   @Option(
       names = "--after-heat-treatment",
       description = "The traverse was measured after the heat treatment, not as welded.")
   private boolean afterHeatTreatment;
-
-  @Parameters(index = "0", paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
 
   @Parameters(
       index = "1",
@@ -57,27 +53,27 @@ final class FitCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "fit", "fitting the traverse", this::answer);
+    return desk.run(
+        options.caseFile(), options.output(), "fit", "fitting the traverse", this::answer);
   }
 
   private Answer answer(ReadCase read) {
     WeldCase weld = read.caseFile().weld();
     WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
     TraverseFit fit = TraverseFit.of(measured, traverse());
-    UnitSystem units = unitsOption.units();
-    FitTable table = new FitTable(weld, fit, afterHeatTreatment, units);
-    String json = FitJson.of(weld, fit);
+    UnitSystem units = options.units();
+    List<String> cautions = read.cautions(FitTable.CAUTION);
+    FitTable table = new FitTable(weld, fit, afterHeatTreatment, cautions, units);
+    String json = FitJson.of(weld, fit, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    files.put("fit.txt", table.text().getBytes(StandardCharsets.UTF_8));
     files.put("fit.csv", table.csv().getBytes(StandardCharsets.UTF_8));
     if (fit.fit().isPresent()) {
-      files.put(fittedName(), fitted(fit).getBytes(StandardCharsets.UTF_8));
+      files.put(fittedName(), fitted(table, fit).getBytes(StandardCharsets.UTF_8));
     }
-    Picture picture = TraverseChart.of(fit, weld.title(), FitTable.CAUTION, units);
-    for (Picture.Files drawn : Picture.drawAll(List.of(picture))) {
-      files.put(drawn.name() + ".png", drawn.png());
-      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
-    }
+    Picture picture = TraverseChart.of(fit, weld.title(), String.join(" ", cautions), units);
+    files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }
 
@@ -90,12 +86,13 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private String fittedName() {
-    boolean json = caseFile.toString().endsWith(".json");
-    return new CaseInput(caseFile).name() + "-fitted" + (json ? ".json" : ".yaml");
+    boolean json = options.caseFile().toString().endsWith(".json");
+    return new CaseInput(options.caseFile()).name() + "-fitted" + (json ? ".json" : ".yaml");
   }
 
-  private String fitted(TraverseFit fit) {
-    byte[] content = new CaseInput(caseFile).content();
-    return fittedCases.of(caseFile.toString(), content, fit.efficiencies());
+  private String fitted(FitTable table, TraverseFit fit) {
+    byte[] content = new CaseInput(options.caseFile()).content();
+    List<String> remarks = table.remarks(String.valueOf(traverseFile.getFileName()));
+    return fittedCases.of(options.caseFile().toString(), content, fit.efficiencies(), remarks);
   }
 }

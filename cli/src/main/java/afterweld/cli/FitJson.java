@@ -11,7 +11,7 @@ import java.util.Map;
 final class FitJson {
   private FitJson() {}
 
-  static String of(WeldCase weldCase, TraverseFit fit) {
+  static String of(WeldCase weldCase, TraverseFit fit, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put(
@@ -40,7 +40,7 @@ final class FitJson {
     root.put("runs_test_chance", new JsonNumber(fit.runs().chance(), 3));
     root.put("refusals", fit.refusals());
     root.put("warnings", fit.warnings());
-    root.put("cautions", List.of(FitTable.CAUTION));
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

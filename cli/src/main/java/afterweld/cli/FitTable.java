@@ -6,8 +6,10 @@ import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What a person reads on the terminal after {@code fit}, and the table of the points. */
 final class FitTable {
@@ -21,9 +23,16 @@ final class FitTable {
   private final WeldCase weldCase;
   private final TraverseFit fit;
   private final boolean treated;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  FitTable(WeldCase weldCase, TraverseFit fit, boolean treated, UnitSystem units) {
+  FitTable(
+      WeldCase weldCase,
+      TraverseFit fit,
+      boolean treated,
+      List<String> cautions,
+      UnitSystem units) {
+    this.cautions = List.copyOf(cautions);
     this.weldCase = weldCase;
     this.fit = fit;
     this.treated = treated;
@@ -36,13 +45,57 @@ final class FitTable {
     text.append(
         Paragraph.of(
             fit.traverse().points().size()
-                + " points measured "
-                + (treated ? "after heat treatment" : "as welded")
+                + " points "
+                + state()
                 + ", Levenberg-Marquardt with Huber's weights."));
     fit.fit().ifPresent(found -> text.append('\n').append(details(found)));
+    found(TraverseFit.BASE)
+        .ifPresent(base -> text.append(Paragraph.hanging("! ", baseWords(base))));
+    found(TraverseFit.OFFSET)
+        .ifPresent(offset -> text.append(Paragraph.hanging("! ", offsetWords(offset))));
     fit.refusals().forEach(why -> text.append(Paragraph.hanging("- ", why)));
     fit.warnings().forEach(why -> text.append(Paragraph.hanging("! ", why)));
-    return text.append('\n').append(answer()).append(Paragraph.of(CAUTION)).toString();
+    return text.append('\n').append(answer()).append(Paragraph.each(cautions)).toString();
+  }
+
+  /** What the head of the fitted case says, line by line. */
+  List<String> remarks(String traverse) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Fitted to the hardness traverse " + traverse + ", " + state() + ".");
+    found(TraverseFit.EFFICIENCY).ifPresent(one -> lines.add(words("Arc efficiency", one) + "."));
+    found(TraverseFit.BASE).ifPresent(one -> lines.add(baseWords(one)));
+    found(TraverseFit.OFFSET).ifPresent(one -> lines.add(offsetWords(one)));
+    lines.addAll(fit.refusals());
+    return lines;
+  }
+
+  private String state() {
+    return "measured " + (treated ? "after heat treatment" : "as welded");
+  }
+
+  private Optional<RobustFit.Estimate> found(String parameter) {
+    return fit.fit().stream()
+        .flatMap(found -> found.estimates().stream())
+        .filter(one -> one.parameter().name().equals(parameter))
+        .findFirst();
+  }
+
+  private String words(String head, RobustFit.Estimate one) {
+    String[] cells = cells(one);
+    String unit = cells[4].isEmpty() ? "" : " " + cells[4];
+    return head + " " + cells[1] + unit + " (95 % interval " + cells[2] + " to " + cells[3] + ")";
+  }
+
+  private String baseWords(RobustFit.Estimate base) {
+    return words("Base hardness", base)
+        + String.format(Locale.ROOT, "; the case as written has %.1f HV.", base.parameter().start())
+        + " No key holds it: it scales the overlay only, and routes, spread and the rest go on with"
+        + " the predicted base. Where a certificate is at hand, composition brings them closer.";
+  }
+
+  private String offsetWords(RobustFit.Estimate offset) {
+    return words("Weld centre at", offset)
+        + " on the scale of the traverse; the overlay is moved by it, the case needs no change.";
   }
 
   private String details(RobustFit found) {

@@ -21,11 +21,15 @@ final class GridOutput {
       "Best estimates for sound metal, without their bands; not a design value. The qualified"
           + " procedure and the test coupon decide.";
 
+  private static final double EVEN = 0.01;
+
   private final WeldCase weldCase;
   private final GridStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  GridOutput(WeldCase weldCase, GridStudy study, UnitSystem units) {
+  GridOutput(WeldCase weldCase, GridStudy study, List<String> cautions, UnitSystem units) {
+    this.cautions = List.copyOf(cautions);
     this.weldCase = weldCase;
     this.study = study;
     this.units = units;
@@ -87,7 +91,7 @@ final class GridOutput {
       text.append(
           Paragraph.of("No weld at " + noWeld.size() + " places, such as: " + noWeld.get(0) + "."));
     }
-    return text.append('\n').append(answer()).append(Paragraph.of(CAUTION)).toString();
+    return text.append('\n').append(answer()).append(Paragraph.each(cautions)).toString();
   }
 
   /** The answer only. */
@@ -97,6 +101,15 @@ final class GridOutput {
         study.nodes().stream().filter(node -> Double.isFinite(node.lowestYield())).toList();
     Optional<Node> weakest = known.stream().min(byYield);
     Optional<Node> strongest = known.stream().max(byYield);
+    boolean even =
+        weakest.isPresent()
+            && strongest.get().lowestYield() - weakest.get().lowestYield()
+                < EVEN * strongest.get().lowestYield();
+    if (even) {
+      return Paragraph.of(
+          "The lowest yield varies by less than 1 % over the whole map. For instance "
+              + place(weakest.get()));
+    }
     return weakest.map(node -> Paragraph.of("Weakest: " + place(node))).orElse("")
         + strongest
             .map(node -> Paragraph.of("Strongest: " + place(node)))
@@ -138,7 +151,7 @@ final class GridOutput {
     root.put("title", weldCase.title());
     root.put("grid", study.axes().stream().map(GridOutput::axis).toList());
     root.put("places", study.nodes().stream().map(this::placeJson).toList());
-    root.put("cautions", List.of(CAUTION));
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 

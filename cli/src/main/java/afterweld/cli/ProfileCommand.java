@@ -5,14 +5,12 @@ import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.SectionProfile;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The main job: from a case to its section, on the terminal and in a folder. */
 @Command(
@@ -33,11 +31,7 @@ final class ProfileCommand implements Callable<Integer> {
   private final Simulation simulation;
   private final Pictures pictures;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   @Option(
       names = "--stages",
@@ -55,7 +49,12 @@ final class ProfileCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "", "computing the section and drawing it", this::answer);
+    return desk.run(
+        options.caseFile(),
+        options.output(),
+        "",
+        "computing the section and drawing it",
+        this::answer);
   }
 
   private Optional<RouteStudy> routes(CaseFile asked) {
@@ -74,7 +73,7 @@ final class ProfileCommand implements Callable<Integer> {
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
         new ProfileResult(
-            profile, joint, asked.requirement(), unitsOption.units(), routes(asked), along.join());
+            profile, joint, asked.requirement(), options.units(), routes(asked), along.join());
     return result.answer(pictures);
   }
 }

@@ -3,14 +3,12 @@ package afterweld.cli;
 import afterweld.casefile.CaseFile;
 import afterweld.choice.RouteStudy;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Weld before or after heat treatment. */
 @Command(
@@ -28,11 +26,7 @@ import picocli.CommandLine.Parameters;
 final class RoutesCommand implements Callable<Integer> {
   private final CaseDesk desk;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
-
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
   RoutesCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
@@ -40,7 +34,8 @@ final class RoutesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "routes", "simulating the routes", this::answer);
+    return desk.run(
+        options.caseFile(), options.output(), "routes", "simulating the routes", this::answer);
   }
 
   private Answer answer(ReadCase read) {
@@ -48,7 +43,7 @@ final class RoutesCommand implements Callable<Integer> {
     RouteStudy study =
         RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes());
     List<String> cautions = read.cautions(RouteTable.CAUTION);
-    RouteTable table = new RouteTable(asked.weld(), study, cautions, unitsOption.units());
+    RouteTable table = new RouteTable(asked.weld(), study, cautions, options.units());
     String json = RouteJson.of(asked.weld(), study, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));

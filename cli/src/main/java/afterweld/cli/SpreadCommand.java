@@ -11,7 +11,6 @@ import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
 import afterweld.study.SpreadStudy;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +20,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** How sure one can be of the joint, and what it depends on. */
 @Command(
@@ -43,8 +41,7 @@ final class SpreadCommand implements Callable<Integer> {
 
   private final CaseDesk desk;
 
-  @Mixin private OutputOptions output;
-  @Mixin private UnitsOption unitsOption;
+  @Mixin private CaseOptions options;
 
   @Option(
       names = "--runs",
@@ -64,9 +61,6 @@ final class SpreadCommand implements Callable<Integer> {
               + " ageing_temperature, ageing_time.")
   private String grid;
 
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
-
   SpreadCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
   }
@@ -79,8 +73,8 @@ final class SpreadCommand implements Callable<Integer> {
     }
     RunCount count = new RunCount(grid == null ? "joint" : "place");
     return desk.run(
-        caseFile,
-        output,
+        options.caseFile(),
+        options.output(),
         "spread",
         count,
         read -> grid == null ? answer(read, count) : map(read, count));
@@ -88,17 +82,21 @@ final class SpreadCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read, RunCount count) {
     CaseFile asked = read.caseFile();
-    UnitSystem units = unitsOption.units();
+    UnitSystem units = options.units();
     SpreadSettings settings = settings(asked.spread());
     count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
     SpreadStudy study =
         SpreadRunner.run(asked.weld(), asked.joint().gauge(), asked.requirement(), settings, count);
-    SpreadTable table = new SpreadTable(asked.weld(), asked.joint().gauge(), study, units);
-    String json = SpreadJson.of(asked.weld(), study);
+    List<String> cautions = read.cautions(SpreadTable.CAUTION);
+    SpreadTable table =
+        new SpreadTable(asked.weld(), asked.joint().gauge(), study, cautions, units);
+    String json = SpreadJson.of(asked.weld(), study, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("spread.txt", table.text().getBytes(StandardCharsets.UTF_8));
-    draw(SpreadCharts.of(study, asked.weld().title(), SpreadTable.CAUTION, units), files);
+    files.putAll(
+        DrawnFiles.of(
+            SpreadCharts.of(study, asked.weld().title(), String.join(" ", cautions), units)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }
 
@@ -110,21 +108,15 @@ final class SpreadCommand implements Callable<Integer> {
     }
     count.begin(GridStudy.size(reading.axes().size()));
     GridStudy study = GridStudy.of(asked.weld(), asked.joint().gauge(), reading.axes(), count);
-    GridOutput shown = new GridOutput(asked.weld(), study, unitsOption.units());
+    List<String> cautions = read.cautions(GridOutput.CAUTION);
+    GridOutput shown = new GridOutput(asked.weld(), study, cautions, options.units());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", shown.json().getBytes(StandardCharsets.UTF_8));
     files.put("map.csv", shown.csv().getBytes(StandardCharsets.UTF_8));
     Picture picture =
-        GridChart.of(study, asked.weld().title(), GridOutput.CAUTION, unitsOption.units());
-    draw(List.of(picture), files);
+        GridChart.of(study, asked.weld().title(), String.join(" ", cautions), options.units());
+    files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(shown.text(), shown.answer(), shown.json(), files, ExitStatus.DONE);
-  }
-
-  private static void draw(List<Picture> pictures, Map<String, byte[]> files) {
-    for (Picture.Files drawn : Picture.drawAll(pictures)) {
-      files.put(drawn.name() + ".png", drawn.png());
-      files.put(drawn.name() + ".svg", drawn.svg().getBytes(StandardCharsets.UTF_8));
-    }
   }
 
   private SpreadSettings settings(SpreadSettings ofCase) {
@@ -133,8 +125,10 @@ final class SpreadCommand implements Callable<Integer> {
         seed == null ? ofCase.seed() : OptionalLong.of(seed),
         ofCase.dilution(),
         ofCase.beadWidth(),
+        ofCase.arcEfficiency(),
         ofCase.travelSpeed(),
         ofCase.furnaceTemperature(),
+        ofCase.soak(),
         ofCase.quenchDelay(),
         ofCase.ageingTime(),
         ofCase.composition());

@@ -1,7 +1,7 @@
 package afterweld.cli;
 
 import afterweld.section.WeldCase;
-import afterweld.study.ModelError;
+import afterweld.strength.ModelError;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
 import afterweld.study.SpreadStudy;
@@ -20,7 +20,7 @@ final class SpreadJson {
 
   private SpreadJson() {}
 
-  static String of(WeldCase weldCase, SpreadStudy study) {
+  static String of(WeldCase weldCase, SpreadStudy study, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("runs", count(study.runs()));
@@ -37,7 +37,7 @@ final class SpreadJson {
     root.put("first_order_error", indices(study.process(), Influence::error));
     root.put("first_order_with_model_error", indices(study.total(), Influence::index));
     root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
-    root.put("cautions", List.of(SpreadTable.CAUTION));
+    root.put("cautions", cautions);
     return JsonText.of(root);
   }
 
@@ -65,6 +65,7 @@ final class SpreadJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("relative_standard_deviation", new JsonNumber(residuals.spread(), 3));
     json.put("values", count(residuals.values()));
+    json.put("published_values", count(residuals.published()));
     json.put("left_out", count(residuals.leftOut()));
     json.put("assumed", residuals.assumed());
     return json;
@@ -91,6 +92,7 @@ final class SpreadJson {
   private static void putView(Map<String, Object> root, View view, String suffix) {
     root.put("joint_tensile_MPa" + suffix, quantiles(view.tensile(), MEGA));
     root.put("joint_proof_MPa" + suffix, quantiles(view.proof(), MEGA));
+    root.put("deciding_yield_MPa" + suffix, quantiles(view.decidingYield(), MEGA));
     root.put("lowest_hardness_HV" + suffix, quantiles(view.lowestHardness(), 1));
     root.put(
         "joint_tensile_MPa_p5_interval" + suffix,
@@ -106,6 +108,8 @@ final class SpreadJson {
     root.put("fails_undecided" + suffix, new JsonNumber(view.undecided().estimate(), 3));
     root.put("without_proof" + suffix, count(view.withoutProof()));
     root.put("chance_met" + suffix, view.met().map(SpreadJson::share).orElse(null));
+    root.put(
+        "chance_strengths_met" + suffix, view.strengthsMet().map(SpreadJson::share).orElse(null));
   }
 
   private static Map<String, Object> share(Share share) {

@@ -1,9 +1,10 @@
 package afterweld.cli;
 
+import afterweld.choice.AgedOnly;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import afterweld.study.ModelError;
+import afterweld.strength.ModelError;
 import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
@@ -11,6 +12,7 @@ import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.View;
 import afterweld.study.UncertainInput;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -22,14 +24,23 @@ final class SpreadTable {
           + " wrong filler, geometry or untested physics: not a probability of failure in service,"
           + " not a design value.";
 
+  private static final String GAUGE_MISSES =
+      "In some of the joints the softest metal lies outside the gauge: there the lowest local yield"
+          + " decides, as in every judgement here.";
+  private static final String WELD_METAL_NOT_AGED =
+      "Aged without solution treatment: the joints are pulled and judged with the weld metal no"
+          + " stronger than as welded, since its answer to ageing is not verified.";
   private static final int MANY = 1000;
 
   private final WeldCase weldCase;
   private final double gauge;
   private final SpreadStudy study;
+  private final List<String> cautions;
   private final UnitSystem units;
 
-  SpreadTable(WeldCase weldCase, double gauge, SpreadStudy study, UnitSystem units) {
+  SpreadTable(
+      WeldCase weldCase, double gauge, SpreadStudy study, List<String> cautions, UnitSystem units) {
+    this.cautions = List.copyOf(cautions);
     this.weldCase = weldCase;
     this.gauge = gauge;
     this.study = study;
@@ -87,6 +98,10 @@ final class SpreadTable {
     row(table, "  inputs only", study.process().tensile(), OutputQuantity.TENSILE, "");
     row(table, "proof stress", study.total().proof(), OutputQuantity.YIELD, stress);
     row(table, "  inputs only", study.process().proof(), OutputQuantity.YIELD, "");
+    if (!study.total().decidingYield().equals(study.total().proof())) {
+      row(table, "yield that decides", study.total().decidingYield(), OutputQuantity.YIELD, stress);
+      row(table, "  inputs only", study.process().decidingYield(), OutputQuantity.YIELD, "");
+    }
     row(table, "lowest hardness", study.total().lowestHardness(), OutputQuantity.HARDNESS, "HV");
     row(table, "  inputs only", study.process().lowestHardness(), OutputQuantity.HARDNESS, "");
     return table.text();
@@ -104,6 +119,12 @@ final class SpreadTable {
 
   private String notes() {
     StringBuilder text = new StringBuilder();
+    if (!study.total().decidingYield().equals(study.total().proof())) {
+      text.append(Paragraph.of(GAUGE_MISSES));
+    }
+    if (AgedOnly.is(weldCase.afterWeld())) {
+      text.append(Paragraph.of(WELD_METAL_NOT_AGED));
+    }
     study
         .total()
         .tensileP5()
@@ -222,7 +243,10 @@ final class SpreadTable {
             : residuals.values()
                 + " values"
                 + (residuals.leftOut() > 0
-                    ? ", " + residuals.leftOut() + " of a metal without a model left out"
+                    ? ", "
+                        + residuals.leftOut()
+                        + " of metal without a model or with its strength as input left"
+                        + " out"
                     : "");
     return String.format(Locale.ROOT, "%s %.0f %% (%s)", name, 100 * residuals.spread(), from);
   }
@@ -230,7 +254,26 @@ final class SpreadTable {
   /** The answer only. */
   String answer() {
     return Paragraph.of(study.total().met().map(this::chance).orElse(unasked()))
-        + Paragraph.of(CAUTION);
+        + strengthsAlone()
+        + Paragraph.each(cautions);
+  }
+
+  /** Where colour or service decides and not the draws. */
+  private String strengthsAlone() {
+    return study
+        .total()
+        .strengthsMet()
+        .filter(strengths -> !strengths.equals(study.total().met().orElseThrow()))
+        .map(
+            strengths ->
+                Paragraph.of(
+                    "Strength alone is met by "
+                        + strengths.count()
+                        + " of "
+                        + strengths.runs()
+                        + "; what else is asked is not met or cannot be told in the rest (see"
+                        + " profile)."))
+        .orElse("");
   }
 
   private String unasked() {
@@ -266,7 +309,12 @@ final class SpreadTable {
     return java.util.stream.Stream.of(
             asked(OutputQuantity.YIELD, study.requirement().yield(), "yield"),
             asked(OutputQuantity.TENSILE, study.requirement().tensile(), "tensile"),
-            asked(OutputQuantity.HARDNESS, study.requirement().hardness(), "hardness"))
+            asked(OutputQuantity.HARDNESS, study.requirement().hardness(), "hardness"),
+            asked(
+                OutputQuantity.PEAK_TEMPERATURE,
+                study.requirement().serviceTemperature(),
+                "service at"),
+            study.requirement().anodizedMatch().orElse(false) ? "colour after anodizing" : "")
         .filter(text -> !text.isEmpty())
         .collect(Collectors.joining(", "));
   }

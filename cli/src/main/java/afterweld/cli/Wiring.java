@@ -18,7 +18,6 @@ import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -62,11 +61,13 @@ final class Wiring {
   }
 
   /** Checks on the way that the new case reads as meant: a wrong one is never written. */
-  private static String fitted(String fileName, byte[] content, List<Double> efficiencies) {
+  private static String fitted(
+      String fileName, byte[] content, List<Double> efficiencies, List<String> remarks) {
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
     String text = new String(content, StandardCharsets.UTF_8);
-    String fitted = FittedCase.of(text, reader.read(fileName, content).positions(), efficiencies);
+    String fitted =
+        FittedCase.of(text, reader.read(fileName, content).positions(), efficiencies, remarks);
     WeldCase again = read(fileName, fitted.getBytes(StandardCharsets.UTF_8)).caseFile().weld();
     for (int i = 0; i < efficiencies.size(); i++) {
       double written = again.passes().get(i).efficiency().orElse(Double.NaN);
@@ -88,11 +89,7 @@ final class Wiring {
         new ArrayList<>(ProfileCharts.of(result.profile(), result.requirement(), result.units()));
     result.along().ifPresent(along -> pictures.add(AlongWeldChart.of(along, result.units())));
     List<Picture.Files> drawn = Picture.drawAll(pictures);
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    for (Picture.Files picture : drawn) {
-      files.put(picture.name() + ".png", picture.png());
-      files.put(picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-    }
+    Map<String, byte[]> files = DrawnFiles.ofDrawn(drawn);
     String report =
         new ProfileReport(
                 result.profile(), result.joint(), result.judgement(result.units()), result.units())

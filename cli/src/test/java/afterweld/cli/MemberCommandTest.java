@@ -25,7 +25,7 @@ class MemberCommandTest {
     int status =
         new Program(streams, Wiring.commands(streams))
             .run("profile", file.toString(), "--out", out().toString(), "--units", unit);
-    assertEquals(ExitStatus.DONE, status, memory.err());
+    assertEquals(ExitStatus.REQUIREMENT_OPEN, status, memory.err());
     return memory.out();
   }
 

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The text of a case with the arc efficiency of its passes put in: everything else, remarks
- * included, stays as the user wrote it. A bead width gives way to the efficiency, since it would
- * set another.
+ * included, stays as the user wrote it. What the fit found that no key holds stands on top as a
+ * remark. A bead width gives way to the efficiency, since it would set another.
  */
 public final class FittedCase {
   private final String text;
@@ -27,13 +28,22 @@ public final class FittedCase {
    * @param text the case as read without faults
    * @param positions where its keys stand
    * @param efficiencies one for each pass
+   * @param remarks lines for the top; a JSON file, which knows no remarks, gets none
    */
-  public static String of(String text, Positions positions, List<Double> efficiencies) {
+  public static String of(
+      String text, Positions positions, List<Double> efficiencies, List<String> remarks) {
     FittedCase fitted = new FittedCase(text);
     for (int pass = 0; pass < efficiencies.size(); pass++) {
       fitted.edit("/passes/" + pass, positions, efficiencies.get(pass));
     }
-    return fitted.applied();
+    return fitted.remarked(remarks) + fitted.applied();
+  }
+
+  /** A text that begins with a brace is JSON. */
+  private String remarked(List<String> remarks) {
+    return text.stripLeading().startsWith("{")
+        ? ""
+        : remarks.stream().map(line -> "# " + line + "\n").collect(Collectors.joining());
   }
 
   private void edit(String pass, Positions positions, double efficiency) {

@@ -13,9 +13,11 @@ import java.util.OptionalLong;
 final class SpreadReader {
   private static final Measure DILUTION = Measure.within("dilution", SHARE, 0, 50, "%");
   private static final Measure BEAD = Measure.within("bead_width", LENGTH, 0, 5, "mm");
+  private static final Measure EFFICIENCY = Measure.within("arc_efficiency", SHARE, 0, 50, "%");
   private static final Measure TRAVEL = Measure.within("travel_speed", SHARE, 0, 50, "%");
   private static final Measure FURNACE =
       Measure.within("furnace_temperature", TEMPERATURE_DIFFERENCE, 0, 50, "K");
+  private static final Measure SOAK = Measure.within("soak", SHARE, 0, 100, "%");
   private static final Measure DELAY = Measure.within("quench_delay", TIME, 0, 600, "s");
   private static final Measure AGEING = Measure.within("ageing_time", SHARE, 0, 50, "%");
   private static final Measure COMPOSITION = Measure.within("composition", SHARE, 0, 50, "%");
@@ -37,8 +39,10 @@ final class SpreadReader {
             section.wholeNumber("seed", 0, LARGEST_SEED),
             section.quantity(DILUTION),
             section.quantity(BEAD),
+            section.quantity(EFFICIENCY),
             section.quantity(TRAVEL),
             section.quantity(FURNACE),
+            section.quantity(SOAK),
             section.quantity(DELAY),
             section.quantity(AGEING),
             section.quantity(COMPOSITION));

@@ -26,4 +26,9 @@ public record Requirement(
           OptionalDouble.empty(),
           Optional.empty(),
           OptionalDouble.empty());
+
+  /** Strength and hardness alone. */
+  public Requirement strengths() {
+    return new Requirement(yield, tensile, hardness, Optional.empty(), OptionalDouble.empty());
+  }
 }

@@ -8,10 +8,14 @@ import java.util.stream.DoubleStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * How far a joint lies above what is asked of it, as a normal distribution whose two standard
- * deviations are the published error band (assumed until a spread is run).
+ * How far a joint lies above what is asked of it, as a normal distribution of which the error band
+ * holds nine values of ten (assumed until a spread is run): a chance of 95 % and a low end that is
+ * not below what is asked are one and the same.
  */
 final class StrengthMargin {
+  /** Standard deviations from the middle of a normal distribution to where 5 % lie below. */
+  private static final double BAND = 1.6448536269514722;
+
   private final JointStrength joint;
   private final Requirement requirement;
   private final double lowestHardness;
@@ -36,13 +40,13 @@ final class StrengthMargin {
   double chance() {
     return each(
         (mean, low, asked) ->
-            new NormalDistribution(mean, Math.max(1e-9, (mean - low) / 2))
+            new NormalDistribution(mean, Math.max(1e-9, (mean - low) / BAND))
                 .probability(asked, Double.POSITIVE_INFINITY));
   }
 
   /** Smallest relative margin at a number of standard deviations from the mean. */
   double margin(double deviations) {
-    return each((mean, low, asked) -> (mean + deviations * (mean - low) / 2) / asked - 1);
+    return each((mean, low, asked) -> (mean + deviations * (mean - low) / BAND) / asked - 1);
   }
 
   private double each(Reading reading) {

@@ -123,12 +123,18 @@ public record JointReport(
 
   private static JointStrength strength(
       SectionProfile profile, double gauge, int state, Bead bead) {
+    Optional<CrossWeldTension> middle =
+        pulled(profile, gauge, state, bead, ProfileSlices.End.MIDDLE);
+    boolean exact =
+        profile.stations().stream()
+            .map(station -> station.estimates().get(state))
+            .allMatch(estimate -> estimate.low().equals(estimate.middle()));
     return new JointStrength(
         state,
         bead,
         gauge,
-        pulled(profile, gauge, state, bead, ProfileSlices.End.MIDDLE),
-        pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
+        middle,
+        exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
         lowestYield(profile.stations(), state, Estimate::middle),
         lowestYield(profile.stations(), state, Estimate::low),
         softestInGauge(profile, gauge, state));

@@ -1,16 +1,24 @@
 package afterweld.section;
 
+import afterweld.strength.ModelError;
+import afterweld.strength.ModelError.Residuals;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
+import java.util.Locale;
 
 /**
- * How far a prediction may be off, as a share of its value: alike for yield, tensile strength and
- * hardness (from the deviations of the calibration and of published welds).
+ * How far a prediction may be off, as a share of its value; nine true values of ten are meant to
+ * lie inside.
+ *
+ * <p>How the metals compare (10 to 15 to 20) is assumed. How wide that makes the bands of yield and
+ * of tensile strength comes from the deviations from published values the model never saw ({@link
+ * ModelError}): the assumed share times {@link Residuals#bandFactor}. Where too few values are
+ * known, as for hardness, the assumed share stands.
  */
-enum ErrorBand {
+public enum ErrorBand {
   /** Base metal in T6, and any base metal after a full treatment. */
   TREATED(0.10, 0.10),
   /** Other tempers and the heat-affected zone. */
@@ -21,6 +29,7 @@ enum ErrorBand {
   WELD_METAL(0.20, 0.20);
 
   private static final String PEAK_AGED = "T6";
+  private static final ModelError ERROR = ModelError.standard();
 
   private final double below;
   private final double above;
@@ -28,6 +37,11 @@ enum ErrorBand {
   ErrorBand(double below, double above) {
     this.below = below;
     this.above = above;
+  }
+
+  /** The share assumed of it before any residual is known. */
+  public double assumed() {
+    return below;
   }
 
   /**
@@ -65,10 +79,56 @@ enum ErrorBand {
   }
 
   Strength low(Strength middle) {
-    return middle.times(1 - below);
+    return times(middle, -below);
   }
 
   Strength high(Strength middle) {
-    return middle.times(1 + above);
+    return times(middle, above);
+  }
+
+  private static Strength times(Strength middle, double share) {
+    return new Strength(
+        middle.yield() * (1 + share * ERROR.yield().bandFactor()),
+        middle.tensile() * (1 + share * ERROR.tensile().bandFactor()),
+        middle.hardness() * (1 + share * ERROR.hardness().bandFactor()));
+  }
+
+  /** Where the bands come from and how wide they are. */
+  static Warning origin() {
+    return new Warning(
+        "error-band",
+        "Error bands are meant to hold nine values of ten: for metal in T6 or fully treated, for other"
+            + " tempers and the heat-affected zone, for weld metal. "
+            + origin("Yield", ERROR.yield())
+            + "; "
+            + origin("tensile strength", ERROR.tensile())
+            + "; "
+            + origin("hardness", ERROR.hardness())
+            + ". That these metals compare as 10 to 15 to 20 is assumed.");
+  }
+
+  private static String origin(String quantity, Residuals residuals) {
+    String widths =
+        String.format(
+            Locale.ROOT,
+            "%s ±%.0f, %.0f and %.0f %%, ",
+            quantity,
+            100 * TREATED.below * residuals.bandFactor(),
+            100 * AFFECTED.below * residuals.bandFactor(),
+            100 * WELD_METAL.below * residuals.bandFactor());
+    return widths + from(residuals);
+  }
+
+  private static String from(Residuals residuals) {
+    if (residuals.assumed()) {
+      return residuals.values() == 1
+          ? "assumed, since a single published value tells no spread"
+          : "assumed, since " + residuals.values() + " published values tell no spread";
+    }
+    return "from "
+        + residuals.values()
+        + " deviations from "
+        + residuals.published()
+        + " published values the model never saw";
   }
 }

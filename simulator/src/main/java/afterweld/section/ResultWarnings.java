@@ -24,6 +24,7 @@ final class ResultWarnings {
   static List<Warning> of(WeldCase weldCase, List<StationRun> runs) {
     List<Warning> warnings = new ArrayList<>();
     aboutZones(runs, warnings);
+    warnings.add(ErrorBand.origin());
     aboutNaturallyAgedStart(weldCase, runs, warnings);
     aboutQuench(weldCase.left(), "left", weldCase, warnings);
     if (!weldCase.right().equals(weldCase.left())) {
@@ -38,7 +39,8 @@ final class ResultWarnings {
           new Warning(
               "liquation-not-modelled",
               "Partially melted metal is computed as base metal: liquation along its grain"
-                  + " boundaries is not modelled, so its band reaches 20 % down."));
+                  + " boundaries is not modelled, so its band reaches as far down as that of"
+                  + " weld metal."));
     }
     if (has(runs, Zone.ANNEALED) || has(runs, Zone.OVERAGED)) {
       warnings.add(

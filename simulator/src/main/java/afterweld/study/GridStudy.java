@@ -1,5 +1,7 @@
 package afterweld.study;
 
+import afterweld.choice.AgedOnly;
+import afterweld.choice.Requirement;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -12,7 +14,8 @@ import java.util.stream.IntStream;
 
 /**
  * A map of the joint over one or two inputs. The arc efficiency of the case as written is kept, so
- * that the bead follows the inputs. Values are of the last state, best estimates without bands.
+ * that the bead follows the inputs. Values are of the last state, best estimates without bands;
+ * where the case only ages after welding, with the weld metal no stronger than as welded.
  *
  * @param axes one or two
  * @param nodes with the first axis running fastest
@@ -111,11 +114,11 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
     }
     try {
       SectionProfile profile = SectionSimulation.run(at);
-      SectionReading reading = new SectionReading(profile);
+      SectionReading reading = new SectionReading(AgedOnly.cautious(profile)).exact();
       return new Node(
           values,
           reading.lowestYield(),
-          JointRun.of(reading, gauge).tensile(),
+          JointRun.of(reading, gauge, Requirement.NONE).tensile(),
           reading.softenedWidth(gauge),
           2 * profile.passes().stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow(),
           "");

@@ -1,40 +1,64 @@
 package afterweld.study;
 
+import afterweld.choice.AgedOnly;
+import afterweld.choice.LowestAverage;
 import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
+import afterweld.choice.Verdict;
 import afterweld.joint.CrossWeldTension;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
+import afterweld.section.Estimate;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import afterweld.strength.Strength;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * What one simulated joint came to, dressed flush in the last state.
+ * What one simulated joint came to, dressed flush in the last state, and whether it meets what is
+ * asked by the rule that every command judges with ({@link RequirementCheck}). The section's bands
+ * must be closed: a simulated joint is what it is, so it meets a value or it does not; what is not
+ * predicted or cannot be told is not met.
  *
  * @param tensile of the joint, Pa; NaN if not predicted
  * @param proof over the gauge, Pa; NaN if the joint reaches its maximum first or is not predicted
+ * @param decidingYield the yield that is judged, Pa: the proof, or the lowest local yield where the
+ *     gauge misses the softest metal
  * @param lowestHardness averaged over one thickness, HV
  * @param failsIn weakest zone; empty if not predicted
  * @param undecided whether the next zone is within 2 %
+ * @param met whether all that is asked is met
+ * @param strengthsMet whether all of the strength and hardness asked is met
  */
 record JointRun(
-    double tensile, double proof, double lowestHardness, String failsIn, boolean undecided) {
+    double tensile,
+    double proof,
+    double decidingYield,
+    double lowestHardness,
+    String failsIn,
+    boolean undecided,
+    boolean met,
+    boolean strengthsMet) {
 
-  static JointRun of(SectionReading reading, double gauge) {
-    Optional<CrossWeldTension> pulled = reading.pulled(gauge);
+  static JointRun of(SectionReading reading, double gauge, Requirement asked) {
+    SectionProfile profile = AgedOnly.cautious(reading.profile());
+    JointStrength joint = JointReport.finished(profile, gauge);
+    Optional<CrossWeldTension> pulled = joint.middle();
+    boolean strengths = meets(profile, joint, asked.strengths());
     return new JointRun(
-        pulled.map(CrossWeldTension::tensile).orElse(Double.NaN),
-        pulled.map(CrossWeldTension::proof).orElse(OptionalDouble.empty()).orElse(Double.NaN),
-        reading.lowestHardness(),
+        joint.tensile().orElse(Double.NaN),
+        joint.proof().orElse(Double.NaN),
+        joint.decidingYield().orElse(Double.NaN),
+        new LowestAverage(profile, profile.states().size() - 1)
+            .of(Estimate::middle, Strength::hardness),
         pulled.map(pull -> pull.failure().zone()).orElse(""),
-        pulled.filter(pull -> pull.failure().undecided()).isPresent());
+        pulled.filter(pull -> pull.failure().undecided()).isPresent(),
+        strengths && meets(profile, joint, asked),
+        strengths);
   }
 
-  /** Whether it has all the strength that is asked; a proof stress it does not reach is not met. */
-  boolean meets(Requirement asked) {
-    return reaches(proof, asked.yield())
-        && reaches(tensile, asked.tensile())
-        && reaches(lowestHardness, asked.hardness());
-  }
-
-  private static boolean reaches(double value, OptionalDouble asked) {
-    return asked.isEmpty() || value >= asked.getAsDouble();
+  private static boolean meets(SectionProfile profile, JointStrength joint, Requirement asked) {
+    return RequirementCheck.judge(profile, Optional.of(joint), asked, UnitSystem.METRIC).verdict()
+        == Verdict.MET;
   }
 }

@@ -1,17 +1,12 @@
 package afterweld.study;
 
-import afterweld.choice.LowestAverage;
-import afterweld.joint.CrossWeldTension;
 import afterweld.joint.ProfileSlices;
-import afterweld.joint.TensionCoupon;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -28,7 +23,8 @@ final class SectionReading {
   }
 
   /**
-   * The same section with the strength of every zone changed.
+   * The same section with the strength of every zone changed in all its states, and its bands
+   * closed.
    *
    * @param change new strength of a zone's old one
    */
@@ -41,17 +37,23 @@ final class SectionReading {
   }
 
   private Station changed(Station station, Function<Strength, Strength> change) {
-    Strength strength = change.apply(station.estimates().get(last).middle());
-    List<Estimate> estimates = new ArrayList<>(station.estimates());
-    estimates.set(last, new Estimate(strength, strength, strength));
+    List<Estimate> estimates =
+        station.estimates().stream()
+            .map(estimate -> change.apply(estimate.middle()))
+            .map(strength -> new Estimate(strength, strength, strength))
+            .toList();
     return new Station(
         station.distance(), station.place(), station.zone(), station.peakTemperature(), estimates);
   }
 
-  /** The joint dressed flush, pulled; empty if a strength is not predicted. */
-  Optional<CrossWeldTension> pulled(double gauge) {
-    return ProfileSlices.flush(profile, last, ProfileSlices.End.MIDDLE, gauge)
-        .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(gauge)));
+  /** The same section with its bands closed. */
+  SectionReading exact() {
+    return changed(zone -> strength -> strength);
+  }
+
+  /** The section itself. */
+  SectionProfile profile() {
+    return profile;
   }
 
   /** Width of what is over 2 % softer than the base of its side, m; NaN if not predicted. */
@@ -67,11 +69,6 @@ final class SectionReading {
         .mapToDouble(station -> station.estimates().get(last).middle().yield())
         .reduce(Math::min)
         .orElseThrow();
-  }
-
-  /** Lowest hardness averaged over one thickness, HV. */
-  double lowestHardness() {
-    return new LowestAverage(profile, last).of(Estimate::middle, Strength::hardness);
   }
 
   /**

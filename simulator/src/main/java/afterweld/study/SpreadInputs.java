@@ -123,10 +123,11 @@ final class SpreadInputs {
     }
     Set<WeldingProcess> free = withoutWidth();
     if (!free.isEmpty()) {
+      double half = settings.arcEfficiency().orElse(EFFICIENCY);
       add(
           "arc efficiency",
-          plusMinus(100 * EFFICIENCY, "%, triangular"),
-          Distribution.triangular(1 - EFFICIENCY, 1, 1 + EFFICIENCY),
+          plusMinus(100 * half, "%, triangular"),
+          Distribution.triangular(1 - half, 1, 1 + half),
           (from, by) ->
               CaseChange.passes(
                   from, pass -> free.contains(pass.process()) ? hotter(pass, by) : pass));
@@ -174,10 +175,11 @@ final class SpreadInputs {
           plusMinus(half, "K, uniform"),
           Distribution.uniform(-half, half),
           (from, by) -> CaseChange.steps(from, step -> hotterSolution(step, by)));
+      double longer = settings.soak().orElse(SOAK);
       add(
           "soak",
-          "0 to 20 % longer, uniform",
-          Distribution.uniform(1, 1 + SOAK),
+          String.format(Locale.ROOT, "0 to %.3g %% longer, uniform", 100 * longer),
+          Distribution.uniform(1, 1 + longer),
           (from, by) -> CaseChange.steps(from, step -> longerSoak(step, by)));
     }
     weldCase.afterWeld().stream()

@@ -7,6 +7,7 @@ import afterweld.section.Station;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import afterweld.section.Zone;
+import afterweld.strength.ModelError;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.Interval;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -128,15 +130,15 @@ public final class SpreadRunner {
   }
 
   private void count(int run, WeldCase drawn, SectionProfile profile) {
-    SectionReading exact = new SectionReading(profile);
+    SectionReading exact = new SectionReading(profile).exact();
     SectionReading off = exact.changed(zone -> strength -> withError(strength, zone, run));
     tallies[0].addAll(exact.at(distances, Strength::hardness));
     tallies[1].addAll(exact.at(distances, Strength::yield));
     tallies[2].addAll(off.at(distances, Strength::hardness));
     tallies[3].addAll(off.at(distances, Strength::yield));
     melts[run] = melts(drawn, profile);
-    process[run] = JointRun.of(exact, gauge);
-    total[run] = JointRun.of(off, gauge);
+    process[run] = JointRun.of(exact, gauge, requirement);
+    total[run] = JointRun.of(off, gauge, requirement);
   }
 
   private Strength withError(Strength strength, Zone zone, int run) {
@@ -203,10 +205,12 @@ public final class SpreadRunner {
     double[] tensile = values(kept, joints, JointRun::tensile);
     double[] proof = values(kept, joints, JointRun::proof);
     double[] hardness = values(kept, joints, JointRun::lowestHardness);
+    double[] deciding = values(kept, joints, JointRun::decidingYield);
     boolean predicted = Arrays.stream(tensile).allMatch(Double::isFinite);
     return new View(
         Quantiles.of(tensile),
         Quantiles.of(proof),
+        Quantiles.of(deciding),
         Quantiles.of(hardness),
         predicted ? p5(tensile) : Optional.empty(),
         (int)
@@ -216,7 +220,8 @@ public final class SpreadRunner {
         predicted ? places(kept, joints) : Map.of(),
         new Share(
             (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(), kept.length),
-        met(kept, joints, predicted),
+        met(kept, joints, predicted, JointRun::met),
+        met(kept, joints, predicted, JointRun::strengthsMet),
         predicted ? "joint tensile strength" : "lowest hardness",
         influences(kept, predicted ? tensile : hardness, withError));
   }
@@ -253,11 +258,12 @@ public final class SpreadRunner {
     return shares;
   }
 
-  private Optional<Share> met(int[] kept, JointRun[] joints, boolean predicted) {
+  private Optional<Share> met(
+      int[] kept, JointRun[] joints, boolean predicted, Predicate<JointRun> meets) {
     if (!SpreadStudy.asksStrength(requirement) || !predicted) {
       return Optional.empty();
     }
-    int count = (int) IntStream.of(kept).filter(run -> joints[run].meets(requirement)).count();
+    int count = (int) IntStream.of(kept).filter(run -> meets.test(joints[run])).count();
     return Optional.of(new Share(count, kept.length));
   }
 

@@ -11,8 +11,10 @@ import java.util.OptionalLong;
  * @param seed of the random draws
  * @param dilution points of dilution as a fraction (0.10 is ten points)
  * @param beadWidth m
+ * @param arcEfficiency relative, where no bead width tells it
  * @param travelSpeed relative
  * @param furnaceTemperature K
+ * @param soak how much longer than nominal, relative
  * @param quenchDelay s
  * @param ageingTime relative
  * @param composition relative
@@ -22,8 +24,10 @@ public record SpreadSettings(
     OptionalLong seed,
     OptionalDouble dilution,
     OptionalDouble beadWidth,
+    OptionalDouble arcEfficiency,
     OptionalDouble travelSpeed,
     OptionalDouble furnaceTemperature,
+    OptionalDouble soak,
     OptionalDouble quenchDelay,
     OptionalDouble ageingTime,
     OptionalDouble composition) {
@@ -32,6 +36,8 @@ public record SpreadSettings(
       new SpreadSettings(
           OptionalInt.empty(),
           OptionalLong.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),

@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
+import afterweld.strength.ModelError;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,7 +9,8 @@ import java.util.Optional;
 /**
  * How sure one can be of a joint: many joints simulated with inputs drawn from their spreads, each
  * through the whole chain from arc to tension test. SI units; all values are of the last state,
- * dressed flush.
+ * dressed flush. Where the case only ages after welding, joints are pulled and judged with the weld
+ * metal no stronger than as welded; the bands along the section show it as computed.
  *
  * @param runs joints simulated
  * @param seed of the draws
@@ -49,25 +51,31 @@ public record SpreadStudy(
    *
    * @param tensile joint tensile strength, Pa
    * @param proof joint proof stress, Pa, of the runs that have one
+   * @param decidingYield the yield that is judged, Pa: the proof stress, or the lowest local yield
+   *     where the gauge misses the softest metal
    * @param lowestHardness averaged over one thickness, HV
    * @param tensileP5 95 % interval of the 5 % quantile of the tensile strength, Pa; empty if there
    *     are too few runs or no strength is predicted
    * @param withoutProof runs that reach their maximum before a proof stress
    * @param failsIn share of runs by weakest zone, most first; empty if not predicted
    * @param undecided runs in which the next zone is within 2 %, so that no place can be named
-   * @param met runs that meet what is asked; empty if nothing is asked or predicted
+   * @param met runs that meet all that is asked, by the rule of {@link
+   *     afterweld.choice.RequirementCheck}; empty if no strength is asked or predicted
+   * @param strengthsMet runs that meet the strength and hardness asked
    * @param target what the indices are of, in words
    * @param firstOrder part of its variance by input or group, largest first
    */
   public record View(
       Quantiles tensile,
       Quantiles proof,
+      Quantiles decidingYield,
       Quantiles lowestHardness,
       Optional<Interval> tensileP5,
       int withoutProof,
       Map<String, Share> failsIn,
       Share undecided,
       Optional<Share> met,
+      Optional<Share> strengthsMet,
       String target,
       List<Influence> firstOrder) {
     /** Copies the list. */

@@ -59,6 +59,7 @@ public record TraverseFit(
   private static final double MOST_CORRELATION = 0.95;
   private static final double WORST_CONDITION = 30;
   private static final double USELESS = 0.10;
+  private static final double EFFICIENCY_STEP = 0.05;
   private static final double MISFIT = 2;
   private static final double WEEK = 7 * 86400.0;
   private static final int HOLD_OUT = 5;
@@ -110,13 +111,28 @@ public record TraverseFit(
         refusals.add(entangledWords(dropped, fit));
         fit = fitted(free, traverse.points());
       }
-      boolean useful = fit.estimates().get(0).deviation() <= USELESS;
+      boolean useful = fit.estimates().get(0).deviation() <= USELESS && toldByPoints(free, fit);
       if (!useful) {
         refusals.add(
             "The traverse does not tell the arc efficiency (standard deviation over 0.1): does it"
                 + " cross the softened zone?");
       }
       return result(useful ? Optional.of(fit) : Optional.empty(), free, refusals);
+    }
+
+    /** Whether the points tell the efficiency by themselves: a bead width alone is no traverse. */
+    private boolean toldByPoints(List<FitParameter> free, RobustFit fit) {
+      double[] up = fit.values();
+      double[] down = fit.values();
+      up[0] = Math.min(free.get(0).high(), up[0] + EFFICIENCY_STEP);
+      down[0] = Math.max(free.get(0).low(), down[0] - EFFICIENCY_STEP);
+      double[] more = predicted(free, up, distances(traverse.points()));
+      double[] less = predicted(free, down, distances(traverse.points()));
+      double squares = 0;
+      for (int k = 0; k < more.length; k++) {
+        squares += Math.pow((more[k] - less[k]) / traverse.points().get(k).deviation(), 2);
+      }
+      return (up[0] - down[0]) / Math.sqrt(squares) <= USELESS;
     }
 
     private List<FitParameter> free(List<String> refusals) {

@@ -4,8 +4,8 @@
  *
  * <p>{@link afterweld.study.SpreadRunner} simulates many joints with inputs drawn from their
  * spreads (a {@link afterweld.study.LatinHypercube}), each once as if the model were exact and once
- * with the {@link afterweld.study.ModelError} of published values it never saw. What comes back is
- * a {@link afterweld.study.SpreadStudy}: {@link afterweld.study.Quantiles} along the section, a
+ * with the {@link afterweld.strength.ModelError} of published values it never saw. What comes back
+ * is a {@link afterweld.study.SpreadStudy}: {@link afterweld.study.Quantiles} along the section, a
  * {@link afterweld.study.Share} of joints that meet what is asked, and the {@link
  * afterweld.study.FirstOrder} index of every input. {@link afterweld.study.GridStudy} maps the
  * joint over one or two inputs. {@link afterweld.study.TraverseFit} holds a {@link

@@ -95,6 +95,8 @@ class StudyInputTest {
   private static final String HEAD =
       "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\nfiller: none\npasses:\n";
 
+  private static final String REMARK = "# Fitted to a traverse.\n";
+
   private static CaseReading read(String file, String text) {
     MaterialLibrary library = MaterialLibrary.standard();
     return new CaseReader(library.bases(), library.fillers())
@@ -103,7 +105,15 @@ class StudyInputTest {
 
   /** The fitted text, read again: its efficiencies, and that nothing else changed. */
   private static String fitted(String file, String text, Double... efficiencies) {
-    String fitted = FittedCase.of(text, read(file, text).positions(), List.of(efficiencies));
+    String fitted =
+        FittedCase.of(
+            text,
+            read(file, text).positions(),
+            List.of(efficiencies),
+            List.of("Fitted to a traverse."));
+    if (!text.startsWith("{")) {
+      assertTrue(fitted.startsWith(REMARK), fitted);
+    }
     CaseReading again = read(file, fitted);
     assertEquals(List.of(), again.faults(), fitted);
     List<Pass> passes = again.caseFile().orElseThrow().weld().passes();
@@ -111,7 +121,7 @@ class StudyInputTest {
       assertEquals(efficiencies[i], passes.get(i).efficiency().orElseThrow(), 1e-9, fitted);
       assertTrue(passes.get(i).beadWidth().isEmpty());
     }
-    return fitted;
+    return fitted.replace(REMARK, "");
   }
 
   @Test

@@ -10,6 +10,7 @@ import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
+import afterweld.strength.ModelError;
 import afterweld.study.SpreadStudy.Influence;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +41,8 @@ class SpreadRunnerTest {
     return new SpreadSettings(
         OptionalInt.of(runs),
         OptionalLong.of(seed),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
@@ -121,6 +124,8 @@ class SpreadRunnerTest {
             OptionalDouble.of(0),
             OptionalDouble.of(0),
             OptionalDouble.of(0),
+            OptionalDouble.of(0),
+            OptionalDouble.of(0),
             OptionalDouble.of(0));
     WeldCase calibrated =
         CaseChange.passes(
@@ -134,7 +139,7 @@ class SpreadRunnerTest {
   }
 
   private static JointRun joint(SectionProfile profile) {
-    return JointRun.of(new SectionReading(profile), GAUGE);
+    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED);
   }
 
   /** The same draws through full sections: 5 and 95 % of what is reported move by under 1 %. */

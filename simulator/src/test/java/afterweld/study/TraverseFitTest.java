@@ -94,6 +94,18 @@ class TraverseFitTest {
     assertEquals(fit.before(), fit.after());
   }
 
+  /** The width would give an efficiency, but not one that these points have anything to do with. */
+  @Test
+  void aBeadWidthAloneIsNoTraverse() {
+    double width = 2 * SectionSimulation.heats(truth()).get(0).fusionHalfWidth();
+    WeldCase measured =
+        CaseChange.passes(
+            CASE, pass -> CaseChange.heat(pass, OptionalDouble.of(width), OptionalDouble.empty()));
+    TraverseFit fit = TraverseFit.of(measured, traverse(0.09, 0.13, 0.002));
+    assertTrue(fit.fit().isEmpty());
+    assertTrue(fit.refusals().stream().anyMatch(why -> why.contains("softened zone")));
+  }
+
   @Test
   void betweenItsSectionsTheModelIsWhatASectionGives() {
     TraverseModel model = new TraverseModel(CASE);

@@ -3,8 +3,6 @@ package afterweld.thermal;
 import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,27 +54,12 @@ class PublishedWeldsTest {
   @MethodSource("sections")
   void agreesWithSectionsComputedBefore(Table.Row row) {
     double thickness = row.millimetres("thickness_mm");
-    ConductionMaterial metal = Metals.ALUMINIUM_6061.withLossConductivity(200);
-    WeldLegs legs = WeldLegs.plate(thickness, metal);
+    WeldLegs legs = WeldLegs.plate(thickness, Metals.ALUMINIUM_6061.withLossConductivity(200));
     SurfaceLoss loss = new SurfaceLoss(10, false, 20 + ZERO_CELSIUS);
-    double reference = row.number("net_power_W");
-    Pass pass =
-        new Pass(
-            WeldingProcess.GTAW_AC,
-            reference / 10,
-            15,
-            row.millimetres("travel_speed_mm_s"),
-            row.kelvin("preheat_C"),
-            OptionalDouble.of(row.millimetres("bead_width_mm")),
-            OptionalDouble.of(thickness),
-            OptionalDouble.empty(),
-            0,
-            OptionalDouble.empty());
-    PassHeat heat = HeatInput.into(legs, loss).of(pass);
-    assertEquals(reference, heat.netPower(), 1);
-    WeldTimeline timeline = WeldTimeline.of(legs, 1, List.of(heat), loss, thickness / 2);
-    StationHistory station = timeline.at(row.millimetres("distance_mm"));
-    assertEquals(row.kelvin("peak_temperature_C"), station.history().peakTemperature(), 0.5);
+    PassHeat heat = HeatInput.into(legs, loss).of(TemperatureChecks.pass(row, thickness));
+    assertEquals(row.number("net_power_W"), heat.netPower(), 1);
+    TemperatureChecks.Peak peak = TemperatureChecks.peak(row);
+    assertEquals(peak.reference(), peak.computed(), 0.5);
   }
 
   /**
@@ -87,28 +70,16 @@ class PublishedWeldsTest {
   @ParameterizedTest
   @CsvSource({"1.5, 1184, 0.01", "3.0, 976, 0.01", "5.9, 730, 0.015"})
   void agreesWithATextbookExample(double outside, double celsius, double relative) {
-    PlateField sheet = steelSheet();
-    double y = sheet.fusionHalfWidth() + outside * 1e-3;
-    assertEquals(celsius, sheet.peakTemperature(y) - ZERO_CELSIUS, relative * celsius);
+    assertEquals(celsius, TemperatureChecks.steelSheet(outside * 1e-3), relative * celsius);
   }
 
   /** The same example solved by the line source itself: 1192 and 985 °C, 730 °C at 6.03 mm. */
   @Test
   void agreesWithTheLineSourceOfTheTextbookExample() {
-    PlateField sheet = steelSheet();
+    PlateField sheet = TemperatureChecks.steelSheet();
     double fusion = sheet.fusionHalfWidth();
     assertEquals(1192, sheet.peakTemperature(fusion + 1.5e-3) - ZERO_CELSIUS, 1);
     assertEquals(985, sheet.peakTemperature(fusion + 3e-3) - ZERO_CELSIUS, 1);
     assertEquals(6.03, (sheet.isotherm(730 + ZERO_CELSIUS) - fusion) * 1e3, 0.02);
-  }
-
-  private static PlateField steelSheet() {
-    double conductivity = 28;
-    double diffusivity = conductivity / 4.4e6;
-    return PlateField.of(
-        LegGeometry.plate(5e-3, 5e-3, 2.5e-3),
-        Metals.constant(conductivity, diffusivity, 1510, 1510),
-        SurfaceLoss.none(298.15),
-        new PlateField.Heat(720e3 * 5e-3, 5e-3, 25 + ZERO_CELSIUS));
   }
 }

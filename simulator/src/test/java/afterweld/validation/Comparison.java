@@ -21,6 +21,7 @@ record Comparison(
     TENSILE("tensile strength", "MPa"),
     HARDNESS("hardness", "HV or HB"),
     EXTENT("extent of the heat-affected zone", "mm"),
+    PEAK("peak temperature", "°C"),
     OTHER("other", "");
 
     final String title;

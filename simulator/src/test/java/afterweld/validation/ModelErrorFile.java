@@ -1,20 +1,32 @@
 package afterweld.validation;
 
+import afterweld.section.ErrorBand;
+import afterweld.strength.ModelError.Residuals;
 import afterweld.validation.Comparison.Measure;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Writes the deviations of test rows from the published values, for the study of spread. */
 final class ModelErrorFile {
   private static final String HEAD =
-      "quantity,values,left_out,mean,standard_deviation,root_mean_square,source\n";
+      "quantity,values,published_values,left_out,mean,standard_deviation,root_mean_square,root_mean_square_over_assumed_band,source\n";
   private static final String SOURCE =
       "\"predicted over published less 1, test rows of the validation; left out: weld metal without"
-          + " magnesium and silicon, for which no model is made\"";
+          + " magnesium and silicon, for which no model is made, and annealed metal, whose strength is an input\"";
 
-  /** 3003 welded with 1100. */
-  private static final String NO_MODEL = "W07";
+  /** 3003 welded with 1100; work-hardened metal that a weld annealed. */
+  private static final Set<String> LEFT_OUT = Set.of("W07", "W09");
+
+  /** A deviation and the row it belongs to. */
+  private record Deviation(PublishedRow row, double share) {
+    /** In bands assumed for such metal: as welded, or in T6 and fully treated. */
+    double overBand() {
+      boolean asWelded = row.condition().startsWith("as welded");
+      return share / (asWelded ? ErrorBand.AFFECTED : ErrorBand.TREATED).assumed();
+    }
+  }
 
   private ModelErrorFile() {}
 
@@ -25,35 +37,59 @@ final class ModelErrorFile {
         + line("tensile", Measure.TENSILE);
   }
 
-  /** Rows on hardness scales convert a number and say nothing of the model. */
-  private static List<Double> deviations(Measure measure, boolean leftOut) {
+  private static List<Deviation> deviations(Measure measure, boolean leftOut) {
     return PublishedRow.all().stream()
         .filter(row -> row.kind().equals("test"))
-        .filter(row -> row.id().equals(NO_MODEL) == leftOut)
-        .filter(row -> measure != Measure.HARDNESS || !row.topic().equals("hardness"))
-        .flatMap(row -> Predictions.of(row).stream())
-        .filter(one -> one.measure() == measure)
-        .map(one -> one.errorPercent() / 100)
-        .filter(Double::isFinite)
+        .filter(row -> LEFT_OUT.contains(row.id()) == leftOut)
+        .flatMap(
+            row ->
+                Predictions.of(row).stream()
+                    .filter(one -> one.measure() == measure)
+                    .map(one -> new Deviation(row, one.errorPercent() / 100)))
+        .filter(one -> Double.isFinite(one.share()))
         .toList();
   }
 
   private static String line(String name, Measure measure) {
-    double[] all = deviations(measure, false).stream().mapToDouble(Double::doubleValue).toArray();
+    List<Deviation> kept = deviations(measure, false);
+    double[] all = kept.stream().mapToDouble(Deviation::share).toArray();
     double mean = Arrays.stream(all).average().orElseThrow();
     double variance =
         Arrays.stream(all).map(one -> (one - mean) * (one - mean)).sum()
             / Math.max(1, all.length - 1);
-    double square = Arrays.stream(all).map(one -> one * one).average().orElseThrow();
+    Residuals rounded = residuals(measure);
     return String.format(
         Locale.ROOT,
-        "%s,%d,%d,%.3f,%.3f,%.3f,%s%n",
+        "%s,%d,%d,%d,%.3f,%.3f,%.3f,%.3f,%s%n",
         name,
         all.length,
-        deviations(measure, true).size(),
+        rounded.published(),
+        rounded.leftOut(),
         mean,
         Math.sqrt(variance),
-        Math.sqrt(square),
+        rounded.rootMeanSquare(),
+        rounded.overBand(),
         SOURCE);
+  }
+
+  /** What the file says of a quantity, rounded as there. */
+  static Residuals residuals(Measure measure) {
+    List<Deviation> kept = deviations(measure, false);
+    double[] all = kept.stream().mapToDouble(Deviation::share).toArray();
+    return new Residuals(
+        all.length,
+        (int) kept.stream().map(Deviation::row).distinct().count(),
+        deviations(measure, true).size(),
+        rounded(Arrays.stream(all).average().orElseThrow()),
+        rounded(rootMeanSquare(all)),
+        rounded(rootMeanSquare(kept.stream().mapToDouble(Deviation::overBand).toArray())));
+  }
+
+  private static double rounded(double value) {
+    return Math.round(value * 1000) / 1000.0;
+  }
+
+  private static double rootMeanSquare(double[] all) {
+    return Math.sqrt(Arrays.stream(all).map(one -> one * one).average().orElseThrow());
   }
 }

@@ -3,6 +3,7 @@ package afterweld.validation;
 import static afterweld.validation.Comparison.Measure.EXTENT;
 import static afterweld.validation.Comparison.Measure.HARDNESS;
 import static afterweld.validation.Comparison.Measure.OTHER;
+import static afterweld.validation.Comparison.Measure.PEAK;
 import static afterweld.validation.Comparison.Measure.TENSILE;
 import static afterweld.validation.Comparison.Measure.YIELD;
 
@@ -17,6 +18,7 @@ import afterweld.material.MaterialLibrary;
 import afterweld.strength.HardnessScale;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
+import afterweld.thermal.TemperatureChecks;
 import afterweld.thermal.WeldingProcess;
 import afterweld.validation.TestWeld.Arc;
 import java.util.ArrayList;
@@ -41,6 +43,7 @@ final class Predictions {
     welds();
     facts();
     scales();
+    temperatures();
   }
 
   /** The comparisons of one row; empty for a row that is an input or a definition. */
@@ -389,6 +392,18 @@ final class Predictions {
         new Comparison(OTHER, "kink factor", Double.NaN, kink, 3, Double.POSITIVE_INFINITY));
   }
 
+  /** A textbook's peaks, with the tolerances of the equation they come from. */
+  private void temperatures() {
+    byRow.put(
+        "K01", () -> List.of(peak(1.5, 1184, 0.01), peak(3.0, 976, 0.01), peak(5.9, 730, 0.015)));
+  }
+
+  private static Comparison peak(double outside, double celsius, double share) {
+    double predicted = TemperatureChecks.steelSheet(outside * 1e-3);
+    return Comparison.within(
+        share, PEAK, outside + " mm outside the fusion line, °C", celsius, predicted);
+  }
+
   private void scales() {
     byRow.put("E01", Predictions::hardnessPairs);
     byRow.put("E02", Predictions::yieldAgainstHardness);
@@ -411,7 +426,7 @@ final class Predictions {
     for (double[] pair : pairs) {
       double predicted = HardnessScale.vickersFromBrinell(pair[0]).value();
       String label = "HB " + Math.round(pair[0]) + " in HV";
-      all.add(new Comparison(HARDNESS, label, pair[1], predicted, pair[1] - 2, pair[1] + 2));
+      all.add(new Comparison(OTHER, label, pair[1], predicted, pair[1] - 2, pair[1] + 2));
     }
     return all;
   }

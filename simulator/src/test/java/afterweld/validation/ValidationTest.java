@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 
 class ValidationTest {
   private static final Path PAGE = Path.of("VALIDATION.md");
+  private static final Path PLOT = Path.of("validation.svg");
   private static final Path ERRORS =
-      Path.of("src", "main", "resources", "afterweld", "study", "model_error.csv");
+      Path.of("src", "main", "resources", "afterweld", "strength", "model_error.csv");
 
   @Test
   void thePageSaysWhatTheCodeGives() throws IOException {
@@ -20,6 +21,15 @@ class ValidationTest {
       Files.writeString(PAGE, text);
     }
     assertEquals(text, Files.readString(PAGE), "write the page anew with mvn -Pvalidation verify");
+  }
+
+  @Test
+  void thePictureShowsWhatTheCodeGives() throws IOException {
+    String svg = new ValidationPage().plot();
+    if (Boolean.getBoolean("afterweld.validation.write")) {
+      Files.writeString(PLOT, svg);
+    }
+    assertEquals(svg, Files.readString(PLOT), "draw it anew with mvn -Pvalidation verify");
   }
 
   @Test
