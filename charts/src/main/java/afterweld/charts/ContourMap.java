@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class ContourMap {
   /** Cells reach a little into their neighbours, so that no seam shows. */
-  private static final double OVERLAP = 1.1;
+  private static final double OVERLAP = 1.6;
 
   private static final float LABEL = 19;
   private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
@@ -52,6 +52,13 @@ final class ContourMap {
     levels.forEach(level -> contour(g, level, unit));
   }
 
+  /** Words in the middle of the map. */
+  void note(Graphics2D g, String words) {
+    Curve.Spot middle =
+        new Curve.Spot(across.from() + across.span() / 2, up.from() + up.span() / 2);
+    label(g, Text.bold(words, LABEL, Ink.TEXT), List.of(middle));
+  }
+
   private double wide() {
     return across.span() / (field.side() - 1);
   }
@@ -86,9 +93,9 @@ final class ContourMap {
       double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
       plot.shade(
           across.from() + from * wide(),
-          across.from() + (to - 1 + OVERLAP) * wide(),
+          Math.min(across.to(), across.from() + (to - 1 + OVERLAP) * wide()),
           up.from() + row * high(),
-          up.from() + (row + OVERLAP) * high(),
+          Math.min(up.to(), up.from() + (row + OVERLAP) * high()),
           Ink.over(ink, share));
     }
   }

@@ -7,7 +7,6 @@ import afterweld.study.GridStudy.Node;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
@@ -22,11 +21,6 @@ public final class GridChart {
   private static final int LINES = 8;
   private static final int FINE = 16;
 
-  /** Cells reach a little into their neighbours, so that no seam shows. */
-  private static final double OVERLAP = 1.6;
-
-  private static final float LABEL = 19;
-  private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
   private static final LineLook STRENGTH =
       new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE);
   private static final LineLook WIDTH =
@@ -165,91 +159,10 @@ public final class GridChart {
     int steps = GridStudy.steps(2);
     ContourField field = new ContourField(values, steps).finer(FINE);
     List<Double> levels = field.levels(LINES);
-    shade(plot, across, up, field, levels, ink);
-    List<Rectangle2D> taken = new ArrayList<>();
-    for (double level : levels) {
-      contour(g, plot, across, up, field, level, quantity, taken);
-    }
+    ContourMap map = new ContourMap(plot, across, up, field, levels);
+    map.draw(g, ink, quantity.unit(units));
     if (levels.isEmpty() && Double.isFinite(most(value))) {
-      String words = "about " + Figures.of(quantity, units, most(value)) + " throughout";
-      Curve.Spot middle =
-          new Curve.Spot(across.from() + across.span() / 2, up.from() + up.span() / 2);
-      label(g, plot, Text.bold(words, LABEL, Ink.TEXT), List.of(middle), taken);
-    }
-  }
-
-  private static void shade(
-      Plot plot, Axis across, Axis up, ContourField field, List<Double> levels, Color ink) {
-    int cells = field.side() - 1;
-    double wide = across.span() / cells;
-    double high = up.span() / cells;
-    for (int row = 0; row < cells; row++) {
-      int from = 0;
-      for (int column = 1; column <= cells; column++) {
-        double share = share(field.middle(from, row), levels);
-        if (column == cells || share != share(field.middle(column, row), levels)) {
-          if (share > 0) {
-            plot.shade(
-                across.from() + from * wide,
-                Math.min(across.to(), across.from() + (column - 1 + OVERLAP) * wide),
-                up.from() + row * high,
-                Math.min(up.to(), up.from() + (row + OVERLAP) * high),
-                Ink.over(ink, share));
-          }
-          from = column;
-        }
-      }
-    }
-  }
-
-  /** How dark a value is: 0 where it is unknown. */
-  private static double share(double value, List<Double> levels) {
-    if (!Double.isFinite(value)) {
-      return 0;
-    }
-    long above = levels.stream().filter(level -> value >= level).count();
-    return 0.08 + 0.55 * above / Math.max(1, levels.size());
-  }
-
-  private void contour(
-      Graphics2D g,
-      Plot plot,
-      Axis across,
-      Axis up,
-      ContourField field,
-      double level,
-      OutputQuantity quantity,
-      List<Rectangle2D> taken) {
-    double wide = across.span() / (field.side() - 1);
-    double high = up.span() / (field.side() - 1);
-    List<Curve.Spot> line = new ArrayList<>();
-    for (ContourField.Piece piece : field.pieces(level)) {
-      Curve.Spot from =
-          new Curve.Spot(across.from() + piece.x1() * wide, up.from() + piece.y1() * high);
-      Curve.Spot to =
-          new Curve.Spot(across.from() + piece.x2() * wide, up.from() + piece.y2() * high);
-      plot.curve(new Curve("", List.of(from, to), CONTOUR));
-      line.add(from);
-    }
-    String words = Figures.shortest(level) + " " + quantity.unit(units);
-    label(g, plot, Text.bold(words, LABEL, Ink.TEXT), line, taken);
-  }
-
-  /** Sets the value on its line, at the first place from the middle on that is still free. */
-  private static void label(
-      Graphics2D g, Plot plot, Text text, List<Curve.Spot> line, List<Rectangle2D> taken) {
-    for (int i = 0; i < line.size(); i++) {
-      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
-      Curve.Spot spot = line.get(Math.floorMod(line.size() / 2 + away, line.size()));
-      double left = plot.x(spot.x()) - text.width() / 2;
-      double top = plot.y(spot.y()) - text.height() / 2;
-      Rectangle2D box =
-          new Rectangle2D.Double(left - 6, top - 4, text.width() + 12, text.height() + 8);
-      if (plot.area().contains(box) && taken.stream().noneMatch(box::intersects)) {
-        taken.add(box);
-        text.drawOver(g, left, top + text.rise());
-        return;
-      }
+      map.note(g, "about " + Figures.of(quantity, units, most(value)) + " throughout");
     }
   }
 }
