@@ -48,8 +48,8 @@ final class KnownErrors {
 
       ## Where the model is known to be wrong, and by how much
 
-      - **Weld metal without magnesium and silicon** (3003 with 1100): tensile strength {W07 TIG tensile} MPa. No model
-        here is made for it.
+      - **Weld metal without magnesium and silicon** (3003 with 1100): tensile strength {W07 TIG tensile} MPa, with
+        the handbook's annealed sheet in place of a model; its row is not counted as a test.
       - **MIG welds of 6061-T6 with 4043, as welded**: proof {W01 MIG proof}, tensile {W01 MIG tensile} MPa; with TIG the
         proof is {W01 TIG proof} MPa. Why is not known: the published figures are means over welds whose speed is not told.
       - **Ageing at 160 to 177 °C is too slow.** 6061 after 8 h at 177 °C, which practice takes for the peak, has
