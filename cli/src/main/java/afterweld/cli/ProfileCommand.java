@@ -73,7 +73,7 @@ final class ProfileCommand implements Callable<Integer> {
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
         new ProfileResult(
-            profile, joint, asked.requirement(), options.units(), routes(asked), along.join());
+            profile, joint, asked.requirement(), options.units(), routes(asked), along::join);
     return result.answer(pictures);
   }
 }

@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A computed section with everything that is shown of it.
@@ -24,7 +25,8 @@ import java.util.Optional;
  * @param requirement what the case asks
  * @param units for people; programs always get metric JSON
  * @param routes the routes, if they are to be in the report
- * @param along the weld along its way, if it has a start and an end that count
+ * @param alongWeld waits for the weld along its way, if it has a start and an end that count: the
+ *     other pictures may be drawn before it is asked
  */
 record ProfileResult(
     SectionProfile profile,
@@ -32,37 +34,44 @@ record ProfileResult(
     Requirement requirement,
     UnitSystem units,
     Optional<RouteStudy> routes,
-    Optional<AlongWeld> along) {
+    Supplier<Optional<AlongWeld>> alongWeld) {
 
   ProfileResult(
       SectionProfile profile, JointReport joint, Requirement requirement, UnitSystem units) {
-    this(profile, joint, requirement, units, Optional.empty(), Optional.empty());
+    this(profile, joint, requirement, units, Optional.empty(), Optional::empty);
+  }
+
+  /** The weld along its way, if it has a start and an end that count. */
+  Optional<AlongWeld> along() {
+    return alongWeld.get();
   }
 
   /** The JSON text. */
   String json() {
-    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC), along).text();
+    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC), along()).text();
   }
 
   /** The table for a person. */
   ProfileTable table() {
-    return new ProfileTable(profile, joint, judgement(units), units, along);
+    return new ProfileTable(profile, joint, judgement(units), units, along());
   }
 
   /** The files for the output folder by name, the JSON first. */
   Map<String, byte[]> files(Pictures pictures) {
+    Map<String, byte[]> drawn = pictures.of(this);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json().getBytes(StandardCharsets.UTF_8));
     files.put(
         "profile.csv", new ProfileCsv(profile, units).text().getBytes(StandardCharsets.UTF_8));
-    files.putAll(pictures.of(this));
+    files.putAll(drawn);
     return files;
   }
 
   /** In every form it is shown in. */
   Answer answer(Pictures pictures) {
+    Map<String, byte[]> files = files(pictures);
     ProfileTable table = table();
-    return new Answer(table.text(), table.answer(), json(), files(pictures), exitStatus());
+    return new Answer(table.text(), table.answer(), json(), files, exitStatus());
   }
 
   /** The {@link ExitStatus} that says how the requirement stands. */

@@ -85,10 +85,13 @@ final class Wiring {
   private static Map<String, byte[]> draw(ProfileResult result) {
     CompletableFuture<Optional<FillerPart>> fillers =
         CompletableFuture.supplyAsync(() -> fillers(result));
-    List<Picture> pictures =
-        new ArrayList<>(ProfileCharts.of(result.profile(), result.requirement(), result.units()));
-    result.along().ifPresent(along -> pictures.add(AlongWeldChart.of(along, result.units())));
-    List<Picture.Files> drawn = Picture.drawAll(pictures);
+    List<Picture.Files> drawn =
+        new ArrayList<>(
+            Picture.drawAll(
+                ProfileCharts.of(result.profile(), result.requirement(), result.units())));
+    List<Picture> along =
+        result.along().stream().map(view -> AlongWeldChart.of(view, result.units())).toList();
+    drawn.addAll(Picture.drawAll(along));
     Map<String, byte[]> files = DrawnFiles.ofDrawn(drawn);
     String report =
         new ProfileReport(

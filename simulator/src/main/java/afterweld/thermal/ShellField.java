@@ -1,8 +1,6 @@
 package afterweld.thermal;
 
 import java.util.Arrays;
-import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 
 /**
  * The temperature of thin-walled parts around their weld while it changes: two-dimensional in every
@@ -21,15 +19,12 @@ import java.util.stream.IntStream;
  * </pre>
  *
  * <p>Heat is kept to rounding, whatever the step. With the heat of fusion inside C the scheme can
- * blow up; with it in H it does not. Lines, and then blocks of places, are computed side by side;
- * no sum runs over what is shared, so that the number of threads changes nothing. Mutable, to be
- * asked by one thread. SI units and kelvin.
+ * blow up; with it in H it does not. Mutable and for one thread. SI units and kelvin.
  *
  * <p>Source: J. Douglas, Numer. Math. 4 (1962) 41, in delta form.
  */
 final class ShellField {
   private static final double THETA = 0.55;
-  private static final int BLOCKS = 4;
   private static final double EMISSIVITY = 0.1;
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
@@ -47,8 +42,8 @@ final class ShellField {
   private final double[][] conductivity;
   private final double[][] across;
   private final double[][] pivot;
-  private final ShellSweep[] sweeps;
-  private final double[] lost;
+  private final ShellSweep sweep;
+  private double lost;
 
   ShellField(ShellGrid grid, ShellLines lines, SurfaceLoss loss, double start) {
     this.lines = lines;
@@ -65,9 +60,7 @@ final class ShellField {
     this.conductivity = net();
     this.across = net();
     this.pivot = net();
-    this.sweeps = new ShellSweep[lines.count()];
-    Arrays.setAll(sweeps, line -> new ShellSweep(places, ring));
-    this.lost = new double[lines.count()];
+    this.sweep = new ShellSweep(places, ring);
     fill(start);
   }
 
@@ -79,12 +72,12 @@ final class ShellField {
   static final class Snapshot {
     private final double[][] temperature;
     private final double[][] heat;
-    private final double[] lost;
+    private final double lost;
 
-    private Snapshot(double[][] temperature, double[][] heat, double[] lost) {
+    private Snapshot(double[][] temperature, double[][] heat, double lost) {
       this.temperature = copy(temperature);
       this.heat = copy(heat);
-      this.lost = lost.clone();
+      this.lost = lost;
     }
   }
 
@@ -105,7 +98,7 @@ final class ShellField {
       System.arraycopy(state.temperature[line], 0, temperature[line], 0, places);
       System.arraycopy(state.heat[line], 0, heat[line], 0, places);
     }
-    System.arraycopy(state.lost, 0, lost, 0, lost.length);
+    lost = state.lost;
   }
 
   private static double[][] copy(double[][] values) {
@@ -128,7 +121,7 @@ final class ShellField {
 
   /** Heat given to the air so far, J. */
   double lost() {
-    return Arrays.stream(lost).sum();
+    return lost;
   }
 
   /** Highest temperature, K; NaN if a cell has none. */
@@ -155,26 +148,20 @@ final class ShellField {
    * @param share of each line in it
    */
   void step(double dt, double[] along, double[] share) {
-    eachLine(line -> gains(line, dt, along, share[line]));
-    eachBlock((from, to) -> flowsAcross(dt, from, to));
-    eachLine(line -> solveAlong(line, THETA * dt));
-    eachBlock((from, to) -> solveAcross(THETA * dt, from, to));
-    eachLine(this::accept);
-  }
-
-  private void eachLine(IntConsumer work) {
-    IntStream.range(0, lines.count()).parallel().forEach(work);
-  }
-
-  /** Work on the places from one index to before another. */
-  private interface BlockWork {
-    void on(int from, int to);
-  }
-
-  private void eachBlock(BlockWork work) {
-    IntStream.range(0, BLOCKS)
-        .parallel()
-        .forEach(block -> work.on(block * places / BLOCKS, (block + 1) * places / BLOCKS));
+    for (int line = 0; line < lines.count(); line++) {
+      gains(line, dt, along, share[line]);
+    }
+    for (int line = 1; line < lines.count(); line++) {
+      flowAcross(line, lines.inner(line), dt);
+    }
+    for (int line = 0; line < lines.count(); line++) {
+      double factor = THETA * dt * lines.area(line) / spacing;
+      sweep.solve(capacity[line], conductivity[line], factor, change[line]);
+    }
+    solveAcross(THETA * dt);
+    for (int line = 0; line < lines.count(); line++) {
+      accept(line);
+    }
   }
 
   /** What a line gains from the source and along itself and loses to the air, J. */
@@ -186,7 +173,7 @@ final class ShellField {
     double surface = 2 * lines.face(line) * spacing * dt;
     for (int i = 0; i < places; i++) {
       double given = surface * given(degrees[i]);
-      lost[line] += given;
+      lost += given;
       gain[i] = along[i] * share - given;
     }
     double factor = dt * lines.area(line) / spacing / 2;
@@ -206,59 +193,51 @@ final class ShellField {
     return (film + radiation) * (degrees - ambient);
   }
 
-  private void flowsAcross(double dt, int from, int to) {
-    for (int line = 1; line < lines.count(); line++) {
-      int inner = lines.inner(line);
-      double half = lines.conductance(line) / 2;
-      double[] conducting = conductivity[line];
-      double[] conductingInside = conductivity[inner];
-      double[] link = across[line];
-      double[] here = temperature[line];
-      double[] inside = temperature[inner];
-      double[] gain = change[line];
-      double[] gainInside = change[inner];
-      for (int i = from; i < to; i++) {
-        link[i] = half * (conductingInside[i] + conducting[i]);
-        double flow = dt * link[i] * (inside[i] - here[i]);
-        gain[i] += flow;
-        gainInside[i] -= flow;
-      }
+  private void flowAcross(int line, int inner, double dt) {
+    double half = lines.conductance(line) / 2;
+    double[] conducting = conductivity[line];
+    double[] conductingInside = conductivity[inner];
+    double[] link = across[line];
+    double[] here = temperature[line];
+    double[] inside = temperature[inner];
+    double[] gain = change[line];
+    double[] gainInside = change[inner];
+    for (int i = 0; i < places; i++) {
+      link[i] = half * (conductingInside[i] + conducting[i]);
+      double flow = dt * link[i] * (inside[i] - here[i]);
+      gain[i] += flow;
+      gainInside[i] -= flow;
     }
   }
 
-  private void solveAlong(int line, double time) {
-    double factor = time * lines.area(line) / spacing;
-    sweeps[line].solve(capacity[line], conductivity[line], factor, change[line]);
-  }
-
   /** Eliminates every leg from its outer end to the shared line, then goes back outwards. */
-  private void solveAcross(double factor, int from, int to) {
+  private void solveAcross(double factor) {
     for (int line = 0; line < lines.count(); line++) {
       double[] own = capacity[line];
       double[] wanted = change[line];
-      System.arraycopy(own, from, pivot[line], from, to - from);
-      for (int i = from; i < to; i++) {
+      System.arraycopy(own, 0, pivot[line], 0, places);
+      for (int i = 0; i < places; i++) {
         wanted[i] *= own[i];
       }
     }
     for (int line = lines.count() - 1; line > 0; line--) {
-      eliminate(line, lines.inner(line), factor, from, to);
+      eliminate(line, lines.inner(line), factor);
     }
-    for (int i = from; i < to; i++) {
+    for (int i = 0; i < places; i++) {
       change[0][i] /= pivot[0][i];
     }
     for (int line = 1; line < lines.count(); line++) {
-      back(line, lines.inner(line), factor, from, to);
+      back(line, lines.inner(line), factor);
     }
   }
 
-  private void eliminate(int line, int inside, double factor, int from, int to) {
+  private void eliminate(int line, int inside, double factor) {
     double[] link = across[line];
     double[] own = pivot[line];
     double[] ownInside = pivot[inside];
     double[] wanted = change[line];
     double[] wantedInside = change[inside];
-    for (int i = from; i < to; i++) {
+    for (int i = 0; i < places; i++) {
       double coupling = factor * link[i];
       own[i] += coupling;
       double share = coupling / own[i];
@@ -267,12 +246,12 @@ final class ShellField {
     }
   }
 
-  private void back(int line, int inside, double factor, int from, int to) {
+  private void back(int line, int inside, double factor) {
     double[] link = across[line];
     double[] own = pivot[line];
     double[] found = change[line];
     double[] foundInside = change[inside];
-    for (int i = from; i < to; i++) {
+    for (int i = 0; i < places; i++) {
       found[i] = (found[i] + factor * link[i] * foundInside[i]) / own[i];
     }
   }
