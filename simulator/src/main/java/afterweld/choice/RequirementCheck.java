@@ -7,7 +7,9 @@ import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
+import afterweld.section.WeldPool;
 import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,6 +77,7 @@ public final class RequirementCheck {
     List<Finding> findings = new ArrayList<>(strengths());
     if (!findings.isEmpty()) {
       findings.add(new Finding(Verdict.MET, basis()));
+      mayMelt().ifPresent(findings::add);
     }
     requirement.serviceTemperature().ifPresent(asked -> findings.add(service(asked)));
     requirement.anodizedMatch().filter(asked -> asked).ifPresent(asked -> findings.add(colour()));
@@ -92,6 +95,19 @@ public final class RequirementCheck {
             strength(OutputQuantity.HARDNESS, requirement.hardness(), Strength::hardness))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** A treatment that may melt the weld metal proves nothing. */
+  private Optional<Finding> mayMelt() {
+    boolean solution =
+        profile.weldCase().afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+    return solution && WeldPool.meltingPossibleFrom450(profile.weldMetal().composition())
+        ? Optional.of(
+            new Finding(
+                Verdict.UNCLEAR,
+                "The weld metal may begin to melt in the solution furnace, and these strengths are"
+                    + " those of metal that does not: unclear, not a treatment to order."))
+        : Optional.empty();
   }
 
   private String basis() {

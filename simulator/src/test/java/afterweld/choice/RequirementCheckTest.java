@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.material.Element;
+import afterweld.section.Cases;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
@@ -39,6 +40,22 @@ class RequirementCheckTest {
   @CsvSource({"179.9, MET", "180.1, UNCLEAR", "199.9, UNCLEAR", "200.1, NOT_MET"})
   void aFlatSectionIsJudgedByItsBand(double asked, Verdict expected) {
     assertEquals(expected, judge(flat(200), yieldOf(asked)).verdict());
+  }
+
+  /**
+   * Common practice: fillers with much magnesium are not meant for heat treatment after welding.
+   */
+  @Test
+  void aTreatmentThatMayMeltTheWeldMetalProvesNothing() {
+    SectionProfile treated =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("5356", 0.3))
+            .then(Cases.fullTreatment("6061"))
+            .run();
+    Judgement judged = judge(treated, yieldOf(50));
+    assertEquals(Verdict.UNCLEAR, judged.verdict());
+    String reasons = String.join(" ", judged.reasons());
+    assertTrue(reasons.contains("may begin to melt"), reasons);
   }
 
   @Test
