@@ -8,8 +8,8 @@ import java.util.List;
  * lines beside it in every leg, each with the same places along the weld. SI units.
  *
  * <p>Along the weld the spacing is 1.5 mm, finer where a ring would get fewer than 90 places, wider
- * where a line would get more than 600. Across, the lines lie as close to 10 mm from the weld and
- * then 25 % farther apart each, up to 10 mm, which moves peaks by under 0.5 K. A wide leg ends at
+ * where a line would get more than 600. Across, the lines lie as close to 12 mm from the weld and
+ * then 20 % farther apart each, up to 10 mm, which moves peaks by under 0.5 K. A wide leg ends at
  * 250 mm. Legs that cannot differ are computed once: one leg with the thickness and the faces of
  * both.
  */
@@ -17,8 +17,8 @@ final class ShellGrid {
   private static final double SPACING = 1.5e-3;
   private static final int FEWEST_ROUND = 90;
   private static final int MOST = 600;
-  private static final double EVEN_TO = 10e-3;
-  private static final double GROWTH = 1.25;
+  private static final double EVEN_TO = 12e-3;
+  private static final double GROWTH = 1.2;
   private static final double WIDEST_SPACING = 10e-3;
   private static final double LONGEST_LEG = 0.25;
 
