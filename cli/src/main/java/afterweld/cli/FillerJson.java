@@ -56,7 +56,8 @@ final class FillerJson {
         option.crackOverBand().stream().map(crack -> crack.label()).toList());
     json.put("anodized_match", option.anodizedMatch());
     json.put(
-        "ductility_rating", option.ductility().isPresent() ? option.ductility().getAsInt() : null);
+        "ductility_rating",
+        option.ductility().isPresent() ? new JsonNumber(option.ductility().getAsInt(), 0) : null);
     json.put("service_above_65C", option.serviceAbove65C());
     json.put("allowed", option.allowed());
     json.put("reasons", option.reasons());

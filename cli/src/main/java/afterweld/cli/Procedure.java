@@ -109,12 +109,19 @@ final class Procedure {
         + " V, "
         + speed(pass.travelSpeed())
         + ", "
-        + (number == 0 ? "preheat " : "interpass ")
-        + temperature(pass.startTemperature())
+        + start(pass, number)
         + "; "
         + efficiency(heat)
         + "; heat into the metal "
         + heatInput(heat.netPower() / pass.travelSpeed());
+  }
+
+  private String start(Pass pass, int number) {
+    String pause =
+        pass.pause().isPresent()
+            ? ", pause " + rounded(pass.pause().getAsDouble() / 60, 1) + " min"
+            : "";
+    return (number == 0 ? "preheat " : "interpass ") + temperature(pass.startTemperature()) + pause;
   }
 
   private String efficiency(PassHeat heat) {

@@ -7,6 +7,7 @@ import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.FillerGuidance;
 import afterweld.material.MaterialLibrary;
+import afterweld.section.BrittleMix;
 import afterweld.section.FillerChoice;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
@@ -47,8 +48,6 @@ public record FillerComparison(
     double baseYield,
     FillerChoice choice,
     List<String> bestOverBand) {
-  private static final double BASE_MAGNESIUM_FOR_SILICON = 2.5;
-  private static final double SILICON_FILLER = 3.0;
   private static final double ANSWERING_SHARE = 0.85;
   private static final double PRACTICAL_DILUTION = 0.8;
   private static final double DILUTION_WITHOUT_FILLER = 0.40;
@@ -317,13 +316,7 @@ public record FillerComparison(
 
     /** Whether a silicon filler meets a base rich in magnesium. */
     private boolean brittle() {
-      double baseMagnesium =
-          Math.max(
-              weldCase.left().composition().of(Element.MG),
-              weldCase.right().composition().of(Element.MG));
-      return !filler.none()
-          && filler.composition().of(Element.SI) > SILICON_FILLER
-          && baseMagnesium >= BASE_MAGNESIUM_FOR_SILICON;
+      return !filler.none() && BrittleMix.forms(weldCase, filler.composition());
     }
 
     private void judgeService(boolean rich) {

@@ -7,6 +7,8 @@ import java.util.Locale;
  * pages in either system of units, and must be read right in both.
  */
 public final class BothUnits {
+  private static final double WHOLE_MILLIMETRES = 0.0995;
+
   private BothUnits() {}
 
   /** A temperature given in K: {@code 530 °C (986 °F)}. */
@@ -23,8 +25,9 @@ public final class BothUnits {
 
   /** A length given in m: {@code 6 mm (0.24 in)}. */
   public static String length(double metres) {
-    return both(
-        "%.3g mm (%.2f in)", UnitSystem.METRIC.length(metres), UnitSystem.US.length(metres));
+    String pattern =
+        Math.abs(metres) < WHOLE_MILLIMETRES ? "%.3g mm (%.2f in)" : "%.0f mm (%.2f in)";
+    return both(pattern, UnitSystem.METRIC.length(metres), UnitSystem.US.length(metres));
   }
 
   /** A stress given in Pa: {@code 276 MPa (40.0 ksi)}. */

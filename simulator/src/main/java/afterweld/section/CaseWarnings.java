@@ -98,6 +98,18 @@ final class CaseWarnings {
           "not-predicted",
           "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
     }
+    boolean brittle =
+        weldCase
+            .filler()
+            .alloy()
+            .filter(filler -> BrittleMix.forms(weldCase, filler.composition()))
+            .isPresent();
+    if (brittle) {
+      add(
+          "brittle-weld-metal",
+          "A silicon filler on a base with 2.5 % Mg or more forms brittle Mg2Si: do not rely on the"
+              + " weld-metal strength shown, and choose another filler.");
+    }
     if (PlainStrength.holdsFor(weldMetal.composition())) {
       add(
           "plain-weld-metal",

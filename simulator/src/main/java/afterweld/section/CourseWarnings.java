@@ -47,9 +47,22 @@ final class CourseWarnings {
         warnings.add(beadWidth());
       }
     }
-    boolean forced = weldCase.heatFlow().isPresent();
-    if (course.ends() && peaks.isEmpty() && forced) {
+    if (peaks.isPresent() && heats.stream().anyMatch(heat -> heat.pass().pause().isPresent())) {
+      warnings.add(
+          new Warning(
+              "pause-decides",
+              "A stated pause decides how warm a later pass finds the metal: its interpass"
+                  + " temperature is not used."));
+    }
+    boolean hot = weldCase.heatFlow().isPresent() || choice.leavesHeatOut();
+    if (course.ends() && peaks.isEmpty() && hot) {
       warnings.add(course.ring() ? ringAsPlate() : seamAsPlate());
+    }
+    if (peaks.isEmpty() && course.endPower() != 1) {
+      warnings.add(
+          new Warning(
+              "end-current-unused",
+              "The steady field knows no start and end: end_current changes nothing here."));
     }
     return warnings;
   }
@@ -119,7 +132,7 @@ final class CourseWarnings {
         "bead-width-half-way",
         "The bead width is taken as measured "
             + where
-            + ": at constant current the bead is narrower at the start and wider at the end.");
+            + ": elsewhere it differs, as the view along the weld shows.");
   }
 
   private static Warning ringAsPlate() {

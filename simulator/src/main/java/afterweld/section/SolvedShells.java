@@ -64,8 +64,9 @@ final class SolvedShells {
   private static void solve(Supplier<ShellWeld> solve, CompletableFuture<ShellWeld> own) {
     try {
       own.complete(solve.get());
-    } catch (RuntimeException failure) {
+    } catch (RuntimeException | Error failure) {
       own.completeExceptionally(failure);
+      throw failure;
     }
   }
 

@@ -26,6 +26,12 @@ public enum HeatFlow {
    *
    * @param flow the field
    * @param reason a sentence
+   * @param leavesHeatOut whether heat that builds up is known to be left out
    */
-  public record Choice(HeatFlow flow, String reason) {}
+  public record Choice(HeatFlow flow, String reason, boolean leavesHeatOut) {
+    /** A choice that leaves nothing out. */
+    public Choice(HeatFlow flow, String reason) {
+      this(flow, reason, false);
+    }
+  }
 }

@@ -56,10 +56,20 @@ public final class HeatFlowRule {
             rise,
             1.8 * rise,
             length(circumference / Math.PI));
-    return rise > NOTICED
-        ? new HeatFlow.Choice(HeatFlow.SHELL, size + ", so the whole part is followed in time")
-        : new HeatFlow.Choice(
-            HeatFlow.PLATE, size + ", which a long steady weld comes near enough");
+    if (rise <= NOTICED) {
+      return new HeatFlow.Choice(
+          HeatFlow.PLATE, size + ", which a long steady weld comes near enough");
+    }
+    return circumference > ShellSolver.LONGEST
+        ? new HeatFlow.Choice(
+            HeatFlow.PLATE,
+            size
+                + " if the air takes none of it, but a way of more than "
+                + length(ShellSolver.LONGEST)
+                + " is not followed in time: give half of the rise as more preheat to see what it"
+                + " does",
+            true)
+        : new HeatFlow.Choice(HeatFlow.SHELL, size + ", so the whole part is followed in time");
   }
 
   private static String length(double metres) {

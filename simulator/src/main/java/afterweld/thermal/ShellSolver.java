@@ -3,6 +3,7 @@ package afterweld.thermal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -18,6 +19,9 @@ import java.util.OptionalDouble;
  * says otherwise, although welders take it back towards the end of a lap.
  */
 public final class ShellSolver {
+  /** Longest way that is followed, m: a net fine enough for more takes too long. */
+  static final double LONGEST = 1.1;
+
   /** Length of a straight weld before and after its section, in diffusivity over speed. */
   private static final double RUN_UP = 9;
 
@@ -162,6 +166,16 @@ public final class ShellSolver {
       return WeldCourse.seam(steady, 0, WeldCourse.Place.MIDDLE);
     }
     boolean cut = !course.ring() && course.length() > steady && course.endPower() == 1;
+    if (!cut && course.length() > LONGEST) {
+      throw HeatInputException.outside(
+          course.ring() ? "diameter" : "length",
+          course.length() / (course.ring() ? Math.PI : 1) * 1e3,
+          "mm",
+          String.format(
+              Locale.ROOT,
+              "a weld of at most %.0f mm for the transient field; heat_flow: plate takes longer ones",
+              LONGEST * 1e3));
+    }
     return cut ? WeldCourse.seam(steady, course.beyond(), course.place()) : course;
   }
 

@@ -45,6 +45,10 @@ class HeatFlowRuleTest {
     assertEquals(HeatFlow.SHELL, small.flow());
     assertTrue(small.reason().contains("a tube of 51 mm (2.01 in)"), small.reason());
     assertEquals(HeatFlow.PLATE, choice(legs(0, 0), 300, pass()).flow());
+    HeatFlow.Choice large = choice(legs(0, 0), 1.9, pass());
+    assertEquals(HeatFlow.PLATE, large.flow());
+    assertTrue(large.leavesHeatOut());
+    assertTrue(large.reason().contains("is not followed in time"), large.reason());
   }
 
   /** Two legs alike: 3.5 a/v = 79 mm at 3 mm/s; others: 14 a/v = 317 mm. */

@@ -289,6 +289,22 @@ class ShellLawsTest {
     assertTrue(history.size() < 150, history.toString());
   }
 
+  /** Bead widths give the same efficiency on rings of any size that is followed. */
+  @Test
+  void theEfficiencyOfABeadDoesNotDependOnTheSizeOfTheRing() {
+    WeldLegs legs = tube(3e-3, 0.25, 0.25);
+    List<Pass> bead = List.of(Welds.withBead(8e-3));
+    double plate = HeatInput.into(legs, AIR).of(bead).get(0).efficiency();
+    WeldCourse large = WeldCourse.ring(ShellSolver.LONGEST, WeldCourse.Place.MIDDLE);
+    double ring = ShellSolver.of(legs, AIR, large).weld(bead).heats().get(0).efficiency();
+    assertTrue(ring < 1.03 * plate, ring + " against " + plate);
+    WeldCourse tooLarge = WeldCourse.ring(1.2, WeldCourse.Place.MIDDLE);
+    HeatInputException fault =
+        assertThrows(
+            HeatInputException.class, () -> ShellSolver.of(legs, AIR, tooLarge).weld(bead));
+    assertEquals("diameter", fault.field());
+  }
+
   @Test
   void heatThatBurnsThroughIsRefused() {
     Pass hot = Welds.pass(800, 3e-3, Welds.ROOM, OptionalDouble.empty(), OptionalDouble.empty());
