@@ -195,7 +195,7 @@ public final class AlongWeldChart {
 
   private void curves(Graphics2D g, Rectangle2D frame) {
     SectionProfile end = along.stated().end().profile().orElseThrow();
-    Axis across = SectionWindow.of(end).axis(units);
+    Axis across = window().axis(units);
     double top =
         end.stations().stream()
             .mapToDouble(station -> station.estimates().get(0).middle().hardness())
@@ -212,6 +212,17 @@ public final class AlongWeldChart {
         .other()
         .ifPresent(
             other -> plot.curve(curve(other.end().profile().orElseThrow(), AS_WELDED, OTHER)));
+  }
+
+  /** What the weld changed at any of the places. */
+  private SectionWindow window() {
+    return along.stated().places().stream()
+        .map(at -> SectionWindow.of(at.profile().orElseThrow()))
+        .reduce(
+            (one, other) ->
+                new SectionWindow(
+                    Math.min(one.from(), other.from()), Math.max(one.to(), other.to())))
+        .orElseThrow();
   }
 
   private Curve curve(SectionProfile profile, int state, LineLook look) {
