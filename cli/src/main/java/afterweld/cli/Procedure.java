@@ -8,6 +8,7 @@ import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetal;
+import afterweld.section.WeldPool;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.math.BigDecimal;
@@ -63,7 +64,8 @@ final class Procedure {
     String composition =
         "composition "
             + composition(metal.composition())
-            + " wt%, solidus "
+            + " wt%, "
+            + (WeldPool.meltingPossibleFrom450(metal.composition()) ? "may melt from " : "solidus ")
             + temperature(metal.solidus());
     return Paragraph.of("weld metal: " + filler(metal) + "; " + composition);
   }

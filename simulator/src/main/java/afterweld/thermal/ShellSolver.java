@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  */
 public final class ShellSolver {
   /** Longest way that is followed, m: a net fine enough for more takes too long. */
-  static final double LONGEST = 1.1;
+  static final double LONGEST = 0.9;
 
   /** Length of a straight weld before and after its section, in diffusivity over speed. */
   private static final double RUN_UP = 9;
