@@ -2,9 +2,11 @@ package afterweld.charts;
 
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
+import afterweld.section.Softening;
 import afterweld.section.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the pictures of a section show, in sentences, for readers who cannot see them. */
 final class Description {
@@ -53,14 +55,20 @@ final class Description {
     for (Curve cycle : new CyclePanel(view).curves()) {
       sentences.add("Thermal cycle " + cycle.name() + ".");
     }
-    if (Double.isFinite(profile.softeningFrom())) {
-      sentences.add("The base softens from " + softeningFrom() + ".");
-    }
+    softening("left", profile.softening().left()).ifPresent(sentences::add);
+    softening("right", profile.softening().right()).ifPresent(sentences::add);
     return closed(sentences);
   }
 
-  private String softeningFrom() {
-    return Figures.of(OutputQuantity.PEAK_TEMPERATURE, view.units(), profile.softeningFrom());
+  private Optional<String> softening(String side, Softening.OfSide softening) {
+    return softening.threshold()
+        ? Optional.of(
+            "The "
+                + side
+                + " base softens from "
+                + Figures.of(OutputQuantity.PEAK_TEMPERATURE, view.units(), softening.from())
+                + ".")
+        : Optional.empty();
   }
 
   private List<String> opening(String title) {

@@ -3,6 +3,7 @@ package afterweld.charts;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile.TellingCycle;
 import afterweld.section.Side;
+import afterweld.section.Softening;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -66,12 +67,8 @@ final class PeakPanel {
     Plot plot = new Plot(g, frame, across, axis(view, label));
     new ZoneStrip(view).shade(plot);
     boolean same = sameMelting();
-    if (same) {
-      drawSide(plot, left(view), across.from(), across.to());
-    } else {
-      drawSide(plot, left(view), across.from(), 0);
-      drawSide(plot, right(view), 0, across.to());
-    }
+    drawSide(plot, left(view), softening().left(), across.from(), 0);
+    drawSide(plot, right(view), softening().right(), 0, across.to());
     plot.curve(view.peakTemperature(PEAK));
     ringCycles(plot);
     labelSide(plot, right(view), 0.92);
@@ -87,22 +84,19 @@ final class PeakPanel {
         && left(view).alloy().liquidus() == right(view).alloy().liquidus();
   }
 
-  private void drawSide(Plot plot, Side side, double from, double to) {
+  private void drawSide(Plot plot, Side side, Softening.OfSide softening, double from, double to) {
     double solidus = view.units().temperature(side.alloy().solidus());
-    if (softens()) {
-      plot.shade(from, to, softeningFrom(), solidus, SOFTENS);
-      plot.level(from, to, softeningFrom(), SOFTENING);
+    if (softening.threshold()) {
+      double threshold = view.units().temperature(softening.from());
+      plot.shade(from, to, threshold, solidus, SOFTENS);
+      plot.level(from, to, threshold, SOFTENING);
     }
     plot.level(from, to, solidus, MELTING);
     plot.level(from, to, view.units().temperature(side.alloy().liquidus()), MELTING);
   }
 
-  private boolean softens() {
-    return Double.isFinite(view.profile().softeningFrom());
-  }
-
-  private double softeningFrom() {
-    return view.units().temperature(view.profile().softeningFrom());
+  private Softening softening() {
+    return view.profile().softening();
   }
 
   private void labelSide(Plot plot, Side side, double share) {
@@ -115,9 +109,18 @@ final class PeakPanel {
   }
 
   private void labelSoftening(Plot plot) {
-    if (softens()) {
-      double at = across.from() + 0.9 * across.span();
-      label(plot, "softens from " + figure(softeningFrom()), at, softeningFrom(), SOFTENING);
+    Softening both = softening();
+    labelSoftening(plot, both.right(), 0.9);
+    if (!both.left().equals(both.right())) {
+      labelSoftening(plot, both.left(), 0.1);
+    }
+  }
+
+  private void labelSoftening(Plot plot, Softening.OfSide side, double share) {
+    if (side.threshold()) {
+      double threshold = view.units().temperature(side.from());
+      double at = across.from() + share * across.span();
+      label(plot, "softens from " + figure(threshold), at, threshold, SOFTENING);
     }
   }
 

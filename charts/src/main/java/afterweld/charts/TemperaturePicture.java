@@ -34,7 +34,8 @@ final class TemperaturePicture {
     List<Legend.Entry> entries = new ArrayList<>();
     String cut = new PeakPanel(view).cut() ? ", cut off inside the pool" : "";
     entries.add(Legend.Entry.line("peak temperature" + cut, PeakPanel.PEAK));
-    if (Double.isFinite(view.profile().softeningFrom())) {
+    if (view.profile().softening().left().threshold()
+        || view.profile().softening().right().threshold()) {
       entries.add(Legend.Entry.area("the base softens without melting", PeakPanel.SOFTENS));
     }
     return new Legend(entries);

@@ -16,6 +16,7 @@ import afterweld.section.Ring;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionProfile.TellingCycle;
 import afterweld.section.Side;
+import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
@@ -195,7 +196,7 @@ final class InventedWeld {
         new WeldMetal("4643", 0.3, 0.15, 0.45, composition(), 850),
         List.of(),
         List.of(cycle(0), cycle(0.0075), cycle(0.011), cycle(-0.020)),
-        488.15,
+        Softening.both(488.15),
         warnings,
         List.of(
             CAUTION,

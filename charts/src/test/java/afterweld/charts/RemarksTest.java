@@ -25,7 +25,7 @@ class RemarksTest {
         profile.weldMetal(),
         profile.passes(),
         profile.tellingCycles(),
-        profile.softeningFrom(),
+        profile.softening(),
         profile.warnings(),
         cautions);
   }

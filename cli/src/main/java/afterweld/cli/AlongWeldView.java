@@ -4,11 +4,11 @@ import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
 import afterweld.section.OutputQuantity;
+import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
-import afterweld.thermal.PeakMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,16 +23,16 @@ final class AlongWeldView {
   private static final int AS_WELDED = 1;
 
   private final AlongWeld along;
-  private final double softeningFrom;
+  private final Softening softening;
 
   /**
    * A view.
    *
-   * @param softeningFrom peak temperature from which the base loses strength, K; NaN if it does not
+   * @param softening peak temperatures from which the bases lose strength
    */
-  AlongWeldView(AlongWeld along, double softeningFrom) {
+  AlongWeldView(AlongWeld along, Softening softening) {
     this.along = along;
-    this.softeningFrom = softeningFrom;
+    this.softening = softening;
   }
 
   /** A row for each place, and what another fall of the current would change. */
@@ -110,12 +110,12 @@ final class AlongWeldView {
 
   /** Distance between the outer edges of what got hot enough to lose strength, m. */
   private double softened(Sections sections, AtPlace at) {
-    if (Double.isNaN(softeningFrom)) {
-      return 0;
-    }
-    PeakMap peaks = sections.peaks();
-    return peaks.reach(0, at.fromStart(), softeningFrom)
-        + peaks.reach(peaks.legs() - 1, at.fromStart(), softeningFrom);
+    return reach(sections, at, 0, softening.left())
+        + reach(sections, at, sections.peaks().legs() - 1, softening.right());
+  }
+
+  private static double reach(Sections sections, AtPlace at, int leg, Softening.OfSide side) {
+    return side.any() ? sections.peaks().reach(leg, at.fromStart(), side.from()) : 0;
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {

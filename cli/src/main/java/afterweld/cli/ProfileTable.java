@@ -5,6 +5,7 @@ import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
+import afterweld.section.Softening;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import java.util.List;
@@ -46,9 +47,7 @@ final class ProfileTable {
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
         + block(
             "Along the weld",
-            along
-                .map(view -> new AlongWeldView(view, profile.softeningFrom()).table(units))
-                .orElse(""))
+            along.map(view -> new AlongWeldView(view, profile.softening()).table(units)).orElse(""))
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())
@@ -88,11 +87,28 @@ final class ProfileTable {
   }
 
   private String softening() {
-    double from = profile.softeningFrom();
-    if (!Double.isFinite(from)) {
+    Softening softening = profile.softening();
+    if (softening.left().equals(softening.right())) {
+      return softening("the base", softening.left());
+    }
+    return softening("the left base", softening.left())
+        + softening("the right base", softening.right());
+  }
+
+  private String softening(String base, Softening.OfSide side) {
+    if (!side.any()) {
       return "";
     }
-    String peak = OutputQuantity.PEAK_TEMPERATURE.text(units, from) + " " + units.temperatureUnit();
-    return Paragraph.of("The base loses over 2 % of its yield where the peak passes " + peak + ".");
+    if (side.throughout()) {
+      return Paragraph.of("All of " + base + " loses over 2 % of its yield.");
+    }
+    String peak =
+        OutputQuantity.PEAK_TEMPERATURE.text(units, side.from()) + " " + units.temperatureUnit();
+    return Paragraph.of(
+        "T"
+            + base.substring(1)
+            + " loses over 2 % of its yield where the peak passes "
+            + peak
+            + ".");
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.CaseReader;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.AlongWeld;
+import afterweld.section.Softening;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
@@ -34,7 +35,7 @@ class AlongWeldViewTest {
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
     byte[] bytes = SEAM.getBytes(StandardCharsets.UTF_8);
     WeldCase weld = reader.read("bar.yaml", bytes).caseFile().orElseThrow().weld();
-    view = new AlongWeldView(AlongWeld.of(weld).orElseThrow(), SOFTENING);
+    view = new AlongWeldView(AlongWeld.of(weld).orElseThrow(), Softening.both(SOFTENING));
   }
 
   @Test

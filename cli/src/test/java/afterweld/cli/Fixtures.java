@@ -17,6 +17,7 @@ import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;
 import afterweld.section.Warning;
@@ -173,7 +174,7 @@ final class Fixtures {
         new WeldMetal("4643", 0.4, 0.25, 0.55, alloy4643().composition(), 830.15),
         List.of(calibrated(), byDefault()),
         List.of(),
-        563.15,
+        Softening.both(563.15),
         List.of(new Warning("dip-uncertain", "The depth of the dip is uncertain.")),
         List.of("Estimates for sound metal, not a design value."));
   }

@@ -124,14 +124,14 @@ public record CrossWeldTension(
 
   private static Efficiency tensileEfficiency(SliceLine line, double force) {
     return new Efficiency(
-        force / (line.left().section() * line.left().metal().tensile()),
-        force / (line.right().section() * line.right().metal().tensile()));
+        force / (line.left().section() * line.leftBase().tensile()),
+        force / (line.right().section() * line.rightBase().tensile()));
   }
 
   private static Efficiency proofEfficiency(SliceLine line, double force) {
     return new Efficiency(
-        force / (line.left().section() * line.left().metal().proof()),
-        force / (line.right().section() * line.right().metal().proof()));
+        force / (line.left().section() * line.leftBase().proof()),
+        force / (line.right().section() * line.rightBase().proof()));
   }
 
   /**

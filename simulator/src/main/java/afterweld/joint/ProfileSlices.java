@@ -13,6 +13,8 @@ public final class ProfileSlices {
   /** Half the gauge and a little more, so that its ends lie inside the line. */
   private static final double BEYOND_GAUGE = 0.52;
 
+  private static final int BEFORE = 0;
+
   private ProfileSlices() {}
 
   /** Which end of the error band is taken at every station. */
@@ -31,7 +33,7 @@ public final class ProfileSlices {
   }
 
   /**
-   * The joint dressed flush.
+   * The joint dressed flush, held against the bases as they were before welding.
    *
    * @param state index of the state
    * @param end which end of the band
@@ -55,7 +57,11 @@ public final class ProfileSlices {
                         side(profile, station).thickness(),
                         station.zone().label()))
             .toList();
-    return Optional.of(SliceLine.through(stations));
+    List<Station> all = profile.stations();
+    return Optional.of(
+        SliceLine.through(stations)
+            .against(
+                metal(end.of(all.get(0), BEFORE)), metal(end.of(all.get(all.size() - 1), BEFORE))));
   }
 
   private static List<Station> covering(List<Station> stations, double gauge) {

@@ -9,8 +9,10 @@ import java.util.Locale;
  * goes on unchanged.
  *
  * @param slices at least one
+ * @param leftBase metal that the left side is held against: its base before the weld changed it
+ * @param rightBase the same on the right
  */
-public record SliceLine(List<Slice> slices) {
+public record SliceLine(List<Slice> slices, SliceMetal leftBase, SliceMetal rightBase) {
   /** Longest slice unless another length is asked for, m. */
   public static final double LONGEST_SLICE = 0.5e-3;
 
@@ -20,12 +22,22 @@ public record SliceLine(List<Slice> slices) {
   private static final int FEWEST_STATIONS = 5;
   private static final double GAP = 1e-9;
 
-  /** Copies the list; refuses an empty line and slices that don't touch. */
-  public SliceLine {
-    slices = List.copyOf(slices);
+  /** A line whose ends are base. */
+  public SliceLine(List<Slice> slices) {
+    this(slices, first(slices).metal(), slices.get(slices.size() - 1).metal());
+  }
+
+  private static Slice first(List<Slice> slices) {
     if (slices.isEmpty()) {
       throw new IllegalArgumentException("a line needs a slice");
     }
+    return slices.get(0);
+  }
+
+  /** Copies the list; refuses an empty line and slices that don't touch. */
+  public SliceLine {
+    slices = List.copyOf(slices);
+    first(slices);
     for (int i = 1; i < slices.size(); i++) {
       if (Math.abs(slices.get(i).from() - slices.get(i - 1).to()) > GAP) {
         throw new IllegalArgumentException(
@@ -137,7 +149,7 @@ public record SliceLine(List<Slice> slices) {
    */
   public SliceLine withReinforcement(double height, String fusionZone) {
     Check.within("reinforcement", height, 0, Double.MAX_VALUE, "m");
-    return new SliceLine(
+    return with(
         slices.stream().map(s -> s.zone().equals(fusionZone) ? s.thicker(height) : s).toList());
   }
 
@@ -145,7 +157,7 @@ public record SliceLine(List<Slice> slices) {
   public SliceLine refined(double longest) {
     List<Slice> fine = new ArrayList<>();
     slices.forEach(slice -> addPieces(fine, slice, longest));
-    return new SliceLine(fine);
+    return with(fine);
   }
 
   /** The line cut, or the base on both ends continued, to a length (m) centred on the weld. */
@@ -163,7 +175,23 @@ public record SliceLine(List<Slice> slices) {
     if (to() < end - GAP) {
       kept.add(right().between(to(), end));
     }
-    return new SliceLine(kept);
+    return with(kept);
+  }
+
+  /**
+   * The same line held against other bases, where they are stronger than its ends: metal that was
+   * softened from end to end is not its own measure.
+   */
+  public SliceLine against(SliceMetal left, SliceMetal right) {
+    return new SliceLine(slices, stronger(left().metal(), left), stronger(right().metal(), right));
+  }
+
+  private static SliceMetal stronger(SliceMetal here, SliceMetal before) {
+    return before.tensile() > here.tensile() ? before : here;
+  }
+
+  private SliceLine with(List<Slice> others) {
+    return new SliceLine(others, leftBase, rightBase);
   }
 
   /** Left end, m from the weld centre. */
@@ -199,8 +227,8 @@ public record SliceLine(List<Slice> slices) {
     double low = Double.NaN;
     double high = Double.NaN;
     for (Slice slice : slices) {
-      Slice base = slice.centre() < 0 ? left() : right();
-      if (slice.metal().proof() < SOFT_BELOW * base.metal().proof()) {
+      SliceMetal base = slice.centre() < 0 ? leftBase : rightBase;
+      if (slice.metal().proof() < SOFT_BELOW * base.proof()) {
         low = Double.isNaN(low) ? slice.from() : low;
         high = slice.to();
       }

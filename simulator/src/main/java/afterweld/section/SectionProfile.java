@@ -16,8 +16,7 @@ import java.util.List;
  * @param weldMetal what the pool froze to
  * @param passes heat of each pass
  * @param tellingCycles thermal cycles at a few stations that show what the weld did
- * @param softeningFrom peak temperature from which the base loses over 2 % of its yield, K, left
- *     and right
+ * @param softening peak temperatures from which the base loses over 2 % of its yield
  * @param warnings limits of validity and assumptions
  * @param cautions what every output shows
  */
@@ -29,7 +28,7 @@ public record SectionProfile(
     WeldMetal weldMetal,
     List<PassHeat> passes,
     List<TellingCycle> tellingCycles,
-    double softeningFrom,
+    Softening softening,
     List<Warning> warnings,
     List<String> cautions) {
   /** Copies the lists. */
@@ -53,7 +52,7 @@ public record SectionProfile(
         weldMetal,
         passes,
         tellingCycles,
-        softeningFrom,
+        softening,
         warnings,
         cautions);
   }
@@ -68,7 +67,7 @@ public record SectionProfile(
         weldMetal,
         passes,
         tellingCycles,
-        softeningFrom,
+        softening,
         warnings,
         Cautions.withPressure(cautions));
   }

@@ -145,7 +145,7 @@ public final class SectionSimulation {
         weldMetal,
         heat.heats(),
         TellingCycles.of(runs),
-        softeningFrom(runs),
+        Softening.of(runs),
         warnings(runs),
         Cautions.of(weldCase));
   }
@@ -265,15 +265,6 @@ public final class SectionSimulation {
     List<String> all = new ArrayList<>(List.of(StageNames.BEFORE_WELDING, StageNames.AS_WELDED));
     all.addAll(StageNames.of(weldCase.afterWeld()));
     return IntStream.of(shownStates()).mapToObj(all::get).toList();
-  }
-
-  /** Lowest peak temperature that left the base softer as welded, K; NaN if none did. */
-  private static double softeningFrom(List<StationRun> runs) {
-    return runs.stream()
-        .filter(run -> run.zone() != Zone.BASE && ZoneRule.softer(run.strengths()))
-        .mapToDouble(run -> run.heat().peakTemperature())
-        .min()
-        .orElse(Double.NaN);
   }
 
   private List<Warning> warnings(List<StationRun> runs) {

@@ -12,6 +12,7 @@ import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetal;
@@ -56,7 +57,7 @@ final class Sections {
         new WeldMetal("none", 1, 1, 1, metal, 850),
         List.of(),
         List.of(),
-        520,
+        Softening.both(520),
         List.of(),
         List.of());
   }

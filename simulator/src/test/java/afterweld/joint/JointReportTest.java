@@ -10,10 +10,12 @@ import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.Tube;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
+import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.strength.ModelError;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class JointReportTest {
@@ -31,6 +33,25 @@ class JointReportTest {
         .mapToDouble(DesignCodeValue::value)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Metal softened from end to end is not its own measure: efficiency is of the base before. */
+  @Test
+  void aNarrowLegIsHeldAgainstItsBaseBeforeWelding() {
+    Side wide = Cases.side("6061", "T6", 0.003);
+    Side narrow =
+        new Side(
+            wide.alloy(),
+            wide.temper(),
+            wide.thickness(),
+            OptionalDouble.of(0.03),
+            wide.composition());
+    SectionProfile profile = Cases.butt("6061", "T6").withLeft(narrow).withRight(narrow).run();
+    JointStrength welded = JointReport.finished(profile, 0.05);
+    double before = profile.stations().get(0).estimates().get(0).middle().tensile();
+    double efficiency = welded.middle().orElseThrow().tensileEfficiency().left();
+    assertEquals(welded.tensile().orElseThrow() / before, efficiency, 0.02);
+    assertTrue(efficiency < 0.7, "efficiency " + efficiency);
   }
 
   @Test

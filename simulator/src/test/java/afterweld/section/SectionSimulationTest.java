@@ -185,10 +185,22 @@ class SectionSimulationTest {
     assertFalse(worked.contains("hot-start"), worked.toString());
   }
 
+  /** Each side softens from its own temperature: work-hardened 5083 later than aged 6061. */
+  @Test
+  void eachSideSoftensFromItsOwnTemperature() {
+    Cases both =
+        Cases.butt("5083", "H116")
+            .withRight(Cases.side("6061", "T6", 0.003))
+            .withFiller(Cases.filler("5183", 0.3));
+    Softening softening = both.run().softening();
+    assertTrue(softening.left().threshold() && softening.right().threshold());
+    assertTrue(softening.left().from() > softening.right().from() + 30, softening.toString());
+  }
+
   @Test
   void annealedMetalThatBecameNoSofterIsBase() {
     SectionProfile profile = Cases.butt("6061", "O").run();
-    assertTrue(Double.isNaN(profile.softeningFrom()), "peak " + profile.softeningFrom());
+    assertFalse(profile.softening().any(), profile.softening().toString());
     for (Station station : profile.stations()) {
       double before = station.estimates().get(0).middle().yield();
       double welded = station.estimates().get(1).middle().yield();

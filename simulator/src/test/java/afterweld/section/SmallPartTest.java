@@ -174,6 +174,14 @@ class SmallPartTest {
         pass.pause());
   }
 
+  /** A leg so narrow that all of it softens has no temperature from which it does. */
+  @Test
+  void aLegMaySoftenThroughout() {
+    WeldCase narrow = butt(OptionalDouble.of(0.03), Optional.empty(), Optional.empty());
+    Softening softening = SectionSimulation.run(narrow).softening();
+    assertTrue(softening.left().throughout() && !softening.left().threshold());
+  }
+
   @Test
   void theCaseMayNameTheField() {
     WeldCase flat = ring(Place.END, Optional.of(HeatFlow.PLATE));
