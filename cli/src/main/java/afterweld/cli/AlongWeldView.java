@@ -9,6 +9,7 @@ import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
+import afterweld.thermal.PeakMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -110,12 +111,21 @@ final class AlongWeldView {
 
   /** Distance between the outer edges of what got hot enough to lose strength, m. */
   private double softened(Sections sections, AtPlace at) {
-    return reach(sections, at, 0, softening.left())
-        + reach(sections, at, sections.peaks().legs() - 1, softening.right());
+    PeakMap peaks = sections.peaks();
+    return reach(peaks, at, 0, softening.left(), softening.right())
+        + reach(peaks, at, peaks.legs() - 1, softening.right(), softening.left());
   }
 
-  private static double reach(Sections sections, AtPlace at, int leg, Softening.OfSide side) {
-    return side.any() ? sections.peaks().reach(leg, at.fromStart(), side.from()) : 0;
+  /**
+   * A leg that softened to its end knows no threshold: the other side's is taken if it is lower.
+   */
+  private static double reach(
+      PeakMap peaks, AtPlace at, int leg, Softening.OfSide own, Softening.OfSide other) {
+    if (!own.any()) {
+      return 0;
+    }
+    boolean lower = own.throughout() && other.threshold() && other.from() < own.from();
+    return peaks.reach(leg, at.fromStart(), lower ? other.from() : own.from());
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
