@@ -65,7 +65,7 @@ public final class BendChart {
             subject,
             new Legend(legend()),
             List.of(caution),
-            List.of(loadNote()));
+            List.of(loadNote(), "Sharpest radii are means over one thickness."));
     return new Picture("bend-" + load.label(), page, description(), this::draw);
   }
 
@@ -88,7 +88,9 @@ public final class BendChart {
     for (BentState bent : report.states()) {
       entries.add(Legend.Entry.line(name(bent), look(bent)));
     }
-    entries.add(Legend.Entry.area("softened by more than 2 %", look(last()).color()));
+    entries.add(
+        Legend.Entry.area(
+            "softened by more than 2 %, in the colour of its state", look(last()).color()));
     entries.add(Legend.Entry.line("after release", RELEASED));
     entries.add(Legend.Entry.line("unwelded strip, for comparison", UNWELDED));
     return entries;
@@ -242,8 +244,9 @@ public final class BendChart {
     Curve.Spot top = curve(bent).highest().orElseThrow();
     Curve curve = curve(bent);
     Curve.Spot at = curve.even() ? curve.spots().get(curve.spots().size() / 8) : top;
+    double sharpest = units.length(1 / bent.by(load).averagedPeakCurvature());
     String radius =
-        Figures.rounded(1 / top.y(), units == UnitSystem.METRIC ? 0 : 2) + " " + units.lengthUnit();
+        Figures.rounded(sharpest, units == UnitSystem.METRIC ? 1 : 2) + " " + units.lengthUnit();
     String words = name(bent) + (curve.even() ? ": radius " : ": sharpest radius ") + radius;
     plot.label(Text.bold(words, 21, Ink.forWords(look(bent).color())), at.x(), at.y());
   }
