@@ -54,6 +54,8 @@ public record JointReport(
           + " for rare tempers. Take it from the governing code.";
 
   /** The warning of a tie: a report names both zones anyway. */
+  private static final String OF_FLAT_JOINTS = "eccentric-pull";
+
   private static final String SAID_BY_THE_RUNNER_UP = "failure-undecided";
 
   /** Copies the lists. */
@@ -184,9 +186,15 @@ public record JointReport(
     return Stream.of(shape(weldCase).stream(), pulled, checks.warnings().stream())
         .flatMap(warnings -> warnings)
         .filter(warning -> !warning.code().equals(SAID_BY_THE_RUNNER_UP))
+        .filter(warning -> inLine(weldCase) || !warning.code().equals(OF_FLAT_JOINTS))
         .map(JointReport::asSentence)
         .distinct()
         .toList();
+  }
+
+  /** Whether the two parts lie in one line. */
+  private static boolean inLine(WeldCase weldCase) {
+    return weldCase.joint() == Joint.BUTT || weldCase.joint() == Joint.BEAD;
   }
 
   private static Warning asSentence(Warning warning) {
@@ -197,7 +205,7 @@ public record JointReport(
   }
 
   private static Optional<Warning> shape(WeldCase weldCase) {
-    boolean butt = weldCase.joint() == Joint.BUTT || weldCase.joint() == Joint.BEAD;
+    boolean butt = inLine(weldCase);
     if (butt && weldCase.preparation() != Preparation.FILLET) {
       return Optional.empty();
     }

@@ -240,7 +240,7 @@ final class KnownErrors {
     }
     return String.format(
         Locale.ROOT,
-        "The equations are solved right: %d peak temperatures computed by another program of the same"
+        "The equations are solved right: %d peak temperatures computed a second time from the same"
             + " equations differ by %.2f °C rms, %.2f °C at most. That tells nothing of whether the"
             + " equations suit a weld.",
         all.size(),

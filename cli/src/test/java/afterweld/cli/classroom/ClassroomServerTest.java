@@ -267,7 +267,7 @@ class ClassroomServerTest {
   @Test
   void heatThatIsFollowedRoundARingEndsWhenItIsOutdated() throws Exception {
     ObjectNode ring = visitor.startCase();
-    ring.set("ring", Visitor.tree("{\"diameter\":\"900 mm\",\"position\":\"worst\"}"));
+    ring.set("ring", Visitor.tree("{\"diameter\":\"280 mm\",\"position\":\"worst\"}"));
     ring.put("heat_flow", "shell");
     String slow = Visitor.question("ring", 1, "preview", ring).toString();
     CompletableFuture<HttpResponse<String>> waiting =
