@@ -260,7 +260,7 @@ class ClassroomPageTest {
   void heatThatTakesSecondsIsAnnouncedAndAnotherCaseTakesItsPlace() throws Exception {
     Path ring = folder.resolve("ring.yaml");
     Files.writeString(
-        ring, Files.readString(Path.of("examples/pier-tube.yaml")).replace("90 mm", "900 mm"));
+        ring, Files.readString(Path.of("examples/pier-tube.yaml")).replace("90 mm", "280 mm"));
     openFile(ring);
     browser.until("document.getElementById('settling').textContent === 'computing …'");
     openFile(Path.of("examples/autogenous-bead.yaml"));
