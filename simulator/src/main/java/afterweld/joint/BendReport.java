@@ -2,6 +2,7 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.section.BothUnits;
 import afterweld.section.Joint;
 import afterweld.section.SectionProfile;
 import afterweld.section.Warning;
@@ -60,6 +61,7 @@ public record BendReport(
     }
     sides(profile).ifPresent(warnings::add);
     shape(profile.weldCase()).ifPresent(warnings::add);
+    longerThanThePart(profile.weldCase(), strip).ifPresent(warnings::add);
     for (BentState bent : states) {
       String name = profile.states().get(bent.state());
       add(warnings, name + ", end couples", bent.couples());
@@ -112,6 +114,23 @@ public record BendReport(
                 "The strip is computed flat and its two parts in line: a "
                     + weldCase.joint().label()
                     + " joint or a curved wall bends otherwise."));
+  }
+
+  private static Optional<Warning> longerThanThePart(WeldCase weldCase, BendSettings strip) {
+    double shorter =
+        Math.min(
+            weldCase.left().width().orElse(Double.POSITIVE_INFINITY),
+            weldCase.right().width().orElse(Double.POSITIVE_INFINITY));
+    return strip.length() / 2 <= shorter
+        ? Optional.empty()
+        : Optional.of(
+            new Warning(
+                "strip-longer-than-part",
+                "The strip of "
+                    + BothUnits.length(strip.length())
+                    + " reaches beyond a leg of "
+                    + BothUnits.length(shorter)
+                    + ": the metal at its end is taken to go on."));
   }
 
   private static void add(List<Warning> warnings, String where, StripBend bend) {

@@ -8,8 +8,10 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
+import afterweld.section.Side;
 import afterweld.section.Warning;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +52,21 @@ class BendReportTest {
     double welded = report.state(1).orElseThrow().couples().averagedKinkFactor();
     double after = report.state(2).orElseThrow().couples().averagedKinkFactor();
     assertTrue(after - 1 < 0.5 * (welded - 1), welded + " as welded, " + after + " after");
+  }
+
+  @Test
+  void aStripLongerThanThePartIsToldOf() {
+    assertFalse(codes(report(WELDED)).contains("strip-longer-than-part"));
+    Side wide = Cases.side("6061", "T6", 0.003);
+    Side narrow =
+        new Side(
+            wide.alloy(),
+            wide.temper(),
+            wide.thickness(),
+            OptionalDouble.of(0.06),
+            wide.composition());
+    SectionProfile part = Cases.butt("6061", "T6").withLeft(narrow).withRight(narrow).run();
+    assertTrue(codes(report(part)).contains("strip-longer-than-part"));
   }
 
   @Test
