@@ -54,6 +54,25 @@ class BendReportTest {
     assertTrue(after - 1 < 0.5 * (welded - 1), welded + " as welded, " + after + " after");
   }
 
+  /** A leg softened to its end is bent as it is: there is no edge for a longer strip to take in. */
+  @Test
+  void aPartSoftenedThroughoutIsBentInEveryState() {
+    Side wide = Cases.side("6061", "T6", 0.003);
+    Side narrow =
+        new Side(
+            wide.alloy(),
+            wide.temper(),
+            wide.thickness(),
+            OptionalDouble.of(0.03),
+            wide.composition());
+    SectionProfile part = Cases.butt("6061", "T6").withLeft(narrow).withRight(narrow).run();
+    assertTrue(part.softening().left().throughout());
+    BendReport report = report(part);
+    assertEquals(part.states().size(), report.states().size());
+    assertFalse(codes(report).contains("not-bent"), codes(report).toString());
+    assertTrue(report.state(1).orElseThrow().couples().averagedKinkFactor() >= 1);
+  }
+
   @Test
   void aStripLongerThanThePartIsToldOf() {
     assertFalse(codes(report(WELDED)).contains("strip-longer-than-part"));
