@@ -44,10 +44,19 @@ final class CaseDesk {
     Path target = output.folderFor(input, name);
     OutputFolder folder = OutputFolder.claim(target, caseFile);
     Answer answer =
-        Progress.during(streams, what, output.quiet(), () -> placed(read, () -> work.apply(read)));
+        Interrupted.during(
+            () ->
+                Progress.during(
+                    streams, what, output.quiet(), () -> placed(read, () -> work.apply(read))),
+            this::tellOfTheEnd);
     folder.write(answer.files());
     print(answer, output, target);
     return answer.exitStatus();
+  }
+
+  private void tellOfTheEnd() {
+    streams.err().println(System.lineSeparator() + "afterweld: stopped; nothing was written");
+    streams.err().flush();
   }
 
   /** Runs work whose heat faults are reported at their place in the case file. */

@@ -45,30 +45,18 @@ final class OutputFolder {
   }
 
   /**
-   * Writes all files.
+   * Writes all files. An interrupted run that has come to writing ends when all is written.
    *
    * @param files contents by plain file name
    * @throws InputFault if they cannot be written
    */
   void write(Map<String, byte[]> files) {
     ReentrantLock writing = new ReentrantLock();
-    Thread untilWritten = new Thread(writing::lock);
     writing.lock();
     try {
-      Runtime.getRuntime().addShutdownHook(untilWritten);
-      writeWhole(files);
+      Interrupted.during(() -> writeWhole(files), writing::lock);
     } finally {
       writing.unlock();
-      forget(untilWritten);
-    }
-  }
-
-  /** An interrupted run that has come to writing ends when all is written. */
-  private static boolean forget(Thread hook) {
-    try {
-      return Runtime.getRuntime().removeShutdownHook(hook);
-    } catch (IllegalStateException ending) {
-      return false;
     }
   }
 

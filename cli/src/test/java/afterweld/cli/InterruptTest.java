@@ -52,6 +52,7 @@ class InterruptTest {
     }
     String told = Files.readString(err);
     assertTrue(told.contains("simulating joint ") && told.contains(" of 100000"), told);
+    assertTrue(told.endsWith("afterweld: stopped; nothing was written\n"), told);
     assertEquals(INTERRUPTED, process.exitValue());
     assertFalse(Files.exists(out));
     try (Stream<Path> left = Files.list(folder)) {
