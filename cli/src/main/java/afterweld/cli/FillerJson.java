@@ -16,7 +16,7 @@ final class FillerJson {
 
   private FillerJson() {}
 
-  static String of(WeldCase weldCase, FillerComparison comparison, List<String> cautions) {
+  static String of(WeldCase weldCase, FillerComparison comparison, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("fillers", comparison.options().stream().map(FillerJson::filler).toList());
@@ -28,7 +28,7 @@ final class FillerJson {
             .toList());
     root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseYield()));
     root.put("best_over_band", comparison.bestOverBand());
-    root.put("cautions", cautions);
+    notices.addTo(root);
     return JsonText.of(root);
   }
 

@@ -22,14 +22,13 @@ final class FillerTable {
 
   private final WeldCase weldCase;
   private final FillerComparison comparison;
-  private final List<String> cautions;
+  private final Notices notices;
   private final UnitSystem units;
 
-  FillerTable(
-      WeldCase weldCase, FillerComparison comparison, List<String> cautions, UnitSystem units) {
+  FillerTable(WeldCase weldCase, FillerComparison comparison, Notices notices, UnitSystem units) {
     this.weldCase = weldCase;
     this.comparison = comparison;
-    this.cautions = cautions;
+    this.notices = notices;
     this.units = units;
   }
 
@@ -43,7 +42,7 @@ final class FillerTable {
         + Paragraph.of("Why")
         + reasons()
         + "\n"
-        + Paragraph.each(cautions)
+        + notices.text()
         + "\n"
         + answer();
   }

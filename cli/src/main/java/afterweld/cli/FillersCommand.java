@@ -44,13 +44,13 @@ final class FillersCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
-    List<String> cautions = read.cautions(FillerTable.CAUTION);
+    Notices notices = read.notices(FillerTable.CAUTION);
     FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
-    FillerTable table = new FillerTable(weldCase, comparison, cautions, units);
-    String json = FillerJson.of(weldCase, comparison, cautions);
+    FillerTable table = new FillerTable(weldCase, comparison, notices, units);
+    String json = FillerJson.of(weldCase, comparison, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
-    Picture picture = FillerChart.of(comparison, weldCase.title(), cautions, units);
+    Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
     files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }

@@ -9,7 +9,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Map;
 
-/** Maps, lists, texts, truth values and {@link JsonNumber}s as JSON text. */
+/** Maps, lists, texts, truth values, whole numbers and {@link JsonNumber}s as JSON text. */
 final class JsonText {
   private static final DefaultPrettyPrinter LAYOUT =
       new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
@@ -39,6 +39,8 @@ final class JsonText {
       writeArray(list);
     } else if (value instanceof JsonNumber number) {
       generator.writeRawValue(number.toString());
+    } else if (value instanceof Long whole) {
+      generator.writeNumber(whole);
     } else if (value instanceof Boolean truth) {
       generator.writeBoolean(truth);
     } else if (value == null) {

@@ -5,16 +5,42 @@ import afterweld.section.Warning;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
-/** What a reader must know beside the numbers of a profile. */
-final class Notices {
+/**
+ * What a reader must know beside the numbers of a result.
+ *
+ * @param warnings of the case and of its section
+ * @param cautions sentences
+ */
+record Notices(List<Warning> warnings, List<String> cautions) {
   private static final Warning NOT_PREDICTED =
       new Warning(
           "not-predicted",
           "The model gives no strength for the metal at some stations; their values are left out.");
 
-  private Notices() {}
+  /** Copies the lists. */
+  Notices {
+    warnings = List.copyOf(warnings);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** For a person. */
+  String text() {
+    String list =
+        warnings.stream()
+            .map(warning -> Paragraph.hanging("- ", warning.text()))
+            .collect(Collectors.joining());
+    return (list.isEmpty() ? "" : "Warnings\n" + list + "\n") + Paragraph.each(cautions);
+  }
+
+  /** For programs: the last keys of a result. */
+  void addTo(Map<String, Object> json) {
+    json.put("warnings", warnings.stream().map(ProfileJson::warning).toList());
+    json.put("cautions", cautions);
+  }
 
   /**
    * The warnings of the result and the notes of its case, each once. Where a strength is missing

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
 import afterweld.section.Cautions;
+import afterweld.section.SectionSimulation;
 import java.util.List;
 import java.util.function.BinaryOperator;
 
@@ -16,6 +17,11 @@ record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
   /** Whether it is about a ring or a tube. */
   boolean underPressure() {
     return caseFile.weld().ring().isPresent() || caseFile.joint().tube().isPresent();
+  }
+
+  /** What stands beside the numbers of a command: warnings of the section, cautions. */
+  Notices notices(String own) {
+    return new Notices(Notices.of(SectionSimulation.runThin(caseFile.weld())), cautions(own));
   }
 
   /** The cautions of a command: its own, and the one on pressure where it matters. */

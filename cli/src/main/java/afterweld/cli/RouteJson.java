@@ -16,7 +16,7 @@ final class RouteJson {
 
   private RouteJson() {}
 
-  static String of(WeldCase weldCase, RouteStudy study, List<String> cautions) {
+  static String of(WeldCase weldCase, RouteStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     List<Map<String, Object>> routes = new ArrayList<>();
@@ -39,7 +39,7 @@ final class RouteJson {
                   return json;
                 })
             .toList());
-    root.put("cautions", cautions);
+    notices.addTo(root);
     return JsonText.of(root);
   }
 

@@ -6,7 +6,6 @@ import afterweld.choice.RouteStudy;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -20,13 +19,13 @@ final class RouteTable {
 
   private final WeldCase weldCase;
   private final RouteStudy study;
-  private final List<String> cautions;
+  private final Notices notices;
   private final UnitSystem units;
 
-  RouteTable(WeldCase weldCase, RouteStudy study, List<String> cautions, UnitSystem units) {
+  RouteTable(WeldCase weldCase, RouteStudy study, Notices notices, UnitSystem units) {
     this.weldCase = weldCase;
     this.study = study;
-    this.cautions = cautions;
+    this.notices = notices;
     this.units = units;
   }
 
@@ -43,7 +42,7 @@ final class RouteTable {
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
     }
-    text.append('\n').append(shelf()).append('\n').append(Paragraph.each(cautions));
+    text.append('\n').append(shelf()).append('\n').append(notices.text());
     return text.append('\n').append(answer()).toString();
   }
 

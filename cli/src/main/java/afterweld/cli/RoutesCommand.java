@@ -4,7 +4,6 @@ import afterweld.casefile.CaseFile;
 import afterweld.choice.RouteStudy;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -42,9 +41,9 @@ final class RoutesCommand implements Callable<Integer> {
     CaseFile asked = read.caseFile();
     RouteStudy study =
         RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes());
-    List<String> cautions = read.cautions(RouteTable.CAUTION);
-    RouteTable table = new RouteTable(asked.weld(), study, cautions, options.units());
-    String json = RouteJson.of(asked.weld(), study, cautions);
+    Notices notices = read.notices(RouteTable.CAUTION);
+    RouteTable table = new RouteTable(asked.weld(), study, notices, options.units());
+    String json = RouteJson.of(asked.weld(), study, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("routes.txt", table.text().getBytes(StandardCharsets.UTF_8));

@@ -87,16 +87,16 @@ final class SpreadCommand implements Callable<Integer> {
     count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
     SpreadStudy study =
         SpreadRunner.run(asked.weld(), asked.joint().gauge(), asked.requirement(), settings, count);
-    List<String> cautions = read.cautions(SpreadTable.CAUTION);
-    SpreadTable table =
-        new SpreadTable(asked.weld(), asked.joint().gauge(), study, cautions, units);
-    String json = SpreadJson.of(asked.weld(), study, cautions);
+    Notices notices = read.notices(SpreadTable.CAUTION);
+    SpreadTable table = new SpreadTable(asked.weld(), asked.joint().gauge(), study, notices, units);
+    String json = SpreadJson.of(asked.weld(), study, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("spread.txt", table.text().getBytes(StandardCharsets.UTF_8));
     files.putAll(
         DrawnFiles.of(
-            SpreadCharts.of(study, asked.weld().title(), String.join(" ", cautions), units)));
+            SpreadCharts.of(
+                study, asked.weld().title(), String.join(" ", notices.cautions()), units)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
   }
 

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.section.ErrorBand;
 import afterweld.section.WeldCase;
 import afterweld.strength.ModelError;
 import afterweld.study.Quantiles;
@@ -20,11 +21,11 @@ final class SpreadJson {
 
   private SpreadJson() {}
 
-  static String of(WeldCase weldCase, SpreadStudy study, List<String> cautions) {
+  static String of(WeldCase weldCase, SpreadStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("runs", count(study.runs()));
-    root.put("seed", count(study.seed()));
+    root.put("seed", study.seed());
     root.put("left_out", count(study.leftOut()));
     root.put("inputs", study.inputs().stream().map(SpreadJson::input).toList());
     root.put("model_error", modelError(study.modelError()));
@@ -37,7 +38,7 @@ final class SpreadJson {
     root.put("first_order_error", indices(study.process(), Influence::error));
     root.put("first_order_with_model_error", indices(study.total(), Influence::index));
     root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
-    root.put("cautions", cautions);
+    notices.addTo(root);
     return JsonText.of(root);
   }
 
@@ -63,12 +64,24 @@ final class SpreadJson {
 
   private static Map<String, Object> residuals(ModelError.Residuals residuals) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("relative_standard_deviation", new JsonNumber(residuals.spread(), 3));
+    json.put("relative_standard_deviation", deviations(residuals));
     json.put("values", count(residuals.values()));
     json.put("published_values", count(residuals.published()));
     json.put("left_out", count(residuals.leftOut()));
     json.put("assumed", residuals.assumed());
     return json;
+  }
+
+  private static Map<String, Object> deviations(ModelError.Residuals residuals) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("treated", deviation(ErrorBand.TREATED, residuals));
+    json.put("affected", deviation(ErrorBand.AFFECTED, residuals));
+    json.put("weld_metal", deviation(ErrorBand.WELD_METAL, residuals));
+    return json;
+  }
+
+  private static JsonNumber deviation(ErrorBand band, ModelError.Residuals residuals) {
+    return new JsonNumber(band.share(residuals) / ErrorBand.DEVIATIONS, 3);
   }
 
   private static Map<String, Object> station(StationBand band) {

@@ -1,10 +1,10 @@
 package afterweld.cli;
 
 import afterweld.choice.AgedOnly;
+import afterweld.section.ErrorBand;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import afterweld.strength.ModelError;
 import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
@@ -12,7 +12,6 @@ import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.View;
 import afterweld.study.UncertainInput;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -30,17 +29,16 @@ final class SpreadTable {
   private static final String WELD_METAL_NOT_AGED =
       "Aged without solution treatment: the joints are pulled and judged with the weld metal no"
           + " stronger than as welded, since its answer to ageing is not verified.";
-  private static final int MANY = 1000;
 
   private final WeldCase weldCase;
   private final double gauge;
   private final SpreadStudy study;
-  private final List<String> cautions;
+  private final Notices notices;
   private final UnitSystem units;
 
   SpreadTable(
-      WeldCase weldCase, double gauge, SpreadStudy study, List<String> cautions, UnitSystem units) {
-    this.cautions = List.copyOf(cautions);
+      WeldCase weldCase, double gauge, SpreadStudy study, Notices notices, UnitSystem units) {
+    this.notices = notices;
     this.weldCase = weldCase;
     this.gauge = gauge;
     this.study = study;
@@ -60,7 +58,7 @@ final class SpreadTable {
         .append(influences("Inputs only, as if the model were exact", study.process()));
     text.append(Paragraph.of(ranking()));
     text.append('\n').append(Paragraph.of(error()));
-    return text.append('\n').append(answer()).toString();
+    return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
   }
 
   private int kept() {
@@ -214,48 +212,34 @@ final class SpreadTable {
   private String ranking() {
     return "Part of the variance of the "
         + study.total().target()
-        + " that an input explains on its own. With "
-        + kept()
-        + " runs only inputs more than "
-        + (kept() < MANY ? "0.1" : "0.04")
-        + " apart may be ranked.";
+        + " that an input explains on its own, with its standard error. Only parts that differ by"
+        + " more than about three such errors may be ranked.";
   }
 
-  private String error() {
-    ModelError error = study.modelError();
-    return "Model error, one standard deviation, of deviations from published values the model"
-        + " never saw (see the validation page): "
-        + residuals("yield", error.yield())
-        + "; "
-        + residuals("tensile strength", error.tensile())
-        + "; "
-        + residuals("hardness", error.hardness())
-        + ". 70 % of the variance is common to the section, 30 % to a zone [assumed].";
-  }
-
-  private static String residuals(String name, ModelError.Residuals residuals) {
-    String from =
-        residuals.assumed()
-            ? "assumed, "
-                + residuals.values()
-                + (residuals.values() == 1 ? " value tells" : " values tell")
-                + " no spread"
-            : residuals.values()
-                + " values"
-                + (residuals.leftOut() > 0
-                    ? ", "
-                        + residuals.leftOut()
-                        + " of metal without a model or with its strength as input left"
-                        + " out"
-                    : "");
-    return String.format(Locale.ROOT, "%s %.0f %% (%s)", name, 100 * residuals.spread(), from);
+  private static String error() {
+    return "The model's error is that of the error bands, each taken as nine values of ten of a normal"
+        + " distribution; 70 % of the variance is common to the section, 30 % to a zone [assumed]. "
+        + ErrorBand.origin().text();
   }
 
   /** The answer only. */
   String answer() {
-    return Paragraph.of(study.total().met().map(this::chance).orElse(unasked()))
-        + strengthsAlone()
-        + Paragraph.each(cautions);
+    return chances() + Paragraph.each(notices.cautions());
+  }
+
+  private String chances() {
+    return Paragraph.of(
+            study
+                .total()
+                .met()
+                .map(met -> "Under the stated input ranges and model error, " + chance(met))
+                .orElse(unasked()))
+        + study
+            .process()
+            .met()
+            .map(met -> Paragraph.of("As if the model were exact, " + chance(met)))
+            .orElse("")
+        + strengthsAlone();
   }
 
   /** Where colour or service decides and not the draws. */
@@ -283,13 +267,7 @@ final class SpreadTable {
   }
 
   private String chance(Share met) {
-    String asked =
-        "Under the stated input ranges and model error, "
-            + met.count()
-            + " of "
-            + met.runs()
-            + " simulated joints met "
-            + requirement();
+    String asked = met.count() + " of " + met.runs() + " simulated joints met " + requirement();
     if (!met.atAnEnd()) {
       return String.format(
           Locale.ROOT,

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Reads {@code left} and {@code right}: alloy, temper, thickness, width, mill certificate. */
 final class SideReader {
@@ -45,13 +46,15 @@ final class SideReader {
    * @param thickness m, NaN if faulty
    * @param width m, empty if wide or faulty
    * @param composition empty if faulty
+   * @param certified elements that a certificate states
    */
   record Draft(
       Optional<Alloy> alloy,
       Optional<Temper> temper,
       double thickness,
       OptionalDouble width,
-      Optional<Composition> composition) {
+      Optional<Composition> composition,
+      Set<Element> certified) {
     /** Nothing could be read. */
     static final Draft UNKNOWN =
         new Draft(
@@ -59,12 +62,18 @@ final class SideReader {
             Optional.empty(),
             Double.NaN,
             OptionalDouble.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Set.of());
 
     /** The side, once nothing of it is faulty. */
     Side complete() {
       return new Side(
-          alloy.orElseThrow(), temper.orElseThrow(), thickness, width, composition.orElseThrow());
+          alloy.orElseThrow(),
+          temper.orElseThrow(),
+          thickness,
+          width,
+          composition.orElseThrow(),
+          certified);
     }
   }
 
@@ -96,9 +105,13 @@ final class SideReader {
   private Draft read(Section section, Optional<Alloy> alloy, Optional<Temper> temper) {
     double thickness = section.required(THICKNESS);
     OptionalDouble width = width(section, thickness);
-    Optional<Composition> composition = composition(section, alloy);
+    Map<Element, Double> certificate = new EnumMap<>(Element.class);
+    section
+        .inner(COMPOSITION, "elements with their content, such as {Mg: 0.95 %, Si: 0.6 %}")
+        .ifPresent(contents -> certificate.putAll(certificate(contents)));
+    Optional<Composition> composition = composition(section, alloy, certificate);
     section.finish();
-    return new Draft(alloy, temper, thickness, width, composition);
+    return new Draft(alloy, temper, thickness, width, composition, certificate.keySet());
   }
 
   private Optional<Alloy> alloy(Section section) {
@@ -160,11 +173,8 @@ final class SideReader {
     return width;
   }
 
-  private Optional<Composition> composition(Section section, Optional<Alloy> alloy) {
-    Map<Element, Double> certificate = new EnumMap<>(Element.class);
-    section
-        .inner(COMPOSITION, "elements with their content, such as {Mg: 0.95 %, Si: 0.6 %}")
-        .ifPresent(contents -> certificate.putAll(certificate(contents)));
+  private Optional<Composition> composition(
+      Section section, Optional<Alloy> alloy, Map<Element, Double> certificate) {
     if (alloy.isEmpty()) {
       return Optional.empty();
     }

@@ -95,8 +95,7 @@ final class RouteTrial {
       return Optional.of(side);
     }
     Optional<Temper> found = side.alloy().temper(temper.get());
-    return found.map(
-        other -> new Side(side.alloy(), other, side.thickness(), side.width(), side.composition()));
+    return found.map(side::inTemper);
   }
 
   private Tried simulated(RouteKind kind, WeldCase weldCase) {

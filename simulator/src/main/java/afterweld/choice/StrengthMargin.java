@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointStrength;
+import afterweld.section.ErrorBand;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -13,9 +14,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * not below what is asked are one and the same.
  */
 final class StrengthMargin {
-  /** Standard deviations from the middle of a normal distribution to where 5 % lie below. */
-  private static final double BAND = 1.6448536269514722;
-
   private final JointStrength joint;
   private final Requirement requirement;
   private final double lowestHardness;
@@ -40,13 +38,15 @@ final class StrengthMargin {
   double chance() {
     return each(
         (mean, low, asked) ->
-            new NormalDistribution(mean, Math.max(1e-9, (mean - low) / BAND))
+            new NormalDistribution(mean, Math.max(1e-9, (mean - low) / ErrorBand.DEVIATIONS))
                 .probability(asked, Double.POSITIVE_INFINITY));
   }
 
   /** Smallest relative margin at a number of standard deviations from the mean. */
   double margin(double deviations) {
-    return each((mean, low, asked) -> (mean + deviations * (mean - low) / BAND) / asked - 1);
+    return each(
+        (mean, low, asked) ->
+            (mean + deviations * (mean - low) / ErrorBand.DEVIATIONS) / asked - 1);
   }
 
   private double each(Reading reading) {

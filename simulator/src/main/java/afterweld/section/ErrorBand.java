@@ -28,6 +28,9 @@ public enum ErrorBand {
   /** Weld metal in every state: dilution and solidification dominate. */
   WELD_METAL(0.20, 0.20);
 
+  /** Standard deviations from the middle of a normal distribution to either end of a band. */
+  public static final double DEVIATIONS = 1.6448536269514722;
+
   private static final String PEAK_AGED = "T6";
   private static final ModelError ERROR = ModelError.standard();
 
@@ -93,8 +96,13 @@ public enum ErrorBand {
         middle.hardness() * (1 + share * ERROR.hardness().bandFactor()));
   }
 
+  /** Half-width of the band, as a share of the value. */
+  public double share(Residuals residuals) {
+    return below * residuals.bandFactor();
+  }
+
   /** Where the bands come from and how wide they are. */
-  static Warning origin() {
+  public static Warning origin() {
     return new Warning(
         "error-band",
         "Error bands are meant to hold nine values of ten: for metal in T6 or fully treated, for other"
@@ -113,9 +121,9 @@ public enum ErrorBand {
             Locale.ROOT,
             "%s ±%.0f, %.0f and %.0f %%, ",
             quantity,
-            100 * TREATED.below * residuals.bandFactor(),
-            100 * AFFECTED.below * residuals.bandFactor(),
-            100 * WELD_METAL.below * residuals.bandFactor());
+            100 * TREATED.share(residuals),
+            100 * AFFECTED.share(residuals),
+            100 * WELD_METAL.share(residuals));
     return widths + from(residuals);
   }
 

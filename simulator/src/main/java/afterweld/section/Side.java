@@ -2,8 +2,10 @@ package afterweld.section;
 
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
+import afterweld.material.Element;
 import afterweld.material.Temper;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One of the two parts that are joined.
@@ -13,6 +15,33 @@ import java.util.OptionalDouble;
  * @param thickness m
  * @param width leg length from the weld centre, m; empty means wide
  * @param composition composition used: the library's, with what a certificate overrides
+ * @param certified elements whose content a certificate states, even if it states the library's
  */
 public record Side(
-    Alloy alloy, Temper temper, double thickness, OptionalDouble width, Composition composition) {}
+    Alloy alloy,
+    Temper temper,
+    double thickness,
+    OptionalDouble width,
+    Composition composition,
+    Set<Element> certified) {
+  /** Copies the set. */
+  public Side {
+    certified = Set.copyOf(certified);
+  }
+
+  /** A part without a certificate. */
+  public Side(
+      Alloy alloy, Temper temper, double thickness, OptionalDouble width, Composition composition) {
+    this(alloy, temper, thickness, width, composition, Set.of());
+  }
+
+  /** The same part in another temper. */
+  public Side inTemper(Temper other) {
+    return new Side(alloy, other, thickness, width, composition, certified);
+  }
+
+  /** The same part of other metal. */
+  public Side of(Composition other) {
+    return new Side(alloy, temper, thickness, width, other, certified);
+  }
+}

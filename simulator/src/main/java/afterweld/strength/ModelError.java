@@ -18,9 +18,6 @@ public record ModelError(Residuals hardness, Residuals yield, Residuals tensile)
   /** Fewer values than this tell no spread. */
   private static final int ENOUGH = 8;
 
-  /** Where too few values are known: 8 HV, as a share of the 90 HV of a treated plate [assumed]. */
-  private static final double ASSUMED = 8.0 / 90;
-
   /** A band holds nine values of ten: one of twenty lies below it. */
   private static final double BELOW_THE_HIGH_END = 0.95;
 
@@ -44,11 +41,6 @@ public record ModelError(Residuals hardness, Residuals yield, Residuals tensile)
     /** Whether there are too few values, so that the spread is assumed. */
     public boolean assumed() {
       return values < ENOUGH;
-    }
-
-    /** Standard deviation that stands for the model's error, share; the mean counts as error. */
-    public double spread() {
-      return assumed() ? ASSUMED : rootMeanSquare;
     }
 
     /**

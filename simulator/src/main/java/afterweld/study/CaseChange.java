@@ -85,12 +85,7 @@ final class CaseChange {
   }
 
   private static Side changed(Side side, UnaryOperator<Composition> change) {
-    return new Side(
-        side.alloy(),
-        side.temper(),
-        side.thickness(),
-        side.width(),
-        change.apply(side.composition()));
+    return side.of(change.apply(side.composition()));
   }
 
   static WeldCase naturalAge(WeldCase from, double time) {

@@ -7,7 +7,7 @@ import afterweld.section.Station;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 
 /** The last state of a section read at any distance, pulled, or with its strengths changed. */
@@ -23,23 +23,19 @@ final class SectionReading {
   }
 
   /**
-   * The same section with the strength of every zone changed in all its states, and its bands
-   * closed.
+   * The same section with its strengths changed in all states, and its bands closed.
    *
-   * @param change new strength of a zone's old one
+   * @param change new strength from a zone and its estimate
    */
-  SectionReading changed(Function<Zone, Function<Strength, Strength>> change) {
+  SectionReading changed(BiFunction<Zone, Estimate, Strength> change) {
     return new SectionReading(
-        profile.withStations(
-            stations.stream()
-                .map(station -> changed(station, change.apply(station.zone())))
-                .toList()));
+        profile.withStations(stations.stream().map(station -> changed(station, change)).toList()));
   }
 
-  private Station changed(Station station, Function<Strength, Strength> change) {
+  private static Station changed(Station station, BiFunction<Zone, Estimate, Strength> change) {
     List<Estimate> estimates =
         station.estimates().stream()
-            .map(estimate -> change.apply(estimate.middle()))
+            .map(estimate -> change.apply(station.zone(), estimate))
             .map(strength -> new Estimate(strength, strength, strength))
             .toList();
     return new Station(
@@ -48,7 +44,7 @@ final class SectionReading {
 
   /** The same section with its bands closed. */
   SectionReading exact() {
-    return changed(zone -> strength -> strength);
+    return changed((zone, estimate) -> estimate.middle());
   }
 
   /** The section itself. */

@@ -34,7 +34,7 @@ import java.util.function.UnaryOperator;
  * soak                  uniform, 0 to 20 % longer
  * quench delay          triangular, 3 to 15 s around the case's own
  * ageing time           uniform +-10 %
- * composition           uniform within the alloy's limits; +-5 % where the case overrides it
+ * composition           uniform within the alloy's limits; +-5 % where the case states it
  * </pre>
  *
  * <p>The widths are assumptions of common practice, none is measured; the case's {@code spread} key
@@ -266,25 +266,23 @@ final class SpreadInputs {
         .ifPresent(
             wire ->
                 addComposition(
-                    "filler", wire, wire.composition(), Optional.empty(), CaseChange::fillerMetal));
+                    "filler", wire, wire.composition(), Set.of(), CaseChange::fillerMetal));
   }
 
   private void addComposition(
       String metal, Side side, BiFunction<WeldCase, UnaryOperator<Composition>, WeldCase> change) {
-    addComposition(
-        metal, side.alloy(), side.composition(), Optional.of(side.alloy().composition()), change);
+    addComposition(metal, side.alloy(), side.composition(), side.certified(), change);
   }
 
   private void addComposition(
       String metal,
       Alloy alloy,
       Composition own,
-      Optional<Composition> library,
+      Set<Element> certified,
       BiFunction<WeldCase, UnaryOperator<Composition>, WeldCase> change) {
     for (Element element : READ_BY_THE_MODELS) {
       double share = own.of(element);
-      boolean measured = library.filter(usual -> usual.of(element) != share).isPresent();
-      Optional<Distribution> spread = content(alloy, element, share, measured);
+      Optional<Distribution> spread = content(alloy, element, share, certified.contains(element));
       spread.ifPresent(
           distribution ->
               add(
@@ -297,11 +295,11 @@ final class SpreadInputs {
   }
 
   private Optional<Distribution> content(
-      Alloy alloy, Element element, double share, boolean measured) {
+      Alloy alloy, Element element, double share, boolean certified) {
     if (!(share > 0)) {
       return Optional.empty();
     }
-    if (settings.composition().isPresent() || measured) {
+    if (settings.composition().isPresent() || certified) {
       double half = settings.composition().orElse(CERTIFICATE);
       return half > 0
           ? Optional.of(Distribution.uniform((1 - half) * share, (1 + half) * share))

@@ -1,6 +1,8 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
+import afterweld.section.ErrorBand;
+import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
@@ -32,7 +34,8 @@ import java.util.stream.IntStream;
  * result is the same on any number of threads.
  *
  * <p>The model's error is one standard normal draw for the whole section (70 % of the variance) and
- * one for each zone (30 %), times the spread of each quantity's residuals: a model that is off in
+ * one for each zone (30 %), times the standard deviation that the error band of the place stands
+ * for ({@link ErrorBand}: nine values of ten of a normal distribution): a model that is off in
  * yield is taken to be off alike in hardness and tensile strength [assumed].
  */
 public final class SpreadRunner {
@@ -130,8 +133,9 @@ public final class SpreadRunner {
   }
 
   private void count(int run, WeldCase drawn, SectionProfile profile) {
-    SectionReading exact = new SectionReading(profile).exact();
-    SectionReading off = exact.changed(zone -> strength -> withError(strength, zone, run));
+    SectionReading predicted = new SectionReading(profile);
+    SectionReading exact = predicted.exact();
+    SectionReading off = predicted.changed((zone, estimate) -> withError(estimate, zone, run));
     tallies[0].addAll(exact.at(distances, Strength::hardness));
     tallies[1].addAll(exact.at(distances, Strength::yield));
     tallies[2].addAll(off.at(distances, Strength::hardness));
@@ -141,16 +145,20 @@ public final class SpreadRunner {
     total[run] = JointRun.of(off, gauge, requirement);
   }
 
-  private Strength withError(Strength strength, Zone zone, int run) {
+  private Strength withError(Estimate estimate, Zone zone, int run) {
     double deviations = COMMON * normal(0, run) + BY_ZONE * normal(1 + zone.ordinal(), run);
     return new Strength(
-        strength.yield() * factor(error.yield().spread() * deviations),
-        strength.tensile() * factor(error.tensile().spread() * deviations),
-        strength.hardness() * factor(error.hardness().spread() * deviations));
+        off(estimate, Strength::yield, deviations),
+        off(estimate, Strength::tensile, deviations),
+        off(estimate, Strength::hardness, deviations));
   }
 
-  private static double factor(double deviation) {
-    return Math.max(LEAST_FACTOR, 1 + deviation);
+  private static double off(
+      Estimate estimate, ToDoubleFunction<Strength> quantity, double deviations) {
+    double middle = quantity.applyAsDouble(estimate.middle());
+    double low = quantity.applyAsDouble(estimate.low());
+    double deviation = (middle - low) / ErrorBand.DEVIATIONS;
+    return Math.max(LEAST_FACTOR * middle, middle + deviations * deviation);
   }
 
   private double normal(int part, int run) {
@@ -272,17 +280,14 @@ public final class SpreadRunner {
       return List.of();
     }
     FirstOrder indices = new FirstOrder(output);
-    Map<String, double[]> samples = new LinkedHashMap<>();
-    Map<String, Double> sums = new LinkedHashMap<>();
+    Map<String, FirstOrder.Index> sums = new LinkedHashMap<>();
     int columns = withError ? shares.length : inputs.size();
     for (int column = 0; column < columns; column++) {
-      double[] input = kept(kept, shares[column]);
       String group = column < inputs.size() ? inputs.get(column).group() : MODEL_ERROR;
-      sums.merge(group, indices.of(input), Double::sum);
-      samples.merge(group, indices.samples(input, seed), SpreadRunner::sum);
+      sums.merge(group, indices.of(kept(kept, shares[column])), FirstOrder.Index::and);
     }
     return sums.entrySet().stream()
-        .map(entry -> influence(entry.getKey(), entry.getValue(), samples.get(entry.getKey())))
+        .map(sum -> new Influence(sum.getKey(), sum.getValue().value(), sum.getValue().error()))
         .filter(influence -> Double.isFinite(influence.index()))
         .sorted(Comparator.comparingDouble(Influence::index).reversed())
         .toList();
@@ -290,16 +295,5 @@ public final class SpreadRunner {
 
   private static double[] kept(int[] kept, double[] column) {
     return IntStream.of(kept).mapToDouble(run -> column[run]).toArray();
-  }
-
-  private static double[] sum(double[] one, double[] other) {
-    return IntStream.range(0, one.length).mapToDouble(i -> one[i] + other[i]).toArray();
-  }
-
-  private static Influence influence(String group, double index, double[] samples) {
-    double mean = Arrays.stream(samples).average().orElse(Double.NaN);
-    double variance =
-        Arrays.stream(samples).map(one -> (one - mean) * (one - mean)).sum() / (samples.length - 1);
-    return new Influence(group, index, Math.sqrt(variance));
   }
 }

@@ -103,7 +103,7 @@ public record SpreadStudy(
    *
    * @param input name of the input or group
    * @param index first-order index; slightly below 0 means none
-   * @param error its standard error by bootstrap
+   * @param error its standard error
    */
   public record Influence(String input, double index, double error) {}
 

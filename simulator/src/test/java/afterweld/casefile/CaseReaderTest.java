@@ -36,6 +36,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -277,6 +278,7 @@ class CaseReaderTest {
     assertEquals(0.6, weld.left().composition().of(Element.SI), TIGHT);
     assertEquals(1.0, weld.left().alloy().composition().of(Element.MG), TIGHT);
     assertFalse(codes(weld).contains("certificate-outside-limits"));
+    assertEquals(Set.of(Element.MG, Element.FE), weld.left().certified());
   }
 
   @Test

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * First-order indices of Ishigami's function with a = 7 and b = 0.1, whose exact values are known:
@@ -28,16 +32,22 @@ class FirstOrderTest {
         .toArray();
   }
 
-  /** Mean index of an input over a number of hypercubes. */
-  static double meanIndex(int input, int runs, int repeats) {
+  /** The index of an input over a number of hypercubes. */
+  static List<FirstOrder.Index> studies(int input, int runs, int repeats) {
     return IntStream.range(0, repeats)
-        .mapToDouble(
+        .mapToObj(
             seed -> {
               double[][] shares = LatinHypercube.shares(runs, 3, 100 + seed);
               double[][] x =
                   Arrays.stream(shares).map(FirstOrderTest::input).toArray(double[][]::new);
               return new FirstOrder(ishigami(x)).of(x[input]);
             })
+        .toList();
+  }
+
+  static double meanIndex(int input, int runs, int repeats) {
+    return studies(input, runs, repeats).stream()
+        .mapToDouble(FirstOrder.Index::value)
         .average()
         .orElseThrow();
   }
@@ -57,15 +67,41 @@ class FirstOrderTest {
     assertEquals(EXACT[1], meanIndex(1, 20_000, 5), 0.008);
   }
 
+  @ParameterizedTest
+  @CsvSource({"0,200", "1,200", "2,200", "0,1000", "1,1000", "2,1000"})
+  void theErrorIsTheScatterOfRepeatedStudies(int input, int runs) {
+    List<FirstOrder.Index> studies = studies(input, runs, 200);
+    double scatter =
+        new StandardDeviation()
+            .evaluate(studies.stream().mapToDouble(FirstOrder.Index::value).toArray());
+    double told = studies.stream().mapToDouble(FirstOrder.Index::error).average().orElseThrow();
+    assertEquals(scatter, told, 0.3 * scatter);
+  }
+
   @Test
-  void theBootstrapErrorIsThatOfRepeatedStudies() {
-    double[][] shares = LatinHypercube.shares(1000, 3, 5);
-    double[][] x = Arrays.stream(shares).map(FirstOrderTest::input).toArray(double[][]::new);
-    double[] samples = new FirstOrder(ishigami(x)).samples(x[0], 3);
-    double mean = Arrays.stream(samples).average().orElseThrow();
-    double variance =
-        Arrays.stream(samples).map(s -> (s - mean) * (s - mean)).sum() / (samples.length - 1);
-    assertTrue(Math.sqrt(variance) > 0.008 && Math.sqrt(variance) < 0.04, "sd " + variance);
+  void theErrorOfAGroupIsTheScatterOfRepeatedStudies() {
+    List<FirstOrder.Index> studies =
+        IntStream.range(0, 200).mapToObj(seed -> groupOfSix(200, seed)).toList();
+    double[] values = studies.stream().mapToDouble(FirstOrder.Index::value).toArray();
+    double told = studies.stream().mapToDouble(FirstOrder.Index::error).average().orElseThrow();
+    double scatter = new StandardDeviation().evaluate(values);
+    assertEquals(0.75, Arrays.stream(values).average().orElseThrow(), 0.02);
+    assertEquals(scatter, told, 0.3 * scatter);
+  }
+
+  /** Six of eight inputs that act alike and add up: together three quarters. */
+  private static FirstOrder.Index groupOfSix(int runs, int seed) {
+    double[][] shares = LatinHypercube.shares(runs, 8, 500 + seed);
+    double[] sum =
+        IntStream.range(0, runs)
+            .mapToDouble(run -> Arrays.stream(shares).mapToDouble(input -> input[run]).sum())
+            .toArray();
+    FirstOrder indices = new FirstOrder(sum);
+    return Arrays.stream(shares)
+        .limit(6)
+        .map(indices::of)
+        .reduce(FirstOrder.Index::and)
+        .orElseThrow();
   }
 
   @Test
@@ -73,6 +109,6 @@ class FirstOrderTest {
     double[] flat = new double[100];
     Arrays.fill(flat, 3);
     double[] input = IntStream.range(0, 100).mapToDouble(i -> i).toArray();
-    assertTrue(Double.isNaN(new FirstOrder(flat).of(input)));
+    assertTrue(Double.isNaN(new FirstOrder(flat).of(input).value()));
   }
 }
