@@ -71,6 +71,10 @@ final class SpreadCommand implements Callable<Integer> {
       throw new InputFault(
           "--runs " + runs + ": expected " + FEWEST_RUNS + " to " + MOST_RUNS + " joints");
     }
+    if (grid != null && (runs != null || seed != null)) {
+      throw new InputFault(
+          "--grid draws nothing at random: expected no --runs and no --seed with it");
+    }
     RunCount count = new RunCount(grid == null ? "joint" : "place");
     return desk.run(
         options.caseFile(),

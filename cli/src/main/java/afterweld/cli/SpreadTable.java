@@ -1,7 +1,6 @@
 package afterweld.cli;
 
 import afterweld.choice.AgedOnly;
-import afterweld.section.ErrorBand;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -23,6 +22,10 @@ final class SpreadTable {
           + " wrong filler, geometry or untested physics: not a probability of failure in service,"
           + " not a design value.";
 
+  private static final String MODEL_ERROR =
+      "The model's error is that of the error bands (see the warnings), each taken as nine values of"
+          + " ten of a normal distribution; 70 % of the variance is common to the section, 30 % to a"
+          + " zone [assumed].";
   private static final String GAUGE_MISSES =
       "In some of the joints the softest metal lies outside the gauge: there the lowest local yield"
           + " decides, as in every judgement here.";
@@ -57,12 +60,8 @@ final class SpreadTable {
     text.append('\n')
         .append(influences("Inputs only, as if the model were exact", study.process()));
     text.append(Paragraph.of(ranking()));
-    text.append('\n').append(Paragraph.of(error()));
+    text.append('\n').append(Paragraph.of(MODEL_ERROR));
     return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
-  }
-
-  private int kept() {
-    return study.runs() - study.leftOut();
   }
 
   private String head() {
@@ -214,12 +213,6 @@ final class SpreadTable {
         + study.total().target()
         + " that an input explains on its own, with its standard error. Only parts that differ by"
         + " more than about three such errors may be ranked.";
-  }
-
-  private static String error() {
-    return "The model's error is that of the error bands, each taken as nine values of ten of a normal"
-        + " distribution; 70 % of the variance is common to the section, 30 % to a zone [assumed]. "
-        + ErrorBand.origin().text();
   }
 
   /** The answer only. */

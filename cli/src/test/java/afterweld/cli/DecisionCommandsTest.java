@@ -43,7 +43,9 @@ class DecisionCommandsTest {
     String printed = memory.out();
     String written = Files.readString(folder.resolve(command).resolve("result.json"));
     assertEquals(written, printed);
-    return new ObjectMapper().readTree(printed);
+    JsonNode root = new ObjectMapper().readTree(printed);
+    holds(root, "title", "warnings", "cautions");
+    return root;
   }
 
   private static void holds(JsonNode node, String... keys) {
@@ -132,18 +134,31 @@ class DecisionCommandsTest {
   @Test
   void spreadKeepsItsKeys() throws IOException {
     Path out = folder.resolve("spread");
-    int status =
-        run("spread", "examples/cover-strip.json", "--runs", "30", "--json", "--out", out + "");
+    String strip = "examples/cover-strip.json";
+    String seed = "999999999999999999";
+    int status = run("spread", strip, "--runs", "30", "--seed", seed, "--json", "--out", out + "");
     assertEquals(ExitStatus.DONE, status, memory.err());
     JsonNode root = new ObjectMapper().readTree(memory.out());
-    holds(root, "runs", "seed", "stations", "joint_tensile_MPa", "chance_met", "first_order");
+    assertEquals(seed, root.get("seed").asText());
+    holds(
+        root,
+        "title",
+        "warnings",
+        "cautions",
+        "runs",
+        "seed",
+        "stations",
+        "joint_tensile_MPa",
+        "chance_met",
+        "first_order");
     holds(root.get("stations").get(0), "distance_mm", "hardness_HV");
     holds(root.get("stations").get(0).get("hardness_HV"), "p5", "p50", "p95");
     holds(root.get("joint_tensile_MPa"), "p5", "p50", "p95");
     holds(root.get("chance_met"), "estimate", "low", "high");
     holds(root.get("first_order_with_model_error"), "model error", "travel speed");
     String words = Files.readString(out.resolve("spread.txt")).replaceAll("\\s+", " ");
-    assertTrue(words.contains("30 of 30 simulated joints met"), words);
+    assertTrue(words.contains("and model error, 30 of 30 simulated joints met"), words);
+    assertTrue(words.contains("As if the model were exact, 30 of 30 simulated joints met"), words);
     assertTrue(words.contains(">= 90.0 % of runs (rule of three)"), words);
     assertTrue(words.contains("not a probability of failure in service"), words);
     assertTrue(Files.exists(out.resolve("spread.png")));
@@ -161,6 +176,10 @@ class DecisionCommandsTest {
     assertTrue(Files.exists(out.resolve("map.png")));
     assertEquals(
         ExitStatus.INPUT_FAULT, run("spread", "examples/cover-strip.json", "--grid", "speed=1..2"));
+    assertEquals(
+        ExitStatus.INPUT_FAULT,
+        run("spread", "examples/cover-strip.json", "--grid", grid, "--runs", "50"));
+    assertTrue(memory.err().contains("no --runs and no --seed"), memory.err());
   }
 
   @Test
