@@ -7,6 +7,7 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.PeakMap;
 import afterweld.thermal.ShellSolver;
+import afterweld.thermal.ShellVariants;
 import afterweld.thermal.ShellWeld;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.SurfaceLoss;
@@ -113,6 +114,25 @@ final class CaseHeat {
     Optional<ShellWeld> other =
         shell.map(weld -> ShellSolver.of(legs, loss, weldCase.course()).weld(others, weld));
     return new CaseHeat(weldCase, legs, loss, choice, others, other, place);
+  }
+
+  /** What solves welds like this one, where the transient field was used. */
+  Optional<ShellVariants> variants() {
+    return shell.map(
+        known -> ShellVariants.of(ShellSolver.of(legs, loss, weldCase.course()), known));
+  }
+
+  /**
+   * The heat of a case with the same parts and nearly the same passes, in the same field.
+   *
+   * @param variants of this heat
+   * @throws HeatInputException if its passes cannot make the weld
+   */
+  CaseHeat of(WeldCase like, Optional<ShellVariants> variants) {
+    Optional<ShellWeld> weld = variants.map(known -> known.weld(like.passes()));
+    List<PassHeat> passes =
+        weld.map(ShellWeld::heats).orElseGet(() -> HeatInput.into(legs, loss).of(like.passes()));
+    return new CaseHeat(like, legs, loss, choice, passes, weld, place);
   }
 
   /**

@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.Requirement;
 import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
+import afterweld.section.NearbySections;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
@@ -57,6 +58,7 @@ public final class SpreadRunner {
   private final List<UncertainInput> inputs;
   private final double[][] shares;
   private final ModelError error = ModelError.standard();
+  private final NearbySections nearby;
   private final double[] distances;
   private final JointRun[] process;
   private final JointRun[] total;
@@ -77,6 +79,7 @@ public final class SpreadRunner {
     this.seed = seed;
     this.inputs = SpreadInputs.of(weldCase, settings);
     this.shares = LatinHypercube.shares(runs, inputs.size() + 1 + Zone.values().length, seed);
+    this.nearby = NearbySections.to(weldCase);
     this.distances =
         SectionSimulation.run(weldCase).stations().stream()
             .mapToDouble(Station::distance)
@@ -126,7 +129,7 @@ public final class SpreadRunner {
       drawn = spread.change().apply(drawn, spread.spread().quantile().at(shares[input][run]));
     }
     try {
-      count(run, drawn, SectionSimulation.runThin(drawn));
+      count(run, drawn, nearby.of(drawn));
     } catch (HeatInputException noWeld) {
       process[run] = null;
     }

@@ -60,6 +60,21 @@ public record Pass(
         pause);
   }
 
+  /** The same pass with a bead width that tells its heat, m. */
+  Pass ofWidth(double width) {
+    return new Pass(
+        process,
+        current,
+        voltage,
+        travelSpeed,
+        startTemperature,
+        OptionalDouble.of(width),
+        penetration,
+        OptionalDouble.empty(),
+        offset,
+        pause);
+  }
+
   /** Electrical power of the arc, W. */
   public double arcPower() {
     return current * voltage;

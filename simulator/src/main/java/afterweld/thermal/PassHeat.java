@@ -34,6 +34,27 @@ public record PassHeat(
     return SourceDepth.of(pass, thickness, fusionHalfWidth);
   }
 
+  /**
+   * The same heat with the bead it melts.
+   *
+   * @param halfWidth m
+   * @throws HeatInputException if that is no bead
+   */
+  PassHeat melting(double halfWidth) {
+    if (halfWidth < HeatInput.NARROWEST_FUSION) {
+      throw new HeatInputException("current", "this heat would not melt a bead");
+    }
+    return new PassHeat(
+        pass,
+        efficiency,
+        efficiencyLow,
+        efficiencyHigh,
+        calibrated,
+        netPower,
+        halfWidth,
+        calibratedBy);
+  }
+
   /** The pass at another current, as many times the power entering the metal. */
   PassHeat times(double factor) {
     return new PassHeat(

@@ -148,11 +148,7 @@ final class ShellProcedure {
 
   private double missing(Pass pass, ShellRecord record) {
     double halfWidth = pass.beadWidth().orElseThrow() / 2;
-    List<ShellSection> surfaces =
-        IntStream.range(0, legs.legs().size())
-            .mapToObj(leg -> surface(record, leg, pass, halfWidth))
-            .toList();
-    return missing(pass, surfaces, heats.size(), halfWidth);
+    return missing(pass, surfaces(pass, record, halfWidth), heats.size(), halfWidth);
   }
 
   /**
@@ -185,6 +181,12 @@ final class ShellProcedure {
 
   private static double towards(Leg leg, Pass pass) {
     return leg.left() ? -pass.offset() : pass.offset();
+  }
+
+  private List<ShellSection> surfaces(Pass pass, ShellRecord record, double halfWidth) {
+    return IntStream.range(0, legs.legs().size())
+        .mapToObj(leg -> surface(record, leg, pass, halfWidth))
+        .toList();
   }
 
   /** The arc side of a leg without what unequal legs change, as the power is found. */
@@ -247,10 +249,7 @@ final class ShellProcedure {
   }
 
   private double fusionHalfWidth(PassHeat heat, int pass, ShellRecord record) {
-    List<ShellSection> surfaces =
-        IntStream.range(0, legs.legs().size())
-            .mapToObj(leg -> surface(record, leg, heat.pass(), heat.fusionHalfWidth()))
-            .toList();
+    List<ShellSection> surfaces = surfaces(heat.pass(), record, heat.fusionHalfWidth());
     ShellSection widest =
         surfaces.stream().max(Comparator.comparingDouble(ShellSection::end)).orElseThrow();
     return widest.outermost(y -> -missing(heat.pass(), surfaces, pass, y), 0);

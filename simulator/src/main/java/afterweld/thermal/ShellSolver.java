@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 
 /**
  * Computes welds on small parts, where the heat has nowhere to go: round tubes and along narrow
@@ -78,14 +79,18 @@ public final class ShellSolver {
       throw new IllegalArgumentException("a weld needs a pass");
     }
     WeldCourse whole = followed(passes);
-    HeatInput plate = HeatInput.into(legs, loss);
-    List<PassHeat> guesses = passes.stream().map(plate::estimate).toList();
+    List<PassHeat> guesses = passes.stream().map(plate()::estimate).toList();
     if (course.ends() && course.place() == WeldCourse.Place.WORST) {
       ShellWeld scouted = weld(whole, guesses, whole.beyond(), coarseness * SCOUTING_COARSENESS);
       double hottest = whole.beyond() + scouted.peaks().hottest(LOOKED_AT);
       return weld(whole, scouted.heats(), hottest, coarseness);
     }
     return weld(whole, guesses, section(whole, passes), coarseness);
+  }
+
+  /** The same legs in the steady field. */
+  HeatInput plate() {
+    return HeatInput.into(legs, loss);
   }
 
   private double section(WeldCourse whole, List<Pass> passes) {
@@ -209,7 +214,12 @@ public final class ShellSolver {
       Pass pass = guesses.get(i).pass();
       try {
         procedure.waitFor(pass);
-        PassHeat heat = heat(procedure, guesses.get(i), calibrated.get(pass.process()));
+        PassHeat guess = guesses.get(i);
+        PassHeat heat =
+            heat(
+                guess,
+                calibrated.get(pass.process()),
+                () -> procedure.power(pass, guess.netPower()));
         procedure.weld(heat);
         heats.add(scouting ? heat : melted(procedure, heat));
         if (pass.beadWidth().isPresent()) {
@@ -227,10 +237,18 @@ public final class ShellSolver {
     return new ShellWeld(procedure, heats);
   }
 
-  private static PassHeat heat(ShellProcedure procedure, PassHeat guess, PassHeat before) {
+  /**
+   * Heat of a pass: as its width tells, as its efficiency says, as the last pass of its process
+   * that told, or by default.
+   *
+   * @param guess of it
+   * @param before last pass of its process with a width; null if none
+   * @param powerOfWidth W
+   */
+  static PassHeat heat(PassHeat guess, PassHeat before, DoubleSupplier powerOfWidth) {
     Pass pass = guess.pass();
     if (pass.beadWidth().isPresent()) {
-      return ofWidth(pass, procedure.power(pass, guess.netPower()));
+      return ofWidth(pass, powerOfWidth.getAsDouble());
     }
     boolean alike = before != null && pass.efficiency().isEmpty();
     if (alike) {
@@ -275,18 +293,6 @@ public final class ShellSolver {
     if (heat.pass().beadWidth().isPresent()) {
       return heat;
     }
-    double halfWidth = procedure.fusionHalfWidth(heat);
-    if (halfWidth < HeatInput.NARROWEST_FUSION) {
-      throw new HeatInputException("current", "this heat would not melt a bead");
-    }
-    return new PassHeat(
-        heat.pass(),
-        heat.efficiency(),
-        heat.efficiencyLow(),
-        heat.efficiencyHigh(),
-        heat.calibrated(),
-        heat.netPower(),
-        halfWidth,
-        heat.calibratedBy());
+    return heat.melting(procedure.fusionHalfWidth(heat));
   }
 }

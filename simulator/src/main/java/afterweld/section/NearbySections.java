@@ -1,0 +1,39 @@
+package afterweld.section;
+
+import afterweld.thermal.HeatInputException;
+import afterweld.thermal.ShellVariants;
+import java.util.Optional;
+
+/**
+ * Sections of cases that differ little from one, for studies that need many of them: at fewer
+ * stations, with no runs at the ends of defaults, in the temperature field of that one case (a
+ * transient field on a coarser net).
+ */
+public final class NearbySections {
+  private final CaseHeat heat;
+  private final Optional<ShellVariants> variants;
+
+  private NearbySections(CaseHeat heat) {
+    this.heat = heat;
+    this.variants = heat.variants();
+  }
+
+  /**
+   * Sections near that of a case.
+   *
+   * @throws HeatInputException if its passes cannot make the weld
+   */
+  public static NearbySections to(WeldCase weldCase) {
+    return new NearbySections(CaseHeat.of(weldCase));
+  }
+
+  /**
+   * The section of a case that differs from the first one in composition, filler, speed, heat,
+   * width or heat treatment.
+   *
+   * @throws HeatInputException if its passes cannot make the weld
+   */
+  public SectionProfile of(WeldCase other) {
+    return SectionSimulation.runThin(other, heat.of(other, variants));
+  }
+}

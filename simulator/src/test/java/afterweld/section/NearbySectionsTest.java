@@ -1,0 +1,98 @@
+package afterweld.section;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import afterweld.strength.Strength;
+import afterweld.thermal.Pass;
+import afterweld.thermal.WeldCourse.Place;
+import afterweld.thermal.WeldingProcess;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What is computed near a case against the case computed on its own: no outside value is needed.
+ */
+class NearbySectionsTest {
+  private static final double WIDTH = 7e-3;
+
+  private static WeldCase ring(Pass pass) {
+    WeldCase plate = Cases.butt("6061", "T6").weldCase();
+    return plate.change().ring(new Ring(0.05, Place.END)).passes(List.of(pass)).done();
+  }
+
+  private static Pass pass(double speed, OptionalDouble width, OptionalDouble efficiency) {
+    return new Pass(
+        WeldingProcess.GTAW_AC,
+        120,
+        14,
+        speed * 4e-3,
+        293.15,
+        width,
+        OptionalDouble.empty(),
+        efficiency,
+        0,
+        OptionalDouble.empty());
+  }
+
+  private static Pass ofWidth(double speed, double width) {
+    return pass(speed, OptionalDouble.of(width), OptionalDouble.empty());
+  }
+
+  private static Pass ofEfficiency(double speed, double efficiency) {
+    return pass(speed, OptionalDouble.empty(), OptionalDouble.of(efficiency));
+  }
+
+  /** Corners of the usual spread. */
+  @ParameterizedTest
+  @CsvSource({"0.9, -0.5", "0.9, 0.5", "1.1, -0.5", "1.1, 0.5"})
+  void aRingOfAnotherWidthIsThatOfItsOwnSolution(double speed, double wider) {
+    WeldCase other = ring(ofWidth(speed, WIDTH + wider * 1e-3));
+    SectionProfile near = NearbySections.to(ring(ofWidth(1, WIDTH))).of(other);
+    assertAlike(SectionSimulation.runThin(other), near);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.9, 0.85", "1.1, 1.15"})
+  void aRingOfAnotherEfficiencyIsThatOfItsOwnSolution(double speed, double hotter) {
+    WeldCase other = ring(ofEfficiency(speed, 0.6 * hotter));
+    SectionProfile near = NearbySections.to(ring(ofEfficiency(1, 0.6))).of(other);
+    assertAlike(SectionSimulation.runThin(other), near);
+  }
+
+  private static void assertAlike(SectionProfile own, SectionProfile near) {
+    double power = own.passes().get(0).netPower();
+    assertEquals(power, near.passes().get(0).netPower(), 0.01 * power);
+    double halfWidth = own.passes().get(0).fusionHalfWidth();
+    assertEquals(halfWidth, near.passes().get(0).fusionHalfWidth(), 0.1 * halfWidth);
+    assertLowestAlike(own, near, Strength::yield);
+    assertLowestAlike(own, near, Strength::tensile);
+    assertLowestAlike(own, near, Strength::hardness);
+  }
+
+  private static void assertLowestAlike(
+      SectionProfile own, SectionProfile near, ToDoubleFunction<Strength> quantity) {
+    double lowest = lowest(own, quantity);
+    assertEquals(lowest, lowest(near, quantity), 0.01 * lowest);
+  }
+
+  private static double lowest(SectionProfile section, ToDoubleFunction<Strength> quantity) {
+    return section.stations().stream()
+        .mapToDouble(station -> quantity.applyAsDouble(station.estimates().get(1).middle()))
+        .min()
+        .orElseThrow();
+  }
+
+  @Test
+  void aPlateIsComputedAsEver() {
+    WeldCase plate = Cases.butt("6061", "T6").weldCase();
+    WeldCase quicker =
+        Cases.butt("6061", "T6").withPasses(Cases.pass(110, 3.3e-3, 293.15)).weldCase();
+    assertEquals(
+        SectionSimulation.runThin(quicker).stations(),
+        NearbySections.to(plate).of(quicker).stations());
+  }
+}
