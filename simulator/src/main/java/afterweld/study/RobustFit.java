@@ -78,11 +78,24 @@ public record RobustFit(
    * @param parameter which
    * @param value best value
    * @param deviation standard deviation
-   * @param low lower end of the 95 % interval
+   * @param low lower end of the 95 % interval, at the parameter's limit at most
    * @param high upper end
    */
   public record Estimate(
-      FitParameter parameter, double value, double deviation, double low, double high) {}
+      FitParameter parameter, double value, double deviation, double low, double high) {
+    private static final double AT_LIMIT = 0.01;
+
+    /** The wider half of the 95 % interval. */
+    public double halfWidth() {
+      return Math.max(high - value, value - low);
+    }
+
+    /** Whether only the limit stopped it: within a hundredth of its range. */
+    public boolean atLimit() {
+      double near = AT_LIMIT * (parameter.high() - parameter.low());
+      return value - parameter.low() < near || parameter.high() - value < near;
+    }
+  }
 
   /** The best values in the order of the parameters. */
   public double[] values() {
@@ -294,9 +307,10 @@ public record RobustFit(
       for (int p = 0; p < values.length; p++) {
         double deviation = parameters.get(p).step() * Math.sqrt(covariance.getEntry(p, p));
         double half = t * deviation;
-        estimates.add(
-            new Estimate(
-                parameters.get(p), values[p], deviation, values[p] - half, values[p] + half));
+        FitParameter one = parameters.get(p);
+        double low = Math.max(one.low(), values[p] - half);
+        double high = Math.min(one.high(), values[p] + half);
+        estimates.add(new Estimate(one, values[p], deviation, low, high));
       }
       return estimates;
     }
