@@ -63,6 +63,11 @@ final class SectionReading {
         .orElse(Double.NaN);
   }
 
+  /** The last station of a side, with its band. */
+  Estimate outermost(boolean left) {
+    return stations.get(left ? 0 : stations.size() - 1).estimates().get(last);
+  }
+
   /** Lowest local yield, Pa; NaN if one is not predicted. */
   double lowestYield() {
     return stations.stream()
