@@ -93,9 +93,28 @@ public final class FittedCase {
       int passes = offset(positions.place("/passes"));
       String quote = quote(passes);
       String value = "{" + inQuotes(quote, KNOWN_TO) + ": " + inQuotes(quote, half) + "}";
-      String key = inQuotes(quote, "spread") + ": ";
-      edits.add(new Edit(passes, passes, key + value + (braced() ? ", " : line(passes))));
+      String entry = inQuotes(quote, "spread") + ": " + value;
+      int at = braced() ? passes : aboveRemarks(passes);
+      edits.add(new Edit(at, at, braced() ? entry + ", " : indent(passes) + entry + "\n"));
     }
+  }
+
+  /** The line above which a key stands with the remarks right over it. */
+  private int aboveRemarks(int at) {
+    int start = lineStart(at);
+    while (start > 0
+        && text.substring(lineStart(start - 1), start).stripLeading().startsWith("#")) {
+      start = lineStart(start - 1);
+    }
+    return start;
+  }
+
+  private int lineStart(int at) {
+    return text.lastIndexOf('\n', at - 1) + 1;
+  }
+
+  private String indent(int at) {
+    return " ".repeat(at - lineStart(at));
   }
 
   /** Before the first of the keys that are there; without any the braces are empty. */
@@ -173,8 +192,7 @@ public final class FittedCase {
   }
 
   private String line(int at) {
-    int start = text.lastIndexOf('\n', at - 1) + 1;
-    return "\n" + " ".repeat(at - start);
+    return "\n" + indent(at);
   }
 
   /** Where a value ends: behind its quotes, or before what may follow a plain one. */

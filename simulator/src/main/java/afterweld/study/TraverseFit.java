@@ -196,7 +196,9 @@ public record TraverseFit(
       return levels.stream().anyMatch(this::isBase)
           ? Optional.empty()
           : Optional.of(
-              levels.stream().map(this::offWords).collect(Collectors.joining(", "))
+              levels.stream()
+                      .map(this::offWords)
+                      .collect(Collectors.joining(" and ", "the last three points agree on ", ""))
                   + ". They lie in softened metal, or alloy or temper is another: the traverse does"
                   + " not reach the base.");
     }
@@ -215,10 +217,9 @@ public record TraverseFit(
       Estimate base = model.base(level.left());
       return String.format(
           Locale.ROOT,
-          "the last three points on the %s agree on %.0f HV, the base is predicted at %.0f to %.0f"
-              + " HV",
-          level.left() ? "left" : "right",
+          "%.0f HV on the %s, where the base is predicted at %.0f to %.0f HV",
           level.hardness(),
+          level.left() ? "left" : "right",
           base.low().hardness(),
           base.high().hardness());
     }

@@ -174,7 +174,11 @@ class StudyInputTest {
     assertTrue(
         fitted("a.yaml", withSpread("spread: {}\n"), 0.6)
             .contains("spread: {arc_efficiency: 4.4 %}\n"));
-    assertTrue(fitted("a.yaml", withSpread(""), 0.6).contains("\n" + ADDED + "passes: # where"));
+    assertTrue(
+        fitted("a.yaml", withSpread("# the weld\n# by hand\n"), 0.6)
+            .contains("none\n" + ADDED + "# the weld\n# by hand\npasses: # where"));
+    assertTrue(
+        fitted("a.yaml", "# one\n" + withSpread(""), 0.6).contains("\n" + ADDED + "passes:"));
   }
 
   @Test
