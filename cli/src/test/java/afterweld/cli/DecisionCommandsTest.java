@@ -162,6 +162,10 @@ class DecisionCommandsTest {
     assertEquals(ExitStatus.DONE, status, memory.err());
     assertEquals(122, Files.readAllLines(out.resolve("map.csv")).size());
     assertTrue(Files.exists(out.resolve("map.png")));
+    JsonNode root = new ObjectMapper().readTree(memory.out());
+    assertTrue(
+        root.get("inside_error_band").asBoolean(), "annealed metal is the weakest throughout");
+    holds(root.get("places").get(0), "lowest_yield_low_MPa", "lowest_yield_high_MPa");
     assertEquals(
         ExitStatus.INPUT_FAULT, run("spread", "examples/cover-strip.json", "--grid", "speed=1..2"));
   }
