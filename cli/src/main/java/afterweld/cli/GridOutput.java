@@ -108,10 +108,24 @@ final class GridOutput {
     }
     return study.insideErrorBand()
         ? Paragraph.of("Lowest: " + place(weakest))
-            + Paragraph.of("Highest: " + place(strongest))
+            + Paragraph.of("Highest: " + place(strongest) + asGood(strongest))
             + Paragraph.of(bandWords(weakest))
         : Paragraph.of("Weakest: " + place(weakest))
-            + Paragraph.of("Strongest: " + place(strongest));
+            + Paragraph.of("Strongest: " + place(strongest) + asGood(strongest));
+  }
+
+  /** A flat top has no one place that is best. */
+  private String asGood(Node strongest) {
+    long others =
+        study.nodes().stream()
+            .filter(node -> node.lowestYield() >= (1 - EVEN) * strongest.lowestYield())
+            .count();
+    return others == 1
+        ? ""
+        : " "
+            + (others - 1)
+            + (others == 2 ? " other place has" : " other places have")
+            + " the same within 1 %.";
   }
 
   private String bandWords(Node weakest) {
