@@ -113,16 +113,25 @@ final class ContourField {
       int[] to = corners[(i + 1) % 3];
       double a = at(from[0], from[1]);
       double b = at(to[0], to[1]);
-      if ((a < level && b >= level) || (b < level && a >= level)) {
-        double part = (level - a) / (b - a);
-        crossings.add(
-            new double[] {from[0] + part * (to[0] - from[0]), from[1] + part * (to[1] - from[1])});
+      if (a < level && b >= level) {
+        crossings.add(crossing(from, to, (level - a) / (b - a)));
+      } else if (b < level && a >= level) {
+        crossings.add(crossing(to, from, (level - b) / (a - b)));
       }
     }
     if (crossings.size() == 2) {
       double[] one = crossings.get(0);
       double[] other = crossings.get(1);
-      pieces.add(new Piece(one[0], one[1], other[0], other[1]));
+      if (!Arrays.equals(one, other)) {
+        pieces.add(new Piece(one[0], one[1], other[0], other[1]));
+      }
     }
+  }
+
+  /**
+   * Always from the lower end: so both triangles of an edge find the same place to the last bit.
+   */
+  private static double[] crossing(int[] low, int[] high, double part) {
+    return new double[] {low[0] + part * (high[0] - low[0]), low[1] + part * (high[1] - low[1])};
   }
 }

@@ -4,9 +4,11 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A field over both axes of a plot: darker where it is higher, with lines of equal value that carry
@@ -17,6 +19,13 @@ final class ContourMap {
   private static final double OVERLAP = 1.6;
 
   private static final float LABEL = 19;
+
+  /** Shade of a field that is the same everywhere: that of its sample in the legend. */
+  private static final double EVEN_SHADE = 0.5;
+
+  /** A line shorter than this many widths of its figure is left without. */
+  private static final double SHORTEST_LABELLED = 0.6;
+
   private static final LineLook CONTOUR = LineLook.plain(Ink.TEXT, 1.8f, Dash.SOLID);
 
   private final Plot plot;
@@ -24,7 +33,6 @@ final class ContourMap {
   private final Axis up;
   private final ContourField field;
   private final List<Double> levels;
-  private final List<Rectangle2D> taken = new ArrayList<>();
 
   /**
    * A map.
@@ -49,14 +57,49 @@ final class ContourMap {
    */
   void draw(Graphics2D g, Color ink, String unit) {
     shade(ink);
-    levels.forEach(level -> contour(g, level, unit));
+    List<Contour> contours = contours();
+    contours.forEach(contour -> plot.curve(new Curve("", contour.line(), CONTOUR)));
+    figures(contours, unit).forEach(figure -> figure.draw(g));
+  }
+
+  /** Every line, the shortest first. */
+  List<Contour> contours() {
+    return levels.stream()
+        .flatMap(
+            level -> linked(field.pieces(level)).stream().map(line -> new Contour(level, line)))
+        .sorted(Comparator.comparingDouble(this::length))
+        .toList();
+  }
+
+  /** One line at a level; there may be several at the same. */
+  record Contour(double level, List<Curve.Spot> line) {}
+
+  /** A value in figures and the room it takes, pixels. */
+  record Figure(Contour contour, Text text, Rectangle2D room) {
+    private void draw(Graphics2D g) {
+      text.drawOver(g, room.getX() + 6, room.getY() + 4 + text.rise());
+    }
+  }
+
+  /** Pixels. */
+  double length(Contour contour) {
+    List<Curve.Spot> line = contour.line();
+    double length = 0;
+    for (int i = 1; i < line.size(); i++) {
+      length +=
+          Math.hypot(
+              plot.x(line.get(i).x()) - plot.x(line.get(i - 1).x()),
+              plot.y(line.get(i).y()) - plot.y(line.get(i - 1).y()));
+    }
+    return length;
   }
 
   /** Words in the middle of the map. */
   void note(Graphics2D g, String words) {
     Curve.Spot middle =
         new Curve.Spot(across.from() + across.span() / 2, up.from() + up.span() / 2);
-    label(g, Text.bold(words, LABEL, Ink.TEXT), List.of(middle));
+    Text text = Text.bold(words, LABEL, Ink.TEXT);
+    new Figure(new Contour(Double.NaN, List.of()), text, box(text, middle)).draw(g);
   }
 
   private double wide() {
@@ -90,7 +133,7 @@ final class ContourMap {
   private void strip(Color ink, int from, int to, int row) {
     long above = steps(from, row);
     if (above >= 0) {
-      double share = 0.08 + 0.55 * above / Math.max(1, levels.size());
+      double share = levels.isEmpty() ? EVEN_SHADE : 0.08 + 0.55 * above / levels.size();
       plot.shade(
           across.from() + from * wide(),
           Math.min(across.to(), across.from() + (to - 1 + OVERLAP) * wide()),
@@ -98,15 +141,6 @@ final class ContourMap {
           Math.min(up.to(), up.from() + (row + OVERLAP) * high()),
           Ink.over(ink, share));
     }
-  }
-
-  private void contour(Graphics2D g, double level, String unit) {
-    List<Curve.Spot> longest = List.of();
-    for (List<Curve.Spot> line : linked(field.pieces(level))) {
-      plot.curve(new Curve("", line, CONTOUR));
-      longest = line.size() > longest.size() ? line : longest;
-    }
-    label(g, Text.bold(Figures.shortest(level) + " " + unit, LABEL, Ink.TEXT), longest);
   }
 
   /** The pieces of a line joined end to end. */
@@ -148,20 +182,61 @@ final class ContourMap {
     return new Curve.Spot(across.from() + column * wide(), up.from() + row * high());
   }
 
-  /** Sets the value on its line, at the first place from the middle on that is still free. */
-  private void label(Graphics2D g, Text text, List<Curve.Spot> line) {
-    for (int i = 0; i < line.size(); i++) {
-      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
-      Curve.Spot spot = line.get(Math.floorMod(line.size() / 2 + away, line.size()));
-      double left = plot.x(spot.x()) - text.width() / 2;
-      double top = plot.y(spot.y()) - text.height() / 2;
-      Rectangle2D box =
-          new Rectangle2D.Double(left - 6, top - 4, text.width() + 12, text.height() + 8);
-      if (plot.area().contains(box) && taken.stream().noneMatch(box::intersects)) {
-        taken.add(box);
-        text.drawOver(g, left, top + text.rise());
-        return;
+  /**
+   * A figure for every line that is long enough, as near to its middle as it is free there: best
+   * where it covers no other line, else where it covers no other figure. Short lines choose first.
+   */
+  List<Figure> figures(List<Contour> contours, String unit) {
+    List<Figure> figures = new ArrayList<>();
+    for (Contour contour : contours) {
+      Text text = Text.bold(Figures.shortest(contour.level()) + " " + unit, LABEL, Ink.TEXT);
+      if (length(contour) >= SHORTEST_LABELLED * text.width()) {
+        room(text, contour, contours, figures)
+            .ifPresent(box -> figures.add(new Figure(contour, text, box)));
       }
     }
+    return figures;
+  }
+
+  private Optional<Rectangle2D> room(
+      Text text, Contour contour, List<Contour> all, List<Figure> figures) {
+    List<Rectangle2D> free =
+        fromTheMiddle(contour.line()).stream()
+            .map(spot -> box(text, spot))
+            .filter(box -> figures.stream().noneMatch(figure -> box.intersects(figure.room())))
+            .toList();
+    return free.stream()
+        .filter(
+            box -> all.stream().noneMatch(other -> !other.equals(contour) && covers(box, other)))
+        .findFirst()
+        .or(() -> free.stream().findFirst());
+  }
+
+  private static List<Curve.Spot> fromTheMiddle(List<Curve.Spot> line) {
+    List<Curve.Spot> order = new ArrayList<>();
+    for (int i = 0; i < line.size(); i++) {
+      int away = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+      order.add(line.get(Math.floorMod(line.size() / 2 + away, line.size())));
+    }
+    return order;
+  }
+
+  private boolean covers(Rectangle2D box, Contour contour) {
+    return contour.line().stream()
+        .anyMatch(spot -> box.contains(plot.x(spot.x()), plot.y(spot.y())));
+  }
+
+  /** Around a spot, moved inwards where it would reach over the edge of the map. */
+  private Rectangle2D box(Text text, Curve.Spot spot) {
+    Rectangle2D area = plot.area();
+    double width = text.width() + 12;
+    double height = text.height() + 8;
+    double left = plot.x(spot.x()) - width / 2;
+    double top = plot.y(spot.y()) - height / 2;
+    return new Rectangle2D.Double(
+        Math.max(area.getMinX(), Math.min(area.getMaxX() - width, left)),
+        Math.max(area.getMinY(), Math.min(area.getMaxY() - height, top)),
+        width,
+        height);
   }
 }

@@ -7,19 +7,22 @@ import afterweld.study.GridStudy.Node;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The joint over one or two inputs: lowest yield and width of the softened zone, as lines over one
- * input or as contours over two.
+ * The joint over one or two inputs: lowest yield, and how wide the metal is that lies over 2 %
+ * below the base, as lines over one input or as contours over two.
  */
 public final class GridChart {
   private static final double GAP = 24;
   private static final int HEIGHT = 1560;
   private static final int LINES = 8;
   private static final int FINE = 16;
+  private static final String YIELD_NAME = "lowest local yield";
+  private static final String WIDTH_NAME = "width of the metal over 2 % below the base";
 
   private static final LineLook STRENGTH =
       new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE);
@@ -29,7 +32,7 @@ public final class GridChart {
   private final GridStudy study;
   private final UnitSystem units;
 
-  private GridChart(GridStudy study, UnitSystem units) {
+  GridChart(GridStudy study, UnitSystem units) {
     this.study = study;
     this.units = units;
   }
@@ -46,32 +49,54 @@ public final class GridChart {
     Page page =
         new Page(
             HEIGHT,
-            "Lowest strength and softened width " + over,
+            "Lowest yield and width below the base " + over,
             subject,
             new Legend(chart.legend()),
             List.of(caution),
-            List.of(
-                "Arc efficiency of the case as written; the bead follows. No colour: no weld, or"
-                    + " not predicted. Softened: yield over 2 % below the base of its side."));
+            chart.notes());
     return new Picture("map", page, chart.description(), chart::draw);
   }
 
-  private List<Legend.Entry> legend() {
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    boolean varies = study.axes().size() == 1 || !meaning(Node::lowestYield, "").isEmpty();
+    if (varies && study.insideErrorBand()) {
+      notes.add(
+          "All differences in yield over this map lie inside the model's own error band: they show"
+              + " which way it tends, not that one place is stronger.");
+    }
+    notes.add(
+        "Arc efficiency of the case as written; the bead follows."
+            + (study.axes().size() == 1 ? " No line: " : " No colour: ")
+            + "no weld, or not predicted.");
+    notes.add(
+        "Width: from the first to the last metal, base or weld, with a yield over 2 % below that of"
+            + " its base before welding.");
+    return notes;
+  }
+
+  List<Legend.Entry> legend() {
     return study.axes().size() == 1
-        ? List.of(
-            Legend.Entry.line("lowest local yield", STRENGTH),
-            Legend.Entry.line("width of the softened zone", WIDTH))
+        ? List.of(Legend.Entry.line(YIELD_NAME, STRENGTH), Legend.Entry.line(WIDTH_NAME, WIDTH))
         : List.of(
             Legend.Entry.area(
-                "lowest local yield: darker is stronger", Ink.tint(Ink.DEEP_BLUE, 0.5)),
+                YIELD_NAME + meaning(Node::lowestYield, "stronger"), Ink.tint(Ink.DEEP_BLUE, 0.5)),
             Legend.Entry.area(
-                "width of the softened zone: darker is wider", Ink.tint(Ink.EMBER, 0.5)));
+                WIDTH_NAME + meaning(Node::softenedWidth, "wider"), Ink.tint(Ink.EMBER, 0.5)));
+  }
+
+  /** What the shade says, where it says anything. */
+  private String meaning(ToDoubleFunction<Node> value, String darker) {
+    return field(OutputQuantity.YIELD, value).levels(LINES).isEmpty()
+        ? ""
+        : ": darker is " + darker;
   }
 
   private String description() {
     return String.format(
         Locale.ROOT,
-        "Lowest yield from %s to %s and softened width from %s to %s over %s.",
+        "Lowest yield from %s to %s and width of the metal over 2 %% below the base from %s to %s"
+            + " over %s.",
         shown(OutputQuantity.YIELD, least(Node::lowestYield)),
         shown(OutputQuantity.YIELD, most(Node::lowestYield)),
         shown(OutputQuantity.DISTANCE, least(Node::softenedWidth)),
@@ -107,7 +132,7 @@ public final class GridChart {
         new Rectangle2D.Double(room.getX(), room.getY() + height + GAP, room.getWidth(), height);
     if (study.axes().size() == 1) {
       line(g, upper, OutputQuantity.YIELD, "lowest yield", Node::lowestYield, STRENGTH);
-      line(g, lower, OutputQuantity.DISTANCE, "softened width", Node::softenedWidth, WIDTH);
+      line(g, lower, OutputQuantity.DISTANCE, "width", Node::softenedWidth, WIDTH);
     } else {
       map(g, upper, OutputQuantity.YIELD, Node::lowestYield, Ink.DEEP_BLUE);
       map(g, lower, OutputQuantity.DISTANCE, Node::softenedWidth, Ink.EMBER);
@@ -152,17 +177,33 @@ public final class GridChart {
     Axis across = axis(0);
     Axis up = axis(1);
     Plot plot = new Plot(g, frame, across, up);
-    double[] values =
-        study.nodes().stream()
-            .mapToDouble(node -> quantity.in(units, value.applyAsDouble(node)))
-            .toArray();
-    int steps = GridStudy.steps(2);
-    ContourField field = new ContourField(values, steps).finer(FINE);
+    ContourField field = field(quantity, value);
     List<Double> levels = field.levels(LINES);
     ContourMap map = new ContourMap(plot, across, up, field, levels);
     map.draw(g, ink, quantity.unit(units));
     if (levels.isEmpty() && Double.isFinite(most(value))) {
-      map.note(g, "about " + Figures.of(quantity, units, most(value)) + " throughout");
+      map.note(g, even(quantity, value));
     }
+  }
+
+  private ContourField field(OutputQuantity quantity, ToDoubleFunction<Node> value) {
+    double[] values =
+        study.nodes().stream()
+            .mapToDouble(node -> quantity.in(units, value.applyAsDouble(node)))
+            .toArray();
+    return new ContourField(values, GridStudy.steps(2)).finer(FINE);
+  }
+
+  /** What a map says whose values no line parts. */
+  String even(OutputQuantity quantity, ToDoubleFunction<Node> value) {
+    String low = Figures.of(quantity, units, least(value));
+    String high = Figures.of(quantity, units, most(value));
+    boolean everywhere =
+        study.nodes().stream().allMatch(n -> Double.isFinite(value.applyAsDouble(n)));
+    String where = everywhere ? "the same everywhere" : "the same wherever there is a value";
+    if (quantity == OutputQuantity.DISTANCE && most(value) == 0) {
+      return "no metal over 2 % below the base";
+    }
+    return low.equals(high) ? where + ": " + low : where + " within 1 %: " + low + " to " + high;
   }
 }

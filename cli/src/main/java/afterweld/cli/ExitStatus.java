@@ -5,7 +5,7 @@ final class ExitStatus {
   /** All done, and what the case requires is met or nothing is required. */
   static final int DONE = 0;
 
-  /** All done, but a requirement is not met or unclear. */
+  /** All done, but a requirement is not met or unclear, or nothing could be fitted. */
   static final int REQUIREMENT_OPEN = 1;
 
   /** Nothing done: the command line, the case or the output folder is at fault. */

@@ -7,6 +7,7 @@ import afterweld.charts.TraverseChart;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse;
+import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -69,12 +70,16 @@ final class FitCommand implements Callable<Integer> {
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("fit.txt", table.text().getBytes(StandardCharsets.UTF_8));
     files.put("fit.csv", table.csv().getBytes(StandardCharsets.UTF_8));
-    if (fit.fit().isPresent()) {
-      files.put(fittedName(), fitted(table, fit).getBytes(StandardCharsets.UTF_8));
-    }
+    fit.fit()
+        .map(found -> fitted(table, fit, found.estimates().get(0)))
+        .ifPresent(text -> files.put(fittedName(), text.getBytes(StandardCharsets.UTF_8)));
     Picture picture = TraverseChart.of(fit, weld.title(), String.join(" ", cautions), units);
     files.putAll(DrawnFiles.of(List.of(picture)));
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    return new Answer(table.text(), table.answer(), json, files, status(fit));
+  }
+
+  private static int status(TraverseFit fit) {
+    return fit.fit().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
   }
 
   private HardnessTraverse traverse() {
@@ -90,9 +95,11 @@ final class FitCommand implements Callable<Integer> {
     return new CaseInput(options.caseFile()).name() + "-fitted" + (json ? ".json" : ".yaml");
   }
 
-  private String fitted(FitTable table, TraverseFit fit) {
+  private String fitted(FitTable table, TraverseFit fit, RobustFit.Estimate efficiency) {
     byte[] content = new CaseInput(options.caseFile()).content();
     List<String> remarks = table.remarks(String.valueOf(traverseFile.getFileName()));
-    return fittedCases.of(options.caseFile().toString(), content, fit.efficiencies(), remarks);
+    double half = efficiency.halfWidth() / efficiency.value();
+    return fittedCases.of(
+        options.caseFile().toString(), content, fit.efficiencies(), half, remarks);
   }
 }

@@ -2,7 +2,7 @@ package afterweld.cli;
 
 import java.util.List;
 
-/** Writes the text of a case with fitted efficiencies in it and remarks on top. */
+/** Writes the text of a case with fitted efficiencies and their spread in it and remarks on top. */
 @FunctionalInterface
 interface FittedCases {
   /**
@@ -11,7 +11,13 @@ interface FittedCases {
    * @param fileName name of the case as the user gave it
    * @param content the case as read without faults
    * @param efficiencies one for each pass
+   * @param half half-width of the efficiency's 95 % interval, relative
    * @param remarks what the fit found that no key holds
    */
-  String of(String fileName, byte[] content, List<Double> efficiencies, List<String> remarks);
+  String of(
+      String fileName,
+      byte[] content,
+      List<Double> efficiencies,
+      double half,
+      List<String> remarks);
 }

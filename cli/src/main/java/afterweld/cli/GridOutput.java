@@ -7,12 +7,10 @@ import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
 import afterweld.study.GridStudy.Node;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A map over one or two inputs as a table, as CSV and for programs. */
@@ -96,24 +94,50 @@ final class GridOutput {
 
   /** The answer only. */
   String answer() {
-    Comparator<Node> byYield = Comparator.comparingDouble(Node::lowestYield);
-    List<Node> known =
-        study.nodes().stream().filter(node -> Double.isFinite(node.lowestYield())).toList();
-    Optional<Node> weakest = known.stream().min(byYield);
-    Optional<Node> strongest = known.stream().max(byYield);
-    boolean even =
-        weakest.isPresent()
-            && strongest.get().lowestYield() - weakest.get().lowestYield()
-                < EVEN * strongest.get().lowestYield();
-    if (even) {
+    return study
+        .weakest()
+        .map(node -> answer(node, study.strongest().orElseThrow()))
+        .orElse(Paragraph.of("No strength is predicted anywhere on this map."));
+  }
+
+  private String answer(Node weakest, Node strongest) {
+    if (strongest.lowestYield() - weakest.lowestYield() < EVEN * strongest.lowestYield()) {
       return Paragraph.of(
           "The lowest yield varies by less than 1 % over the whole map. For instance "
-              + place(weakest.get()));
+              + place(weakest));
     }
-    return weakest.map(node -> Paragraph.of("Weakest: " + place(node))).orElse("")
-        + strongest
-            .map(node -> Paragraph.of("Strongest: " + place(node)))
-            .orElse(Paragraph.of("No strength is predicted anywhere on this map."));
+    return study.insideErrorBand()
+        ? Paragraph.of("Lowest: " + place(weakest))
+            + Paragraph.of("Highest: " + place(strongest) + asGood(strongest))
+            + Paragraph.of(bandWords(weakest))
+        : Paragraph.of("Weakest: " + place(weakest))
+            + Paragraph.of("Strongest: " + place(strongest) + asGood(strongest));
+  }
+
+  /** A flat top has no one place that is best. */
+  private String asGood(Node strongest) {
+    long others =
+        study.nodes().stream()
+            .filter(node -> node.lowestYield() >= (1 - EVEN) * strongest.lowestYield())
+            .count();
+    return others == 1
+        ? ""
+        : " "
+            + (others - 1)
+            + (others == 2 ? " other place has" : " other places have")
+            + " the same within 1 %.";
+  }
+
+  private String bandWords(Node weakest) {
+    return "All differences over this map lie inside the model's own error band of one value ("
+        + OutputQuantity.YIELD.text(units, weakest.lowestYield())
+        + " "
+        + units.stressUnit()
+        + ": "
+        + OutputQuantity.YIELD.text(units, weakest.lowestYieldLow())
+        + " to "
+        + OutputQuantity.YIELD.text(units, weakest.lowestYieldHigh())
+        + "). They show which way it tends, not that one place is stronger.";
   }
 
   private String place(Node node) {
@@ -138,7 +162,7 @@ final class GridOutput {
         + OutputQuantity.TENSILE.text(units, node.tensile())
         + " "
         + units.stressUnit()
-        + ", softened over "
+        + ", over 2 % below the base on "
         + OutputQuantity.DISTANCE.text(units, node.softenedWidth())
         + " "
         + units.lengthUnit()
@@ -150,6 +174,7 @@ final class GridOutput {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("grid", study.axes().stream().map(GridOutput::axis).toList());
+    root.put("inside_error_band", study.insideErrorBand());
     root.put("places", study.nodes().stream().map(this::placeJson).toList());
     root.put("cautions", cautions);
     return JsonText.of(root);
@@ -174,6 +199,8 @@ final class GridOutput {
           new JsonNumber(input.kind().in(UnitSystem.METRIC, node.values().get(i)), 3));
     }
     json.put("lowest_yield_MPa", new JsonNumber(node.lowestYield() * 1e-6, 1));
+    json.put("lowest_yield_low_MPa", new JsonNumber(node.lowestYieldLow() * 1e-6, 1));
+    json.put("lowest_yield_high_MPa", new JsonNumber(node.lowestYieldHigh() * 1e-6, 1));
     json.put("joint_tensile_MPa", new JsonNumber(node.tensile() * 1e-6, 1));
     json.put("softened_width_mm", new JsonNumber(node.softenedWidth() * 1e3, 2));
     json.put("bead_width_mm", new JsonNumber(node.beadWidth() * 1e3, 2));

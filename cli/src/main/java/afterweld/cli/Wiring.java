@@ -4,6 +4,7 @@ import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.Fault;
 import afterweld.casefile.FittedCase;
+import afterweld.casefile.Positions;
 import afterweld.charts.AlongWeldChart;
 import afterweld.charts.FillerChart;
 import afterweld.charts.Picture;
@@ -62,12 +63,16 @@ final class Wiring {
 
   /** Checks on the way that the new case reads as meant: a wrong one is never written. */
   private static String fitted(
-      String fileName, byte[] content, List<Double> efficiencies, List<String> remarks) {
+      String fileName,
+      byte[] content,
+      List<Double> efficiencies,
+      double half,
+      List<String> remarks) {
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
     String text = new String(content, StandardCharsets.UTF_8);
-    String fitted =
-        FittedCase.of(text, reader.read(fileName, content).positions(), efficiencies, remarks);
+    Positions positions = reader.read(fileName, content).positions();
+    String fitted = FittedCase.of(text, positions, efficiencies, half, remarks);
     WeldCase again = read(fileName, fitted.getBytes(StandardCharsets.UTF_8)).caseFile().weld();
     for (int i = 0; i < efficiencies.size(); i++) {
       double written = again.passes().get(i).efficiency().orElse(Double.NaN);

@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.casefile.CaseFile;
+import afterweld.casefile.CaseReader;
 import afterweld.cli.classroom.Browser;
+import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -174,6 +177,10 @@ class DecisionCommandsTest {
     assertEquals(ExitStatus.DONE, status, memory.err());
     assertEquals(122, Files.readAllLines(out.resolve("map.csv")).size());
     assertTrue(Files.exists(out.resolve("map.png")));
+    JsonNode root = new ObjectMapper().readTree(memory.out());
+    assertTrue(
+        root.get("inside_error_band").asBoolean(), "annealed metal is the weakest throughout");
+    holds(root.get("places").get(0), "lowest_yield_low_MPa", "lowest_yield_high_MPa");
     assertEquals(
         ExitStatus.INPUT_FAULT, run("spread", "examples/cover-strip.json", "--grid", "speed=1..2"));
     assertEquals(
@@ -196,11 +203,35 @@ class DecisionCommandsTest {
     String text = Files.readString(again);
     assertTrue(text.contains(String.format(java.util.Locale.ROOT, "efficiency: %.4f}", fitted)));
     assertTrue(text.contains("# 4643 brings the magnesium"), "remarks stay");
+    double half = root.get("parameters").get(0).get("high").asDouble() - fitted;
+    assertEquals(half / fitted, read(again).spread().arcEfficiency().orElseThrow(), 0.0012);
     Path second = folder.resolve("fit-again");
     run("fit", again.toString(), traverse, "--quiet", "--out", second.toString());
     JsonNode settled = new ObjectMapper().readTree(second.resolve("result.json").toFile());
     assertEquals(root.get("rms_after_HV").asDouble(), settled.get("rms_after_HV").asDouble(), 0.1);
     assertTrue(Files.exists(out.resolve("fit.png")));
+  }
+
+  private static CaseFile read(Path file) throws IOException {
+    MaterialLibrary library = MaterialLibrary.standard();
+    return new CaseReader(library.bases(), library.fillers())
+        .read(file.toString(), Files.readAllBytes(file))
+        .caseFile()
+        .orElseThrow();
+  }
+
+  @Test
+  void aTraverseThatFitsNothingEndsWithAnotherStatusAndNoCase() throws IOException {
+    Path traverse = folder.resolve("far.csv");
+    String points = "60,109\n62,108\n64,110\n66,109\n68,107\n70,111\n72,109\n74,109\n";
+    Files.writeString(traverse, "distance_mm,HV\n" + points);
+    Path out = folder.resolve("far");
+    assertEquals(
+        ExitStatus.REQUIREMENT_OPEN,
+        run("fit", FORK_ARM, traverse.toString(), "--out", out.toString()));
+    assertTrue(memory.out().contains("Nothing fitted"), memory.out());
+    assertTrue(Files.exists(out.resolve("fit.txt")));
+    assertFalse(Files.exists(out.resolve("fork-arm-fitted.yaml")));
   }
 
   @Test

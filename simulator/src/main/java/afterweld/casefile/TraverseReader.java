@@ -26,6 +26,8 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
   private static final double FARTHEST = 2;
   private static final String HEAD =
       "a head with distance_mm or distance_in, HV or HB, and sd if it is known";
+  private static final List<String> NAMES = List.of("distance_mm", "distance_in", "hv", "hb", "sd");
+  private static final List<String> DEVIATIONS = List.of("sd", "std", "dev", "sigma", "scatter");
 
   /** Copies the list. */
   public TraverseReader {
@@ -102,10 +104,38 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
           Arrays.stream(line.split(",", -1))
               .map(cell -> cell.strip().toLowerCase(Locale.ROOT))
               .toList();
+      int before = faults.count();
+      String[] cells = line.split(",", -1);
+      for (int i = 0; i < cells.length; i++) {
+        known(names, cells, i, number);
+      }
       columns = Columns.of(names);
-      if (columns.isEmpty()) {
+      if (columns.isEmpty() && faults.count() == before) {
         faults.add(new Place(number, 1), "found " + Quoted.of(line) + "; expected " + HEAD);
       }
+    }
+
+    /** A column left aside unread could be the scatter that the user took care to measure. */
+    private void known(List<String> names, String[] cells, int index, int line) {
+      String name = names.get(index);
+      String found = Quoted.of(cells[index].strip());
+      Place place = new Place(line, column(cells, index) + leading(cells[index]));
+      if (!name.isEmpty() && !NAMES.contains(name)) {
+        faults.add(place, "unknown column " + found + "; expected " + HEAD + meant(name));
+      } else if (!name.isEmpty() && names.indexOf(name) < index) {
+        faults.add(place, "found the column " + found + " again; expected it once");
+      }
+    }
+
+    /** A deviation goes by many names, all of them far from the one that is read. */
+    private static String meant(String name) {
+      return DEVIATIONS.stream().anyMatch(name::contains)
+          ? "; did you mean 'sd'?"
+          : Names.hint(name, NAMES);
+    }
+
+    private static int leading(String cell) {
+      return cell.length() - cell.stripLeading().length();
     }
 
     private Optional<HardnessTraverse.Point> point(String line, int number, Columns where) {

@@ -2,6 +2,7 @@ package afterweld.study;
 
 import afterweld.choice.AgedOnly;
 import afterweld.choice.Requirement;
+import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -9,18 +10,23 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A map of the joint over one or two inputs. The arc efficiency of the case as written is kept, so
- * that the bead follows the inputs. Values are of the last state, best estimates without bands;
- * where the case only ages after welding, with the weld metal no stronger than as welded.
+ * that the bead follows the inputs. Values are of the last state, best estimates, the lowest yield
+ * with its error band; where the case only ages after welding, with the weld metal no stronger than
+ * as welded.
  *
  * @param axes one or two
  * @param nodes with the first axis running fastest
  */
 public record GridStudy(List<Axis> axes, List<Node> nodes) {
+  private static final Comparator<Node> BY_YIELD = Comparator.comparingDouble(Node::lowestYield);
   private static final int ALONE = 25;
   private static final int TOGETHER = 11;
 
@@ -49,18 +55,44 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
    *
    * @param values of the axes, SI or kelvin
    * @param lowestYield lowest local yield, Pa
+   * @param lowestYieldLow low end of its error band, Pa
+   * @param lowestYieldHigh high end
    * @param tensile of the joint dressed flush, Pa
-   * @param softenedWidth of what is over 2 % softer than its base, m
+   * @param softenedWidth from the first to the last metal whose yield is over 2 % below the base of
+   *     its side before welding, be it softened base or weld metal, m
    * @param beadWidth widest bead, m
    * @param noWeld why there is no weld; empty if there is one, and the numbers are NaN if not
    */
   public record Node(
       List<Double> values,
       double lowestYield,
+      double lowestYieldLow,
+      double lowestYieldHigh,
       double tensile,
       double softenedWidth,
       double beadWidth,
       String noWeld) {}
+
+  /** The place with the lowest yield, among those that have one. */
+  public Optional<Node> weakest() {
+    return known().min(BY_YIELD);
+  }
+
+  /** The place whose lowest yield is highest. */
+  public Optional<Node> strongest() {
+    return known().max(BY_YIELD);
+  }
+
+  private Stream<Node> known() {
+    return nodes.stream().filter(node -> Double.isFinite(node.lowestYield()));
+  }
+
+  /** Whether the weakest and the strongest place lie each in the error band of the other. */
+  public boolean insideErrorBand() {
+    return weakest().isPresent()
+        && strongest().orElseThrow().lowestYield() <= weakest().orElseThrow().lowestYieldHigh()
+        && weakest().orElseThrow().lowestYield() >= strongest().orElseThrow().lowestYieldLow();
+  }
 
   /** Number of steps along each axis. */
   public static int steps(int axes) {
@@ -114,16 +146,21 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
     }
     try {
       SectionProfile profile = SectionSimulation.run(at);
-      SectionReading reading = new SectionReading(AgedOnly.cautious(profile)).exact();
+      SectionReading banded = new SectionReading(AgedOnly.cautious(profile));
+      SectionReading reading = banded.exact();
+      Estimate weakest = banded.weakest();
       return new Node(
           values,
           reading.lowestYield(),
+          weakest.low().yield(),
+          weakest.high().yield(),
           JointRun.of(reading, gauge, Requirement.NONE).tensile(),
           reading.softenedWidth(gauge),
           2 * profile.passes().stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow(),
           "");
     } catch (HeatInputException noWeld) {
-      return new Node(values, Double.NaN, Double.NaN, Double.NaN, Double.NaN, noWeld.getMessage());
+      double none = Double.NaN;
+      return new Node(values, none, none, none, none, none, none, noWeld.getMessage());
     }
   }
 }

@@ -2,8 +2,10 @@ package afterweld.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A hardness traverse as measured across the weld.
@@ -61,15 +63,38 @@ public record HardnessTraverse(List<Point> points) {
     return points.get(0).distance() < 0 && points.get(points.size() - 1).distance() > 0;
   }
 
-  /** Whether the last three points on either side agree within 8 HV, as base metal does. */
-  public boolean reachesBase() {
+  /** What the outermost three points agree on, on the left and on the right, where they do. */
+  public List<Level> outerLevels() {
     int size = points.size();
-    return even(points.subList(0, END_POINTS)) || even(points.subList(size - END_POINTS, size));
+    List<Level> levels = new ArrayList<>();
+    if (points.get(0).distance() < 0) {
+      level(points.subList(0, END_POINTS)).ifPresent(levels::add);
+    }
+    if (points.get(size - 1).distance() > 0) {
+      level(points.subList(size - END_POINTS, size)).ifPresent(levels::add);
+    }
+    return levels;
   }
 
-  private static boolean even(List<Point> some) {
-    double low = some.stream().mapToDouble(Point::hardness).min().orElseThrow();
-    double high = some.stream().mapToDouble(Point::hardness).max().orElseThrow();
-    return high - low <= BASE_SCATTER;
+  private static Optional<Level> level(List<Point> some) {
+    DoubleSummaryStatistics hardness =
+        some.stream().mapToDouble(Point::hardness).summaryStatistics();
+    double squares = some.stream().mapToDouble(point -> Math.pow(point.deviation(), 2)).sum();
+    return hardness.getMax() - hardness.getMin() > BASE_SCATTER
+        ? Optional.empty()
+        : Optional.of(
+            new Level(
+                some.get(0).distance() < 0,
+                hardness.getAverage(),
+                Math.sqrt(squares) / some.size()));
   }
+
+  /**
+   * The mean of three neighbours that agree within 8 HV.
+   *
+   * @param left whether they lie on the left
+   * @param hardness HV
+   * @param deviation standard deviation of the mean, HV
+   */
+  public record Level(boolean left, double hardness, double deviation) {}
 }

@@ -40,16 +40,27 @@ import org.apache.commons.math3.util.Pair;
  *     has no effect
  * @param s2 residual variance over what the points' own scatter explains: about 1 if all is well
  * @param residuals at the best values, in standard deviations of the points
+ * @param weakest the direction that the residuals tell least, in steps of the parameters, of length
+ *     one: two large parts move together, one alone has hardly an effect
+ * @param settled whether the search came to rest; if not, the values are where it stood
  */
 public record RobustFit(
     List<Estimate> estimates,
     List<List<Double>> correlation,
     double condition,
     double s2,
-    List<Double> residuals) {
+    List<Double> residuals,
+    List<Double> weakest,
+    boolean settled) {
   private static final double HUBER = 1.5;
   private static final int REWEIGHTS = 30;
   private static final double SETTLED = 1e-7;
+
+  /**
+   * Weights that still move the values by less than this, in steps, are told from rest by nobody.
+   */
+  private static final double AT_REST = 1e-3;
+
   private static final int MOST_STEPS = 300;
   private static final double[] STARTS = {0, -0.8, 0.8};
   private static final double SINGULAR = 1e10;
@@ -70,6 +81,7 @@ public record RobustFit(
     estimates = List.copyOf(estimates);
     correlation = List.copyOf(correlation);
     residuals = List.copyOf(residuals);
+    weakest = List.copyOf(weakest);
   }
 
   /**
@@ -78,11 +90,24 @@ public record RobustFit(
    * @param parameter which
    * @param value best value
    * @param deviation standard deviation
-   * @param low lower end of the 95 % interval
+   * @param low lower end of the 95 % interval, at the parameter's limit at most
    * @param high upper end
    */
   public record Estimate(
-      FitParameter parameter, double value, double deviation, double low, double high) {}
+      FitParameter parameter, double value, double deviation, double low, double high) {
+    private static final double AT_LIMIT = 0.01;
+
+    /** The wider half of the 95 % interval. */
+    public double halfWidth() {
+      return Math.max(high - value, value - low);
+    }
+
+    /** Whether only the limit stopped it: within a hundredth of its range. */
+    public boolean atLimit() {
+      double near = AT_LIMIT * (parameter.high() - parameter.low());
+      return value - parameter.low() < near || parameter.high() - value < near;
+    }
+  }
 
   /** The best values in the order of the parameters. */
   public double[] values() {
@@ -100,40 +125,48 @@ public record RobustFit(
     return most;
   }
 
+  /** Where a search ended, and whether it came to rest there. */
+  private static final class Run {
+    private final double[] values;
+    private final boolean settled;
+
+    Run(double[] values, boolean settled) {
+      this.values = values;
+      this.settled = settled;
+    }
+  }
+
   private record Work(
       List<FitParameter> parameters, UnaryOperator<double[]> model, double difference) {
 
     RobustFit fit() {
-      double[] best = null;
+      Run best = null;
       double least = Double.POSITIVE_INFINITY;
       for (double start : STARTS) {
-        double[] values = from(start);
-        double cost = huber(model.apply(values));
-        if (cost < least) {
+        Run run = from(start);
+        double cost = huber(model.apply(run.values));
+        if (best == null || cost < least) {
           least = cost;
-          best = values;
+          best = run;
         }
       }
       return result(best);
     }
 
-    private double[] from(double offset) {
-      double[] inner =
-          parameters.stream()
-              .mapToDouble(p -> inner(p, within(p, p.start() + offset * p.step())))
-              .toArray();
-      double[] values = outer(inner);
+    private Run from(double offset) {
+      double[] values =
+          parameters.stream().mapToDouble(p -> within(p, p.start() + offset * p.step())).toArray();
+      boolean rested = false;
       for (int round = 0; round < REWEIGHTS; round++) {
-        double[] weights = weights(model.apply(values));
-        double[] next = outer(solve(inner, weights));
-        boolean settled = settled(values, next);
-        values = next;
-        inner = inner(values);
+        Run next = solve(inner(values), weights(model.apply(values)));
+        boolean settled = settled(values, next.values, SETTLED);
+        rested = next.settled && settled(values, next.values, AT_REST);
+        values = next.values;
         if (settled) {
           break;
         }
       }
-      return values;
+      return new Run(values, rested);
     }
 
     private static double within(FitParameter p, double value) {
@@ -141,36 +174,41 @@ public record RobustFit(
       return Math.max(p.low() + margin, Math.min(p.high() - margin, value));
     }
 
-    private boolean settled(double[] one, double[] other) {
+    private boolean settled(double[] one, double[] other, double within) {
       for (int i = 0; i < one.length; i++) {
-        if (Math.abs(one[i] - other[i]) > SETTLED * parameters.get(i).step()) {
+        if (Math.abs(one[i] - other[i]) > within * parameters.get(i).step()) {
           return false;
         }
       }
       return true;
     }
 
-    private double[] solve(double[] start, double[] weights) {
+    private Run solve(double[] start, double[] weights) {
       try {
-        return new LevenbergMarquardtOptimizer()
-            .optimize(
-                new LeastSquaresBuilder()
-                    .start(start)
-                    .model(point -> evaluated(point.toArray(), weights))
-                    .target(new double[weights.length])
-                    .maxEvaluations(MOST_STEPS)
-                    .maxIterations(MOST_STEPS)
-                    .checker(
-                        (iteration, before, after) ->
-                            settled(
-                                outer(before.getPoint().toArray()),
-                                outer(after.getPoint().toArray())))
-                    .build())
-            .getPoint()
-            .toArray();
+        return new Run(outer(optimum(start, weights)), true);
       } catch (MathIllegalStateException notSettled) {
-        return start;
+        return new Run(outer(start), false);
       }
+    }
+
+    private double[] optimum(double[] start, double[] weights) {
+      return new LevenbergMarquardtOptimizer()
+          .optimize(
+              new LeastSquaresBuilder()
+                  .start(start)
+                  .model(point -> evaluated(point.toArray(), weights))
+                  .target(new double[weights.length])
+                  .maxEvaluations(MOST_STEPS)
+                  .maxIterations(MOST_STEPS)
+                  .checker(
+                      (iteration, before, after) ->
+                          settled(
+                              outer(before.getPoint().toArray()),
+                              outer(after.getPoint().toArray()),
+                              SETTLED))
+                  .build())
+          .getPoint()
+          .toArray();
     }
 
     private Pair<RealVector, RealMatrix> evaluated(double[] inner, double[] weights) {
@@ -252,12 +290,14 @@ public record RobustFit(
           .sum();
     }
 
-    private RobustFit result(double[] values) {
+    private RobustFit result(Run run) {
+      double[] values = run.values;
       double[] residuals = model.apply(values);
       int free = residuals.length - values.length;
       double s2 = robustVariance(residuals, free);
       RealMatrix scaled = scaled(values);
-      double condition = new SingularValueDecomposition(scaled).getConditionNumber();
+      SingularValueDecomposition parts = new SingularValueDecomposition(scaled);
+      double condition = parts.getConditionNumber();
       boolean known = condition < SINGULAR;
       RealMatrix covariance = known ? inverse(scaled).scalarMultiply(s2) : unknown(values.length);
       return new RobustFit(
@@ -265,7 +305,9 @@ public record RobustFit(
           correlation(covariance),
           known ? condition : Double.POSITIVE_INFINITY,
           s2,
-          Arrays.stream(residuals).boxed().toList());
+          Arrays.stream(residuals).boxed().toList(),
+          Arrays.stream(parts.getV().getColumn(values.length - 1)).boxed().toList(),
+          run.settled);
     }
 
     private static double robustVariance(double[] residuals, int free) {
@@ -294,9 +336,10 @@ public record RobustFit(
       for (int p = 0; p < values.length; p++) {
         double deviation = parameters.get(p).step() * Math.sqrt(covariance.getEntry(p, p));
         double half = t * deviation;
-        estimates.add(
-            new Estimate(
-                parameters.get(p), values[p], deviation, values[p] - half, values[p] + half));
+        FitParameter one = parameters.get(p);
+        double low = Math.max(one.low(), values[p] - half);
+        double high = Math.min(one.high(), values[p] + half);
+        estimates.add(new Estimate(one, values[p], deviation, low, high));
       }
       return estimates;
     }

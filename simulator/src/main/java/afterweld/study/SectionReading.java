@@ -59,12 +59,30 @@ final class SectionReading {
         .orElse(Double.NaN);
   }
 
+  /** The last station of a side, with its band. */
+  Estimate outermost(boolean left) {
+    return stations.get(left ? 0 : stations.size() - 1).estimates().get(last);
+  }
+
   /** Lowest local yield, Pa; NaN if one is not predicted. */
   double lowestYield() {
     return stations.stream()
         .mapToDouble(station -> station.estimates().get(last).middle().yield())
         .reduce(Math::min)
         .orElseThrow();
+  }
+
+  /** The station with the lowest yield, with its band; a yield that is not predicted goes first. */
+  Estimate weakest() {
+    return stations.stream()
+        .map(station -> station.estimates().get(last))
+        .reduce((one, other) -> yieldsNoMore(one, other) ? one : other)
+        .orElseThrow();
+  }
+
+  private static boolean yieldsNoMore(Estimate one, Estimate other) {
+    double first = one.middle().yield();
+    return Double.isNaN(first) || first <= other.middle().yield();
   }
 
   /**

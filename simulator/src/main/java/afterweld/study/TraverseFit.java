@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.section.Estimate;
 import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.thermal.HeatInputException;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -16,10 +18,12 @@ import java.util.stream.IntStream;
  * traverse bring the prediction closest, and how well each is known.
  *
  * <p>The base hardness scales the whole profile. What the traverse cannot tell stays fixed, with
- * the reason: the base where it is not reached, the centre where only one side was measured, and
- * any two values that move together (correlation over 0.95 or condition number over 30). A bead
- * width in the case counts as one more measurement, give or take 0.5 mm. Kinetics are never freed:
- * without a thermocouple they cannot be told from the efficiency.
+ * the reason: the base where the outermost points are not as hard as the base is predicted, the
+ * centre where only one side was measured, and one of any two values that move together
+ * (correlation over 0.95 or condition number over 30). A fit that does not settle, or ends at the
+ * limit of a value, gives nothing. A bead width in the case counts as one more measurement, give or
+ * take 0.5 mm. Kinetics are never freed: without a thermocouple they cannot be told from the
+ * efficiency.
  *
  * @param traverse what was measured
  * @param before prediction of the case as written, HV, at the points
@@ -28,7 +32,8 @@ import java.util.stream.IntStream;
  * @param refusals what was not fitted, and why
  * @param rmsBefore root mean square of the deviations before, HV
  * @param rmsAfter the same after, HV
- * @param heldOut root mean square deviation of every fifth point from a fit to the others, HV
+ * @param heldOut root mean square deviation of every fifth point from a fit to the others, HV; NaN
+ *     if there are too few or that fit does not settle
  * @param runs whether the residuals change sign as by chance
  * @param efficiencies fitted efficiency of every pass
  * @param curve the fitted profile for drawing
@@ -56,8 +61,6 @@ public record TraverseFit(
   /** Name of the distance of the traverse's zero from the weld centre. */
   public static final String OFFSET = "centre offset";
 
-  private static final double MOST_CORRELATION = 0.95;
-  private static final double WORST_CONDITION = 30;
   private static final double USELESS = 0.10;
   private static final double EFFICIENCY_STEP = 0.05;
   private static final double MISFIT = 2;
@@ -106,18 +109,44 @@ public record TraverseFit(
       List<String> refusals = new ArrayList<>();
       List<FitParameter> free = free(refusals);
       RobustFit fit = fitted(free, traverse.points());
-      while (free.size() > 1 && entangled(fit)) {
-        FitParameter dropped = free.remove(free.size() - 1);
-        refusals.add(entangledWords(dropped, fit));
+      while (free.size() > 1 && EntangledValues.in(fit)) {
+        EntangledValues values = EntangledValues.of(fit);
+        if (values.fixed() == 0) {
+          break;
+        }
+        free.remove(values.fixed());
+        refusals.add(values.words());
         fit = fitted(free, traverse.points());
       }
-      boolean useful = fit.estimates().get(0).deviation() <= USELESS && toldByPoints(free, fit);
-      if (!useful) {
-        refusals.add(
+      Optional<String> objection = objection(free, fit);
+      objection.ifPresent(refusals::add);
+      return result(objection.isEmpty() ? Optional.of(fit) : Optional.empty(), free, refusals);
+    }
+
+    /** Why nothing is taken from a fit; empty if it holds. */
+    private Optional<String> objection(List<FitParameter> free, RobustFit fit) {
+      if (!fit.settled()) {
+        return Optional.of("The fit did not settle: nothing is taken from it.");
+      }
+      if (fit.estimates().get(0).deviation() > USELESS || !toldByPoints(free, fit)) {
+        return Optional.of(
             "The traverse does not tell the arc efficiency (standard deviation over 0.1): does it"
                 + " cross the softened zone?");
       }
-      return result(useful ? Optional.of(fit) : Optional.empty(), free, refusals);
+      return fit.estimates().stream()
+          .filter(RobustFit.Estimate::atLimit)
+          .findFirst()
+          .map(Work::limitWords);
+    }
+
+    private static String limitWords(RobustFit.Estimate one) {
+      FitParameter parameter = one.parameter();
+      boolean high = one.value() - parameter.low() > parameter.high() - one.value();
+      return FitParameter.capital(parameter.name())
+          + " is at its limit, "
+          + parameter.words(high ? parameter.high() : parameter.low())
+          + ": not identified, and nothing else is taken from this fit. Do alloy, temper, thickness,"
+          + " current, travel speed and the traverse's zero belong to this weld?";
     }
 
     /** Whether the points tell the efficiency by themselves: a bead width alone is no traverse. */
@@ -142,12 +171,11 @@ public record TraverseFit(
       List<FitParameter> free = new ArrayList<>();
       free.add(new FitParameter(EFFICIENCY, "", own, low, high, 0.1));
       double base = model.baseHardness(own);
-      if (traverse.reachesBase()) {
+      Optional<String> astray = offBase();
+      if (astray.isEmpty()) {
         free.add(new FitParameter(BASE, "HV", base, 0.6 * base, 1.5 * base, 10));
       } else {
-        refusals.add(
-            "Base hardness stays as predicted: the last three points agree within 8 HV on neither"
-                + " side, so the traverse does not reach the base.");
+        refusals.add("Base hardness stays as predicted: " + astray.get());
       }
       if (traverse.twoSided()) {
         free.add(new FitParameter(OFFSET, "m", 0, -5e-3, 5e-3, 1e-3));
@@ -157,18 +185,43 @@ public record TraverseFit(
       return free;
     }
 
-    private static boolean entangled(RobustFit fit) {
-      return fit.condition() > WORST_CONDITION || fit.strongestCorrelation() > MOST_CORRELATION;
+    /** Why neither end of the traverse shows the base; empty if one does. */
+    private Optional<String> offBase() {
+      List<HardnessTraverse.Level> levels = traverse.outerLevels();
+      if (levels.isEmpty()) {
+        return Optional.of(
+            "the last three points agree within 8 HV on neither side, so the traverse does not"
+                + " reach the base.");
+      }
+      return levels.stream().anyMatch(this::isBase)
+          ? Optional.empty()
+          : Optional.of(
+              levels.stream()
+                      .map(this::offWords)
+                      .collect(Collectors.joining(" and ", "the last three points agree on ", ""))
+                  + ". They lie in softened metal, or alloy or temper is another: the traverse does"
+                  + " not reach the base.");
     }
 
-    private static String entangledWords(FitParameter dropped, RobustFit fit) {
+    /**
+     * Softened metal may be as even as the base: only the level tells them apart. The band is that
+     * of the prediction, and two standard deviations of the measured mean.
+     */
+    private boolean isBase(HardnessTraverse.Level level) {
+      Estimate base = model.base(level.left());
+      return level.hardness() > base.low().hardness() - 2 * level.deviation()
+          && level.hardness() < base.high().hardness() + 2 * level.deviation();
+    }
+
+    private String offWords(HardnessTraverse.Level level) {
+      Estimate base = model.base(level.left());
       return String.format(
           Locale.ROOT,
-          "%s stays as it is: it cannot be told from the others (condition number %.3g, strongest"
-              + " correlation %.2f).",
-          dropped.name().substring(0, 1).toUpperCase(Locale.ROOT) + dropped.name().substring(1),
-          fit.condition(),
-          fit.strongestCorrelation());
+          "%.0f HV on the %s, where the base is predicted at %.0f to %.0f HV",
+          level.hardness(),
+          level.left() ? "left" : "right",
+          base.low().hardness(),
+          base.high().hardness());
     }
 
     private RobustFit fitted(List<FitParameter> free, List<Point> points) {
@@ -256,8 +309,10 @@ public record TraverseFit(
       if (kept.size() <= free.size() + 1) {
         return Double.NaN;
       }
-      double[] values = fitted(free, kept).values();
-      return rms(out, predicted(free, values, distances(out)));
+      RobustFit others = fitted(free, kept);
+      return others.settled()
+          ? rms(out, predicted(free, others.values(), distances(out)))
+          : Double.NaN;
     }
 
     private List<CurvePoint> curve(List<FitParameter> free, Optional<RobustFit> fit) {

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -143,6 +144,11 @@ final class TraverseModel {
   /** Hardness of the left base, far from the weld, HV. */
   double baseHardness(double efficiency) {
     return hardness(efficiency, new double[] {-1})[0];
+  }
+
+  /** Hardness of a base with its error band, far from the weld, in the case as written. */
+  Estimate base(boolean left) {
+    return below(ownEfficiency()).reading().outermost(left);
   }
 
   /** Width of the first pass's bead, m. */

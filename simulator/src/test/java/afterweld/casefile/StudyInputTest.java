@@ -64,6 +64,28 @@ class StudyInputTest {
     assertTrue(traverse("distance_mm,HV\n1,60\n").faults().get(0).message().contains("at least 8"));
   }
 
+  private static void headFault(String head, String fault) {
+    List<String> faults =
+        traverse(head + "\n" + TEN_POINTS.replace("\n", ",2\n")).faults().stream()
+            .map(Fault::toString)
+            .toList();
+    assertEquals(List.of(fault), faults);
+  }
+
+  /** A scatter left aside would be one that was measured and does not count. */
+  @Test
+  void aColumnThatIsNotReadIsAFault() {
+    String expected = "; expected a head with distance_mm or distance_in, HV or HB, and sd";
+    headFault(
+        "distance_mm,HV,HV_sd",
+        "t.csv:1:16: unknown column 'HV_sd'" + expected + " if it is known; did you mean 'sd'?");
+    headFault(
+        "distance_mm, HV, remark",
+        "t.csv:1:18: unknown column 'remark'" + expected + " if it is known");
+    headFault("distance_mm,HV,HV", "t.csv:1:16: found the column 'HV' again; expected it once");
+    assertEquals(List.of(), traverse("distance_mm,HV,\n" + TEN_POINTS).faults());
+  }
+
   @Test
   void anAxisTakesItsUnitFromTheSecondNumber() {
     GridReader reading = GridReader.read("travel_speed=2..8mm/s, preheat=70 °F..150C", CASE);
@@ -110,18 +132,53 @@ class StudyInputTest {
             text,
             read(file, text).positions(),
             List.of(efficiencies),
+            0.0432,
             List.of("Fitted to a traverse."));
     if (!text.startsWith("{")) {
       assertTrue(fitted.startsWith(REMARK), fitted);
     }
     CaseReading again = read(file, fitted);
     assertEquals(List.of(), again.faults(), fitted);
+    assertEquals(
+        0.044, again.caseFile().orElseThrow().spread().arcEfficiency().orElseThrow(), 1e-9, fitted);
     List<Pass> passes = again.caseFile().orElseThrow().weld().passes();
     for (int i = 0; i < efficiencies.length; i++) {
       assertEquals(efficiencies[i], passes.get(i).efficiency().orElseThrow(), 1e-9, fitted);
       assertTrue(passes.get(i).beadWidth().isEmpty());
     }
     return fitted.replace(REMARK, "");
+  }
+
+  private static final String ADDED = "spread: {arc_efficiency: 4.4 %}\n";
+
+  private static String withSpread(String spread) {
+    return HEAD.replace("passes:", spread + "passes: # where passes stand")
+        + "  - {process: GTAW-AC, current: 180 A, voltage: 15 V, travel_speed: 2 mm/s}\n";
+  }
+
+  @Test
+  void aStatedSpreadOfTheEfficiencyIsReplaced() {
+    String fitted =
+        fitted("a.yaml", withSpread("spread: {arc_efficiency: 12 %, seed: 3} # mine\n"), 0.6);
+    assertTrue(fitted.contains("spread: {arc_efficiency: 4.4 %, seed: 3} # mine\n"), fitted);
+  }
+
+  @Test
+  void theSpreadOfTheEfficiencyJoinsOthersThatAreStated() {
+    assertTrue(
+        fitted("a.yaml", withSpread("spread: {seed: 3, runs: 200}\n"), 0.6)
+            .contains("spread: {arc_efficiency: 4.4 %, seed: 3, runs: 200}\n"));
+    assertTrue(
+        fitted("a.yaml", withSpread("spread:\n  runs: 200 # runs\n  soak: 10 %\n"), 0.6)
+            .contains("spread:\n  arc_efficiency: 4.4 %\n  runs: 200 # runs\n"));
+    assertTrue(
+        fitted("a.yaml", withSpread("spread: {}\n"), 0.6)
+            .contains("spread: {arc_efficiency: 4.4 %}\n"));
+    assertTrue(
+        fitted("a.yaml", withSpread("# the weld\n# by hand\n"), 0.6)
+            .contains("none\n" + ADDED + "# the weld\n# by hand\npasses: # where"));
+    assertTrue(
+        fitted("a.yaml", "# one\n" + withSpread(""), 0.6).contains("\n" + ADDED + "passes:"));
   }
 
   @Test
@@ -131,7 +188,9 @@ class StudyInputTest {
             + "  # the only pass\n  - {process: GTAW-AC, current: 180 A, voltage: 15 V,"
             + " travel_speed: 2 mm/s, bead_width: 11 mm} # wide\n";
     assertEquals(
-        text.replace("bead_width: 11 mm", "efficiency: 0.6789"), fitted("a.yaml", text, 0.6789));
+        text.replace("bead_width: 11 mm", "efficiency: 0.6789")
+            .replace("passes:", ADDED + "passes:"),
+        fitted("a.yaml", text, 0.6789));
   }
 
   @Test
@@ -160,5 +219,7 @@ class StudyInputTest {
             + pass
             + "}]}\n";
     fitted("a.json", text, 0.61, 0.62);
+    fitted("a.json", text.replace("{\"left", "{\"spread\": {\"seed\": 2}, \"left"), 0.61, 0.62);
+    fitted("a.json", text.replace("{\"left", "{\"spread\": {}, \"left"), 0.61, 0.62);
   }
 }

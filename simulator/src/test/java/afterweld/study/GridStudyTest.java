@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Cases;
@@ -53,5 +54,36 @@ class GridStudyTest {
     Node cold = study.nodes().get(0);
     assertTrue(Double.isNaN(cold.lowestYield()) && !cold.noWeld().isEmpty());
     assertTrue(study.nodes().get(24).noWeld().isEmpty());
+  }
+
+  private static Node yields(double low, double middle, double high) {
+    return new Node(List.of(1.0), middle, low, high, 2 * middle, 0, 0, "");
+  }
+
+  private static GridStudy of(Node... nodes) {
+    return new GridStudy(List.of(new Axis(GridInput.CURRENT, 5, 110)), List.of(nodes));
+  }
+
+  @Test
+  void differencesSmallerThanTheBandAreNoDifferences() {
+    Node none = new Node(List.of(1.0), Double.NaN, 0, 0, 0, 0, 0, "cold");
+    assertTrue(of(yields(80, 100, 120), none, yields(90, 115, 140)).insideErrorBand());
+    assertFalse(of(yields(80, 100, 120), yields(110, 130, 150)).insideErrorBand());
+    assertFalse(of(none).insideErrorBand());
+    assertEquals(
+        130,
+        of(yields(80, 100, 120), none, yields(110, 130, 150))
+            .strongest()
+            .orElseThrow()
+            .lowestYield());
+  }
+
+  @Test
+  void theLowestYieldLiesInItsBand() {
+    GridStudy study =
+        GridStudy.of(CASE, 0.05, List.of(new Axis(GridInput.CURRENT, 100, 110)), () -> {});
+    Node node = study.nodes().get(0);
+    assertTrue(node.lowestYieldLow() < 0.95 * node.lowestYield());
+    assertTrue(node.lowestYieldHigh() > 1.05 * node.lowestYield());
   }
 }

@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.ReferenceRow;
@@ -90,6 +91,50 @@ class RobustFitTest {
             STRAIGHT, v -> IntStream.range(0, 9).mapToDouble(i -> v[0] - 0.1 * i).toArray(), 1e-3);
     assertTrue(Double.isInfinite(fit.condition()));
     assertTrue(Double.isInfinite(fit.estimates().get(1).deviation()));
+  }
+
+  /** Where the model gives nothing on the way down, the search stays where it began. */
+  @Test
+  void aSearchThatComesToNoRestSaysSo() {
+    RobustFit restless =
+        RobustFit.of(
+            STRAIGHT,
+            v ->
+                IntStream.range(0, LINE.length)
+                    .mapToDouble(i -> v[0] > 0.05 ? Double.NaN : v[0] + v[1] * i - 2 * i - 9)
+                    .toArray(),
+            1e-3);
+    assertFalse(restless.settled());
+    assertTrue(line(ONE_OFF, 0.05).settled() && FITS.stream().allMatch(RobustFit::settled));
+  }
+
+  @Test
+  void theWeakestDirectionNamesWhatMovesTogether() {
+    RobustFit sum =
+        RobustFit.of(
+            STRAIGHT,
+            v -> IntStream.range(0, 9).mapToDouble(i -> v[0] + v[1] - 0.1 * i).toArray(),
+            1e-3);
+    assertEquals(-1, sum.weakest().get(0) / sum.weakest().get(1), 1e-6);
+    assertTrue(Double.isInfinite(sum.condition()));
+  }
+
+  @Test
+  void anIntervalEndsAtTheLimitAndAValueThereSaysSo() {
+    List<FitParameter> narrow =
+        List.of(STRAIGHT.get(0), new FitParameter("slope", "", 1, -20, 1.9, 1));
+    RobustFit.Estimate slope =
+        RobustFit.of(
+                narrow,
+                v ->
+                    IntStream.range(0, LINE.length)
+                        .mapToDouble(i -> v[0] + v[1] * i - LINE[i])
+                        .toArray(),
+                1)
+            .estimates()
+            .get(1);
+    assertTrue(slope.atLimit() && slope.high() <= 1.9, slope.toString());
+    assertFalse(line(LINE, 0.05).estimates().get(1).atLimit());
   }
 
   @Test

@@ -82,8 +82,38 @@ class TraverseFitTest {
     }
     HardnessTraverse inside = traverse(-flank, flank, flank / 9.99);
     TraverseFit fit = TraverseFit.of(CASE, inside);
-    assertFalse(inside.reachesBase());
+    assertTrue(inside.outerLevels().isEmpty());
     assertTrue(fit.refusals().get(0).contains("does not reach the base"));
+  }
+
+  /** The annealed zone is as even as base metal, but not as hard. */
+  @Test
+  void aTraverseWithinEvenSoftMetalLeavesTheBaseAlone() {
+    HardnessTraverse inside = traverse(-0.016, 0.016, 0.001);
+    assertEquals(2, inside.outerLevels().size());
+    TraverseFit fit = TraverseFit.of(CASE, inside);
+    assertFalse(fit.fit().isEmpty());
+    assertEquals(
+        List.of(TraverseFit.EFFICIENCY, TraverseFit.OFFSET),
+        fit.fit().orElseThrow().estimates().stream().map(e -> e.parameter().name()).toList());
+    assertTrue(
+        fit.refusals().get(0).startsWith("Base hardness stays as predicted: the last three"));
+    assertTrue(fit.refusals().get(0).contains("softened metal"), fit.refusals().get(0));
+  }
+
+  /** A softened zone half as wide again as the hottest arc makes it. */
+  @Test
+  void aFitThatEndsAtALimitGivesNothing() {
+    List<HardnessTraverse.Point> wide =
+        traverse(-0.05, 0.05, 0.0015).points().stream()
+            .map(p -> new HardnessTraverse.Point(2 * p.distance(), p.hardness(), 2))
+            .toList();
+    TraverseFit fit = TraverseFit.of(CASE, new HardnessTraverse(wide));
+    assertTrue(fit.fit().isEmpty());
+    assertTrue(
+        fit.refusals().stream()
+            .anyMatch(why -> why.startsWith("Arc efficiency is at its limit, 0.9")),
+        fit.refusals().toString());
   }
 
   @Test

@@ -6,7 +6,6 @@ import afterweld.validation.Comparison.Measure;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 /** Writes the deviations of test rows from the published values, for the study of spread. */
 final class ModelErrorFile {
@@ -15,9 +14,6 @@ final class ModelErrorFile {
   private static final String SOURCE =
       "\"predicted over published less 1, test rows of the validation; left out: annealed"
           + " metal, whose strength is an input\"";
-
-  /** Work-hardened metal that a weld annealed. */
-  private static final Set<String> LEFT_OUT = Set.of("W09");
 
   /** A deviation and the row it belongs to. */
   private record Deviation(PublishedRow row, double share) {
@@ -39,8 +35,7 @@ final class ModelErrorFile {
 
   private static List<Deviation> deviations(Measure measure, boolean leftOut) {
     return PublishedRow.all().stream()
-        .filter(row -> row.kind().equals("test"))
-        .filter(row -> LEFT_OUT.contains(row.id()) == leftOut)
+        .filter(row -> leftOut ? row.putIn() : row.kind().equals("test"))
         .flatMap(
             row ->
                 Predictions.of(row).stream()

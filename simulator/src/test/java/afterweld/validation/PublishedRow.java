@@ -55,4 +55,9 @@ record PublishedRow(
   String kind() {
     return use.split("[ (]", 2)[0];
   }
+
+  /** Whether a prediction of it gives back what was put in: it proves nothing either way. */
+  boolean putIn() {
+    return kind().equals("input") || kind().equals("definition");
+  }
 }

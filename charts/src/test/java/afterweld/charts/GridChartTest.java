@@ -1,0 +1,78 @@
+package afterweld.charts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+import afterweld.study.GridInput;
+import afterweld.study.GridStudy;
+import afterweld.study.GridStudy.Axis;
+import afterweld.study.GridStudy.Node;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** What is said beside a map, on maps that are made up. */
+class GridChartTest {
+  private static final List<Axis> AXES =
+      List.of(new Axis(GridInput.CURRENT, 80, 120), new Axis(GridInput.PREHEAT, 293.15, 393.15));
+
+  /** Yield in MPa by place, with a band of a tenth either way; a width of 5 mm. */
+  private static GridChart chart(IntToDoubleFunction yield, double width) {
+    List<Node> nodes =
+        IntStream.range(0, GridStudy.size(2))
+            .mapToObj(i -> node(1e6 * yield.applyAsDouble(i), width))
+            .toList();
+    return new GridChart(new GridStudy(AXES, nodes), UnitSystem.METRIC);
+  }
+
+  private static Node node(double yield, double width) {
+    return new Node(
+        List.of(100.0, 300.0), yield, 0.9 * yield, 1.1 * yield, 1.5 * yield, width, 8e-3, "");
+  }
+
+  private static String words(GridChart chart) {
+    return String.join(" ", chart.notes())
+        + chart.legend().stream().map(Legend.Entry::name).toList();
+  }
+
+  @Test
+  void aMapThatIsTheSameEverywhereClaimsNoShades() {
+    GridChart even = chart(i -> 261.0, 5e-3);
+    assertEquals(
+        "the same everywhere: 261 MPa", even.even(OutputQuantity.YIELD, Node::lowestYield));
+    assertEquals(
+        List.of("lowest local yield", "width of the metal over 2 % below the base"),
+        even.legend().stream().map(Legend.Entry::name).toList());
+    assertEquals(
+        "the same everywhere within 1 %: 261 MPa to 263 MPa",
+        chart(i -> i % 2 == 0 ? 261.0 : 263, 5e-3).even(OutputQuantity.YIELD, Node::lowestYield));
+    assertEquals(
+        "the same wherever there is a value: 261 MPa",
+        chart(i -> i == 3 ? Double.NaN : 261.0, 5e-3)
+            .even(OutputQuantity.YIELD, Node::lowestYield));
+    assertEquals(
+        "no metal over 2 % below the base",
+        chart(i -> 261.0, 0).even(OutputQuantity.DISTANCE, Node::softenedWidth));
+  }
+
+  @Test
+  void differencesInsideTheBandAreSaidToBe() {
+    String inside = "inside the model's own error band";
+    assertTrue(words(chart(i -> 261 + 0.1 * i, 5e-3)).contains(inside));
+    assertFalse(words(chart(i -> 261 + i, 5e-3)).contains(inside));
+    assertFalse(words(chart(i -> 261.0, 5e-3)).contains(inside), "there are none to speak of");
+    assertTrue(words(chart(i -> 261 + i, 5e-3)).contains("darker is stronger"));
+  }
+
+  /** After a full treatment it may be weld metal alone, which nothing softened. */
+  @Test
+  void theWidthIsCalledWhatItIs() {
+    String words = words(chart(i -> 261 + i, 5e-3));
+    assertFalse(words.contains("soften"), words);
+    assertTrue(words.contains("base or weld, with a yield over 2 % below"), words);
+  }
+}
