@@ -14,7 +14,6 @@ const byId = id => document.getElementById(id);
 const view = {case: null, units: 'metric', quantity: 'hardness', result: null, settled: null,
   good: null, pinned: null, moment: null};
 const asker = new Asker('main');
-const player = new Asker('replay');
 const picture = new Picture(byId('picture'));
 const SLOW_MS = 450;
 const timings = [];
@@ -23,6 +22,8 @@ let controls;
 let lessons;
 let replay;
 let drawing = 0;
+// What was on the page before a lesson.
+let before = null;
 
 function redraw() {
   if (!view.result) return;
@@ -54,13 +55,18 @@ function showAngle(degrees) {
 }
 
 function showControls() {
-  controls.show(view.case, view.result.controls, view.result.passes, view.units);
+  if (view.result) controls.show(view.case, view.result.controls, view.result.passes, view.units);
 }
 
+// Why the picture is not of the case that the controls stand at.
 function trouble(lines) {
+  tell(lines);
+  byId('stage').classList.toggle('stale', lines.length > 0);
+}
+
+function tell(lines) {
   byId('trouble').hidden = lines.length === 0;
   byId('trouble').textContent = lines.join('\n');
-  byId('stage').classList.toggle('stale', lines.length > 0);
 }
 
 // Preview first where the weld itself changes, then the settled picture.
@@ -114,13 +120,13 @@ function show(result, began, what) {
 
 const AFTER = new Set(['rest', 'treatment', 'solution', 'soak', 'age', 'age-time', 'angle']);
 
-function changed(write, id) {
+async function changed(write, id) {
   const tree = copy(view.case);
   write(tree);
-  if (JSON.stringify(tree) === JSON.stringify(view.case)) return Promise.resolve();
+  if (JSON.stringify(tree) === JSON.stringify(view.case)) return;
   view.case = tree;
   if (id !== 'angle') replay.forget();
-  return recompute(!AFTER.has(id));
+  if (await recompute(!AFTER.has(id))) showControls();
 }
 
 function setCase(tree) {
@@ -134,7 +140,7 @@ async function tryCase(tree, otherwise) {
   const faults = await setCase(tree);
   if (!faults) return;
   await setCase(otherwise);
-  trouble(faults);
+  tell(faults);
 }
 
 function remember() {
@@ -144,7 +150,11 @@ function remember() {
 }
 
 function pin() {
-  view.pinned = view.pinned ? null : view.settled && {result: view.settled, case: view.good};
+  setPin(view.pinned ? null : view.settled && {result: view.settled, case: view.good});
+}
+
+function setPin(pinned) {
+  view.pinned = pinned;
   byId('pin').textContent = view.pinned ? 'Take the pin away' : 'Pin this result';
   byId('pin').setAttribute('aria-pressed', String(Boolean(view.pinned)));
   redraw();
@@ -163,7 +173,7 @@ async function save() {
 
 async function open(file) {
   const answer = await post('/api/open', {name: file.name.slice(0, 200), text: await file.text()});
-  if (!lessons.place.hidden) lessons.close();
+  lessons.leave();
   await tryCase(answer.case, view.good);
 }
 
@@ -197,21 +207,41 @@ function sayOn(button, text, more) {
   }, 3000);
 }
 
+function showChosen(name, value) {
+  view[name] = value;
+  showChoice(name);
+}
+
 function showChoice(name) {
   for (const input of document.querySelectorAll(`input[name="${name}"]`)) {
     input.checked = input.value === view[name];
   }
 }
 
+function showUnits(units) {
+  showChosen('units', units);
+  showControls();
+  redraw();
+  lessons.unitsChanged();
+  replay.unitsChanged();
+}
+
 // What a link holds: units, curve, the pinned case and the case; what is no case is told.
 async function arrive(linked, otherwise) {
-  if (['metric', 'us'].includes(linked.units)) view.units = linked.units;
-  if (Object.hasOwn(QUANTITIES, linked.quantity)) view.quantity = linked.quantity;
-  showChoice('units');
-  showChoice('quantity');
-  if (view.pinned) pin();
-  if (linked.pinned && !(await setCase(linked.pinned))) pin();
+  if (['metric', 'us'].includes(linked.units)) showUnits(linked.units);
+  if (Object.hasOwn(QUANTITIES, linked.quantity)) showChosen('quantity', linked.quantity);
+  let pinned = null;
+  if (linked.pinned) {
+    await setCase(linked.pinned);
+    if (view.good === linked.pinned) pinned = {result: view.settled, case: view.good};
+  }
+  setPin(pinned);
   await tryCase(linked.case, otherwise);
+}
+
+// A hash that is neither a case nor a place on the page.
+function damaged(hash) {
+  return hash.length > 1 && !fromHash(hash) && !byId(hash.slice(1));
 }
 
 function choose(name, then) {
@@ -224,22 +254,28 @@ function choose(name, then) {
   }
 }
 
-// The classes that a lesson needs from the page.
+// What a lesson does to the page: it takes the place of the reader's case and pin, and gives them
+// back at its end.
 const lessonPage = {
   units: () => view.units,
   begin(tree, lesson) {
-    if (view.pinned) pin();
-    view.quantity = lesson.quantity;
-    showChoice('quantity');
+    before = before || {case: view.case, good: view.good, pinned: view.pinned, quantity: view.quantity};
+    setPin(null);
+    showChosen('quantity', lesson.quantity);
     return setCase(tree);
   },
   look: setCase,
-  pinAndLook(tree) {
-    if (!view.pinned && view.settled) pin();
+  compare(pinned, tree) {
+    setPin(pinned);
     return setCase(tree);
   },
   ended() {
-    if (view.pinned) pin();
+    const {case: tree, good, pinned, quantity} = before;
+    before = null;
+    view.good = good;
+    setPin(pinned);
+    showChosen('quantity', quantity);
+    return setCase(tree);
   },
 };
 
@@ -261,9 +297,7 @@ function wire() {
   });
   byId('stations').addEventListener('toggle', redraw);
   choose('units', () => {
-    showControls();
-    redraw();
-    lessons.unitsChanged();
+    showUnits(view.units);
     remember();
   });
   choose('quantity', () => {
@@ -277,7 +311,12 @@ function wire() {
   });
   window.addEventListener('hashchange', () => {
     const linked = fromHash(location.hash);
-    if (linked) arrive(linked, view.good);
+    if (linked) {
+      lessons.leave();
+      arrive(linked, view.good);
+    } else if (damaged(location.hash)) {
+      tell(['The link is damaged; the page stays as it was.']);
+    }
   });
 }
 
@@ -289,11 +328,12 @@ function replayParts() {
     }};
 }
 
+// Of the same turn as the case on the page: the next change ends it here and at the server.
 async function loadReplay() {
   try {
-    return await player.ask(player.next(), 'replay', view.case);
+    return await asker.ask(asker.latest, 'replay', view.case);
   } catch (fault) {
-    if (fault instanceof Problem) trouble(fault.lines);
+    if (fault instanceof Problem) tell(fault.lines);
     return null;
   }
 }
@@ -308,7 +348,9 @@ async function main() {
     redraw();
   });
   wire();
+  const broken = damaged(location.hash);
   await arrive(linked || {case: data.start}, data.start);
+  if (broken) tell(['The link is damaged; this is the plate to begin with.']);
   document.body.dataset.ready = 'true';
 }
 
