@@ -20,6 +20,7 @@ final class PageFiles {
   private static final List<String> SCRIPTS =
       List.of(
           "app.js",
+          "arranging.js",
           "asking.js",
           "bend.js",
           "case.js",

@@ -1,4 +1,5 @@
 // Puts the page together: one case, one result, what is pinned, and who is told of a change.
+import {keepArranged} from './arranging.js';
 import {Asker, Problem, get, post} from './asking.js';
 import {drawBend} from './bend.js';
 import {copy, fromHash, put, toHash} from './case.js';
@@ -280,6 +281,7 @@ const lessonPage = {
 };
 
 function wire() {
+  keepArranged(document.querySelector('main'));
   byId('pin').addEventListener('click', pin);
   byId('save').addEventListener('click', () => told(save));
   byId('link').addEventListener('click', copyLink);

@@ -1,4 +1,5 @@
 // Six questions: predict first, then see what the simulator says, then what to notice.
+import {arrange} from './arranging.js';
 import {Asker} from './asking.js';
 import {merged} from './case.js';
 import {html} from './svg.js';
@@ -6,6 +7,7 @@ import {number, unitName} from './units.js';
 
 export class Lessons {
   constructor(list, place, data, page) {
+    this.main = place.closest('main');
     this.list = list;
     this.place = place;
     this.data = data;
@@ -50,8 +52,9 @@ export class Lessons {
   // While a class predicts how the strip bends, the strip is not shown; then it stands first.
   hold(moment) {
     const about = Boolean(this.lesson && this.lesson.strip);
-    this.place.parentElement.classList.toggle('predicting', about && moment === 'predicting');
-    this.place.parentElement.classList.toggle('bent', about && moment === 'seen');
+    this.main.classList.toggle('predicting', about && moment === 'predicting');
+    this.main.classList.toggle('bent', about && moment === 'seen');
+    arrange(this.main);
   }
 
   mark() {

@@ -34,7 +34,7 @@ export class Picture {
   draw(view) {
     const width = Math.max(300, this.place.clientWidth);
     const narrow = width < 560;
-    const height = narrow ? 400 : Math.max(470, this.place.clientHeight || 560);
+    const height = narrow ? 400 : Math.max(380, this.place.clientHeight || 560);
     this.frame = {
       width, height, narrow,
       left: narrow ? 46 : 66, right: width - (narrow ? 10 : 22),
