@@ -1,4 +1,6 @@
 // The section to scale with its zones, the curves over it, the temperature below it.
+import {boxOf, placeOf} from './labelling.js';
+import {named, stretches} from './naming.js';
 import {area, path, shown, svg, ticks} from './svg.js';
 import {QUANTITIES, inUnits, number, unitName, words} from './units.js';
 
@@ -49,8 +51,9 @@ export class Picture {
     this.perMm = (right - left) / (2 * half);
     const root = svg('svg', {viewBox: `0 0 ${width} ${height}`, width, height, role: 'img',
       'aria-label': summary(view)});
+    this.spans = stretches(view.result.zones, mm => this.clamp(mm));
     const top = this.section(root, view);
-    const bottom = height - (narrow ? 118 : width > 1000 ? 170 : 150);
+    const bottom = height - (narrow ? 118 : width > 1000 ? 170 : height < 480 ? 130 : 150);
     this.curves(root, view, top + 14, bottom);
     this.temperatures(root, view, bottom + 20 + this.frame.small, height - 12 - 2 * this.frame.small);
     this.place.replaceChildren(root);
@@ -60,7 +63,7 @@ export class Picture {
   section(root, view) {
     const {result} = view;
     const {left, small} = this.frame;
-    const names = this.zoneNames(root, view, 18);
+    const names = this.zoneNames(root);
     const sides = [result.controls.thickness_mm, result.controls.right_thickness_mm];
     const deep = Math.max(...sides) * this.perMm;
     const cap = Math.max(...result.passes.map(p => Math.min(0.3 * p.half_width_mm, 3))) * this.perMm;
@@ -79,7 +82,8 @@ export class Picture {
           y: shown(surface), width: shown(to - from), height: shown(mm * this.perMm)}));
       }
     }
-    g.append(this.bead(result, surface, deep, cap));
+    this.boundaries(g, surface, x => surface + sides[x < this.x(0) ? 0 : 1] * this.perMm, false);
+    g.append(this.bead(result, surface, sides.map(mm => mm * this.perMm), cap));
     const line = surface + result.traverse_depth_mm * this.perMm;
     g.append(svg('line', {class: 'traverse', x1: first, x2: last, y1: shown(line), y2: shown(line)}));
     root.append(g);
@@ -89,52 +93,51 @@ export class Picture {
     return under + small + 6;
   }
 
-  bead(result, surface, deep, cap) {
-    const fusion = result.zones.filter(z => z.zone === 'fusion');
-    const inside = fusion.length ? Math.max(...fusion.map(z => Math.max(-z.from_mm, z.to_mm))) : 0;
-    const over = Math.max(...result.passes.map(p => p.half_width_mm + Math.abs(p.offset_mm)));
+  // As wide as the passes on the arc side and as the fusion zone along the dotted line, down to
+  // the root of each plate.
+  bead(result, surface, deeps, cap) {
     const depth = result.traverse_depth_mm * this.perMm;
-    const root = inside > 0 ? Math.max(0.3 * over, 2 * inside - over) : 0;
-    const low = inside > 0 ? deep : Math.min(deep, depth);
-    const [a, b] = [over * this.perMm, root * this.perMm];
     const c = this.x(0);
-    const text = `M${shown(c - a)} ${shown(surface)}Q${shown(c)} ${shown(surface - 2 * cap)}`
-      + ` ${shown(c + a)} ${shown(surface)}L${shown(c + b)} ${shown(surface + low)}`
-      + `L${shown(c - b)} ${shown(surface + low)}Z`;
+    const [left, right] = [-1, 1].map((side, i) => {
+      const melted = result.zones.filter(z => z.zone === 'fusion').map(z => (i ? z.to_mm : -z.from_mm));
+      return halfBead(result.passes, Math.max(0, ...melted) * this.perMm, depth, deeps, i, this.perMm)
+        .map(([x, y]) => `${shown(c + side * x)} ${shown(surface + y)}`);
+    });
+    const text = `M${left[0]}Q${shown(c)} ${shown(surface - 2 * cap)} ${right.join('L')}`
+      + `L${left.reverse().slice(0, -1).join('L')}Z`;
     return svg('path', {class: 'zone-6 bead', d: text});
+  }
+
+  // Thin lines between zones; the outline of the bead is one already.
+  boundaries(place, top, bottomAt, roundTheBead) {
+    this.spans.slice(1).forEach((span, i) => {
+      const bead = [span.zone, this.spans[i].zone].includes('fusion');
+      if (bead && !roundTheBead) return;
+      place.append(svg('line', {class: 'boundary', x1: shown(span.from), x2: shown(span.from),
+        y1: shown(top), y2: shown(bottomAt(span.from))}));
+    });
   }
 
   clamp(mm) {
     return Math.min(this.frame.right, Math.max(this.frame.left, this.x(mm)));
   }
 
-  // Names over their zones; those without room step up to a second row.
-  zoneNames(root, view, y) {
-    const spans = [];
-    for (const zone of view.result.zones) {
-      const last = spans[spans.length - 1];
-      if (last && last.zone === zone.zone) last.to = zone.to_mm;
-      else spans.push({zone: zone.zone, from: zone.from_mm, to: zone.to_mm});
-    }
-    const {small, narrow, right} = this.frame;
+  // Names over their zones; on a narrow picture each name once.
+  zoneNames(root) {
+    const {small, narrow, width} = this.frame;
     const size = narrow ? 11 : small;
-    const ends = [-1e9, -1e9, -1e9];
-    for (const span of spans) {
-      const [from, to] = [this.clamp(span.from), this.clamp(span.to)];
-      if (to - from < 1) continue;
-      const wide = span.zone.length * size * 0.56;
-      const middle = Math.min(right - wide / 2, Math.max(wide / 2, (from + to) / 2));
-      if (narrow && span.from < 0 && span.to < 0) continue;
-      const row = ends.findIndex(end => middle - wide / 2 > end + 8);
-      if (row < 0) continue;
-      ends[row] = middle + wide / 2;
-      const base = y + 34 - row * 17;
-      root.append(svg('text', {class: 'soft', x: shown(middle), y: base, 'font-size': size,
-        'text-anchor': 'middle'}, span.zone));
-      root.append(svg('line', {class: 'leader', x1: shown((from + to) / 2), x2: shown((from + to) / 2),
-        y1: base + 4, y2: y + 44}));
+    const centre = this.x(0);
+    const spans = narrow ? onceEach(this.spans, centre) : this.spans;
+    const names = named(spans, {size, centre, width});
+    const rows = Math.max(3, ...names.map(name => name.row + 1));
+    const foot = size + 12 + (rows - 1) * (size + 3);
+    for (const {text, left, wide, foot: x, row} of names) {
+      const base = size + 2 + (rows - 1 - row) * (size + 3);
+      root.append(svg('text', {class: 'soft', x: shown(left + wide / 2), y: base, 'font-size': size,
+        'text-anchor': 'middle'}, text));
+      root.append(svg('line', {class: 'leader', x1: shown(x), x2: shown(x), y1: base + 4, y2: foot}));
     }
-    return y + 44;
+    return foot;
   }
 
   curves(root, view, top, bottom) {
@@ -167,13 +170,15 @@ export class Picture {
         d: this.band(result, values.low[s], values.high[s], y)}));
     }
     if (pinned) this.pinnedLines(g, pinned.result, quantity.key, y);
+    const lines = values.middle.map(middle => this.points(result, middle, y));
+    g.append(svg('path', {class: 'line before-edge', d: path(lines[0])}));
     for (let s = 0; s < states; s++) {
-      const points = this.points(result, values.middle[s], y);
+      const points = lines[s];
       g.append(svg('path', {class: `line ${lookOf(s, states)}`, d: path(points)}));
       this.markers(g, points, lookOf(s, states), this.ringAt(result, values.middle[s]));
     }
     if (view.moment) this.momentLine(root, view, quantity, y);
-    else this.labels(root, view, values.middle, quantity, y, top, bottom, big);
+    else this.labels(root, view, {middle: values.middle, lines, quantity, y}, {top, bottom}, big);
   }
 
   // How far the metal goes on either side, mm: to the end of a leg, or beyond the picture.
@@ -205,6 +210,7 @@ export class Picture {
           y: shown(top), width: shown(to - from), height: shown(bottom - top)}));
       }
     }
+    this.boundaries(root, top, () => bottom, true);
   }
 
   pinnedLines(g, result, key, y) {
@@ -238,34 +244,51 @@ export class Picture {
   }
 
   // What each line is and how low it goes, where there is room.
-  labels(root, view, middle, quantity, y, top, bottom, size) {
+  labels(root, view, {middle, lines, quantity, y}, room, size) {
     const {result, units} = view;
-    const taken = [];
-    const states = result.states.length;
+    const {right, small} = this.frame;
+    const taken = {labels: [], lines, rings: this.rings(root, result, middle, y)};
+    if (view.pinned) {
+      const note = {text: 'thin lines of dots: pinned', level: room.bottom - 8};
+      root.append(svg('text', {class: 'soft', x: right - 6, y: shown(note.level), 'font-size': small,
+        'text-anchor': 'end'}, note.text));
+      const wide = note.text.length * small * 0.5;
+      taken.labels.push(boxOf(right - 6 - wide / 2, note.level, {wide, size: small}));
+    }
     const unit = unitName(quantity.unit, units);
-    for (let s = states - 1; s >= 0; s--) {
+    for (let s = result.states.length - 1; s >= 0; s--) {
       const low = lowest(middle[s], result.distance_mm, this.half);
       if (low < 0) continue;
       const value = number(middle[s][low], quantity.unit, units);
-      const even = s === 0;
-      const text = `${result.states[s]}: ${even ? '' : 'lowest '}${value} ${unit}`;
-      const wide = text.length * size * 0.55;
-      const x = even ? this.frame.left + 8 + wide / 2 : this.inside(this.x(0), wide);
-      const at = y(middle[s][low]);
-      const above = even || (s > 1 && middle[s][low] > 1.15 * least(middle[1]));
-      const wanted = above ? y(Math.max(...middle[s])) - 14 : at + size + 12;
-      const level = free(taken, x, wide, wanted, {size, top, bottom, above});
-      root.append(svg('text', {class: `label ${lookOf(s, states)}`, x: shown(x), y: shown(level),
-        'font-size': size, 'text-anchor': 'middle'}, text));
-      if (!even) {
-        root.append(svg('circle', {class: `ring ${lookOf(s, states)}`,
-          cx: shown(this.x(result.distance_mm[low])), cy: shown(at), r: 9}));
-      }
+      const text = `${result.states[s]}: ${s === 0 ? '' : 'lowest '}${value} ${unit}`;
+      const wish = this.wish(s, middle, y, text.length * size * 0.53, size);
+      const at = placeOf(wish, room, taken);
+      taken.labels.push(at.box);
+      root.append(svg('text', {class: `label ${lookOf(s, result.states.length)}`, x: shown(at.x),
+        y: shown(at.level), 'font-size': size, 'text-anchor': 'middle'}, text));
     }
-    if (view.pinned) {
-      root.append(svg('text', {class: 'soft', x: this.frame.right - 6, y: shown(bottom - 8),
-        'font-size': this.frame.small, 'text-anchor': 'end'}, 'thin dotted lines: pinned'));
-    }
+  }
+
+  // A label of what lies low goes under it, any other over its line.
+  wish(s, middle, y, wide, size) {
+    const even = s === 0;
+    const [left, centre, right] = [-Infinity, this.x(0), Infinity].map(x => this.inside(x, wide + 16));
+    const up = even || (s > 1 && least(middle[s]) > 1.15 * least(middle[1]));
+    const xs = even ? [left, right, centre] : [centre, left, right];
+    const wanted = up ? y(Math.max(...middle[s])) - 14 : y(least(middle[s])) + size + 12;
+    return {xs, wanted, up, wide, size};
+  }
+
+  // A ring round the lowest place of each line.
+  rings(root, result, middle, y) {
+    const states = result.states.length;
+    return middle.slice(1).flatMap((values, i) => {
+      const low = lowest(values, result.distance_mm, this.half);
+      if (low < 0) return [];
+      const [cx, cy] = [this.x(result.distance_mm[low]), y(values[low])];
+      root.append(svg('circle', {class: `ring ${lookOf(i + 1, states)}`, cx: shown(cx), cy: shown(cy), r: 9}));
+      return [{left: cx - 11, right: cx + 11, top: cy - 11, bottom: cy + 11}];
+    });
   }
 
   inside(x, wide) {
@@ -309,13 +332,12 @@ export class Picture {
     }
     root.append(clip, g);
     const name = moment ? 'temperature now, and the highest of the weld' : 'highest temperature of the weld';
-    const edge = Math.max(...result.passes.map(p => p.half_width_mm)) * this.perMm;
     const molten = !moment && Math.max(...result.peak_temperature_C) > 700;
-    const fits = edge > 1.9 * small;
+    const fits = molten && gapIn(peaks, this.x(0)) > 3.6 * small;
     root.append(svg('text', {class: 'axis', x: left, y: shown(top - 8), 'font-size': small},
       `${name} (${unitName('°C', units)})${molten && !fits ? '; gap: molten' : ''}`));
-    if (molten && fits) {
-      root.append(svg('text', {class: 'soft', x: shown(this.x(0)), y: shown(top + small),
+    if (fits) {
+      root.append(svg('text', {class: 'soft', x: shown(this.x(0)), y: shown((top + bottom) / 2 + small),
         'font-size': small, 'text-anchor': 'middle'}, 'molten'));
     }
     const end = inUnits(this.half, 'mm', units);
@@ -336,6 +358,12 @@ function plates(view, [left, right]) {
   const thick = [...new Set([left, right].map(mm => words(mm, 'mm', view.units)))].join(' and ');
   const flat = ['tee', 'lap', 'corner', 'socket'].includes(view.case.joint);
   return `${thick} plate${flat ? ` (${view.case.joint} laid flat)` : ''}`;
+}
+
+// How wide a line is broken at a place, pixels.
+function gapIn(points, centre) {
+  const known = points.filter(([, y]) => y !== null).map(([x]) => x);
+  return Math.min(...known.filter(x => x > centre)) - Math.max(...known.filter(x => x < centre));
 }
 
 function least(values) {
@@ -360,18 +388,24 @@ export function lowest(values, distances, half) {
   return at;
 }
 
-function free(taken, x, wide, wanted, {size, top, bottom, above}) {
-  const clash = level => taken.some(t =>
-    Math.abs(t.level - level) < size + 5 && Math.abs(t.x - x) < (t.wide + wide) / 2);
-  for (const shift of [0, 1, -1, 2, -2, 3, -3, 4, -4]) {
-    const to = above ? -shift : shift;
-    const level = Math.min(bottom - 4, Math.max(top + size, wanted + to * (size + 6)));
-    if (!clash(level)) {
-      taken.push({x, wide, level});
-      return level;
-    }
-  }
-  return wanted;
+// Where a zone lies on both sides, the ones beside the weld are named on the left.
+function onceEach(spans, centre) {
+  return spans.filter(span => {
+    const onLeft = span.to <= centre;
+    const twin = spans.some(other => other.zone === span.zone && other.to <= centre !== onLeft);
+    return !twin || onLeft === SHADE[span.zone] > 3;
+  });
+}
+
+// Half of the bead's outline, from the arc side to the root, pixels.
+function halfBead(passes, melted, depth, deeps, side, perMm) {
+  const over = Math.max(...passes.map(p => p.half_width_mm + Math.abs(p.offset_mm))) * perMm;
+  const deep = Math.max(...deeps);
+  if (melted === 0) return [[over, 0], [0, Math.min(deeps[side], depth)]];
+  const wide = Math.max(over, melted);
+  const root = Math.max(0.3 * wide, wide - (wide - melted) * deep / Math.max(depth, 0.1 * deep));
+  const at = wide - (wide - root) * deeps[side] / deep;
+  return [[wide, 0], [at, deeps[side]], [0, deeps[side]]];
 }
 
 export function summary(view) {
