@@ -62,7 +62,6 @@ export class Picture {
   // Plate, bead and zones at one scale in both directions.
   section(root, view) {
     const {result} = view;
-    const {left, small} = this.frame;
     const names = this.zoneNames(root);
     const sides = [result.controls.thickness_mm, result.controls.right_thickness_mm];
     const deep = Math.max(...sides) * this.perMm;
@@ -87,10 +86,17 @@ export class Picture {
     const line = surface + result.traverse_depth_mm * this.perMm;
     g.append(svg('line', {class: 'traverse', x1: first, x2: last, y1: shown(line), y2: shown(line)}));
     root.append(g);
-    const note = `${plates(view, sides)}, to scale; numbers along the dotted line`;
-    const under = surface + deep + small + 4;
-    root.append(svg('text', {class: 'soft', x: left, y: shown(under), 'font-size': small}, note));
-    return under + small + 6;
+    return this.note(root, [plates(view, sides), 'to scale; numbers along the dotted line'], surface + deep + 4);
+  }
+
+  // A note in one line where it fits.
+  note(root, parts, top) {
+    const {left, width, small} = this.frame;
+    const whole = parts.join(', ');
+    const lines = whole.length * small * 0.49 < width - left ? [whole] : parts;
+    lines.forEach((line, i) => root.append(svg('text', {class: 'soft', x: left,
+      y: shown(top + small + i * (small + 3)), 'font-size': small}, line)));
+    return top + 2 * small + 6 + (lines.length - 1) * (small + 3);
   }
 
   // As wide as the passes on the arc side and as the fusion zone along the dotted line, down to
