@@ -32,7 +32,10 @@ final class PageFiles {
           "numbers.js",
           "picture.js",
           "replay.js",
+          "scale.js",
+          "section.js",
           "svg.js",
+          "temperatures.js",
           "units.js");
 
   private final Map<String, PageFile> files = new LinkedHashMap<>();

@@ -1,5 +1,5 @@
 // The strip across the weld in a bend: it kinks where it is soft, or bends evenly.
-import {lookOf} from './picture.js';
+import {LOOKS} from './picture.js';
 import {path, shown, svg} from './svg.js';
 import {rounded, words} from './units.js';
 
@@ -7,7 +7,7 @@ const PAD = 14;
 
 export function drawBend(place, bend, states, thickness, units) {
   const shapes = bend.states
-    .map((state, s) => ({...state, look: lookOf(s, states.length), name: states[s]}))
+    .map((state, s) => ({...state, look: LOOKS[s], name: states[s]}))
     .filter(state => state.shape_mm);
   if (!shapes.length) {
     place.replaceChildren();
