@@ -276,7 +276,7 @@ const lessonPage = {
     view.good = good;
     setPin(pinned);
     showChosen('quantity', quantity);
-    return setCase(tree);
+    return tryCase(tree, good);
   },
 };
 
@@ -343,6 +343,7 @@ async function loadReplay() {
 async function main() {
   const [library, data] = await Promise.all([get('/api/library'), get('/lessons.json')]);
   const linked = fromHash(location.hash);
+  view.good = data.start;
   controls = new Controls(byId('controls'), library, changed);
   lessons = new Lessons(byId('lesson-list'), byId('lesson'), data, lessonPage);
   replay = new Replay(replayParts(), loadReplay, moment => {

@@ -14,7 +14,7 @@ export class Lessons {
     this.page = page;
     this.asker = new Asker('lesson');
     data.lessons.forEach((lesson, i) => {
-      const button = html('button', {type: 'button', title: lesson.title}, String(i + 1),
+      const button = html('button', {type: 'button'}, String(i + 1),
         html('span', {}, lesson.title));
       button.addEventListener('click', () => this.open(i));
       list.append(html('li', {}, button));
