@@ -330,11 +330,18 @@ function replayParts() {
     }};
 }
 
+// A bend that is moved meanwhile changes no moment.
+function withoutBend(tree) {
+  return JSON.stringify({...tree, bend: undefined});
+}
+
 // Of the same turn as the case on the page: the next change ends it here and at the server.
 async function loadReplay() {
+  const weld = withoutBend(view.case);
   try {
     return await asker.ask(asker.latest, 'replay', view.case);
   } catch (fault) {
+    if (fault.name === 'AbortError' && withoutBend(view.case) === weld) return loadReplay();
     if (fault instanceof Problem) tell(fault.lines);
     return null;
   }
