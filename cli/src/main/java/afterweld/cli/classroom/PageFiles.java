@@ -25,6 +25,7 @@ final class PageFiles {
           "bend.js",
           "case.js",
           "controls.js",
+          "keeping.js",
           "kept.js",
           "labelling.js",
           "lessons.js",

@@ -1,9 +1,10 @@
 // Puts the page together: one case, one result, what is pinned, and who is told of a change.
 import {keepArranged} from './arranging.js';
-import {Asker, Problem, get, post} from './asking.js';
+import {Asker, Problem, get} from './asking.js';
 import {drawBend} from './bend.js';
 import {copy, fromHash, put, toHash} from './case.js';
 import {Controls} from './controls.js';
+import {readCase, saveCase, sayOn} from './keeping.js';
 import {drawKept} from './kept.js';
 import {Lessons} from './lessons.js';
 import {drawNotes, drawNumbers, drawStations} from './numbers.js';
@@ -162,27 +163,17 @@ function setPin(pinned) {
   remember();
 }
 
-async function save() {
-  const {title, text} = await post('/api/save', {case: view.case});
-  const name = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'case';
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], {type: 'application/yaml'}));
-  link.download = `${name}.yaml`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-}
-
 async function open(file) {
-  const answer = await post('/api/open', {name: file.name.slice(0, 200), text: await file.text()});
+  const tree = await readCase(file);
   lessons.leave();
-  await tryCase(answer.case, view.good);
+  await tryCase(tree, view.good);
 }
 
 async function told(work) {
   try {
     await work();
   } catch (fault) {
-    trouble(fault instanceof Problem ? fault.lines : [String(fault.message || fault)]);
+    tell(fault instanceof Problem ? fault.lines : [String(fault.message || fault)]);
   }
 }
 
@@ -190,22 +181,10 @@ async function copyLink() {
   remember();
   try {
     await navigator.clipboard.writeText(location.href);
-    sayOn(byId('link'), 'Link copied', 'It opens while this program runs on this port.');
+    sayOn(byId('link'), 'Link copied', 'It opens while this program runs on this port.', byId('live'));
   } catch {
-    sayOn(byId('link'), 'See address line', 'The link stands in the address line.');
+    sayOn(byId('link'), 'See address line', 'The link stands in the address line.', byId('live'));
   }
-}
-
-// A button that says for a moment what it did.
-function sayOn(button, text, more) {
-  const usual = button.dataset.usual || button.textContent;
-  button.dataset.usual = usual;
-  button.textContent = text;
-  button.title = more;
-  byId('live').textContent = `${text}. ${more}`;
-  setTimeout(() => {
-    button.textContent = usual;
-  }, 3000);
 }
 
 function showChosen(name, value) {
@@ -283,7 +262,7 @@ const lessonPage = {
 function wire() {
   keepArranged(document.querySelector('main'));
   byId('pin').addEventListener('click', pin);
-  byId('save').addEventListener('click', () => told(save));
+  byId('save').addEventListener('click', () => told(() => saveCase(view.case)));
   byId('link').addEventListener('click', copyLink);
   byId('print').addEventListener('click', () => window.print());
   byId('open').addEventListener('click', () => byId('file').click());
