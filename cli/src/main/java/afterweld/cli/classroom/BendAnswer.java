@@ -1,5 +1,8 @@
 package afterweld.cli.classroom;
 
+import static afterweld.section.UnitSystem.METRIC;
+import static afterweld.section.UnitSystem.US;
+
 import afterweld.joint.BendCoupon;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.ProfileSlices;
@@ -29,8 +32,6 @@ final class BendAnswer {
   Map<String, Object> keys() {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("angle_deg", Math.toDegrees(settings.angle()));
-    json.put("length_mm", settings.length() * 1e3);
-    json.put("load", settings.load().label());
     List<Map<String, Object>> states = new ArrayList<>();
     for (int state = 0; state < profile.states().size(); state++) {
       states.add(state(state));
@@ -59,15 +60,14 @@ final class BendAnswer {
   private String tooShort() {
     return String.format(
         Locale.ROOT,
-        "The softened metal reaches beyond the strip of %.0f mm: 'bend: {length: ...}' in the case"
-            + " makes it longer.",
-        settings.length() * 1e3);
+        "The softened metal reaches beyond the strip of %.0f mm (%.1f in): 'bend: {length: ...}' in"
+            + " the case makes it longer.",
+        METRIC.length(settings.length()),
+        US.length(settings.length()));
   }
 
   private static void put(Map<String, Object> json, StripBend bend) {
     json.put("kink_factor", bend.averagedKinkFactor());
-    json.put("outer_strain", bend.averagedOuterStrain());
-    json.put("springback_deg", Math.toDegrees(bend.springback()));
     json.put("sharpest_mm", sharpest(bend) * 1e3);
     json.put("shape_mm", places(bend.shapeUnderLoad()));
   }

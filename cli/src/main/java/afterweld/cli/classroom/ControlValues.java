@@ -1,5 +1,7 @@
 package afterweld.cli.classroom;
 
+import static afterweld.section.UnitSystem.METRIC;
+
 import afterweld.material.Alloy;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
@@ -12,8 +14,6 @@ import java.util.Optional;
 
 /** Where the page's controls stand for a case, whatever units it was written in: metric. */
 final class ControlValues {
-  private static final double ZERO_CELSIUS = 273.15;
-
   private final WeldCase weldCase;
 
   ControlValues(WeldCase weldCase) {
@@ -30,11 +30,9 @@ final class ControlValues {
     json.put("right_thickness_mm", weldCase.right().thickness() * 1e3);
     weldCase.left().width().ifPresent(width -> json.put("left_width_mm", width * 1e3));
     weldCase.right().width().ifPresent(width -> json.put("right_width_mm", width * 1e3));
-    json.put("process", pass.process().label());
     json.put("current_A", pass.current());
-    json.put("voltage_V", pass.voltage());
     json.put("travel_speed_mm_s", pass.travelSpeed() * 1e3);
-    json.put("preheat_C", pass.startTemperature() - ZERO_CELSIUS);
+    json.put("preheat_C", METRIC.temperature(pass.startTemperature()));
     json.put("filler", weldCase.filler().alloy().map(Alloy::name).orElse("none"));
     json.put("dilution_percent", weldCase.filler().dilution() * 100);
     json.put("natural_age_h", weldCase.naturalAge() / 3600);
@@ -46,13 +44,13 @@ final class ControlValues {
     first(SolutionTreat.class)
         .ifPresent(
             step -> {
-              json.put("solution_C", step.temperature() - ZERO_CELSIUS);
+              json.put("solution_C", METRIC.temperature(step.temperature()));
               json.put("soak_h", step.soak() / 3600);
             });
     first(Age.class)
         .ifPresent(
             step -> {
-              json.put("age_C", step.temperature() - ZERO_CELSIUS);
+              json.put("age_C", METRIC.temperature(step.temperature()));
               json.put("age_h", step.time() / 3600);
             });
   }

@@ -11,10 +11,13 @@ import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** The few numbers that tell two sections apart, for people: metric, with all their digits. */
 final class KeyNumbers {
@@ -44,7 +47,7 @@ final class KeyNumbers {
   private void rowsOf(int state, String group, String end) {
     double hardness = lowest(state, Strength::hardness);
     row(group, "lowest_hardness" + end, "lowest hardness", "HV", hardness);
-    row(group, "edge_hardness" + end, "hardness beside weld", "HV", besideWeld(state));
+    row(group, "edge_hardness" + end, besideName(), "HV", besideWeld(state));
     row(group, "lowest_yield" + end, "lowest yield", "MPa", lowest(state, Strength::yield) * 1e-6);
     row(group, "weld_yield" + end, "yield, weld centre", "MPa", centre(state) * 1e-6);
     JointStrength flush = flush(state);
@@ -91,14 +94,30 @@ final class KeyNumbers {
     return nearest.estimates().get(state).middle().yield();
   }
 
-  /** Hardness of the first station on the right that never melted. */
+  private String besideName() {
+    boolean alike = profile.weldCase().left().equals(profile.weldCase().right());
+    return alike ? "hardness beside weld" : "hardness beside weld, softer side";
+  }
+
+  /** Hardness of the first station that never melted, on the softer side. */
   private double besideWeld(int state) {
-    return profile.stations().stream()
-        .filter(station -> station.distance() > 0 && station.zone() != Zone.FUSION)
-        .filter(station -> station.zone() != Zone.PARTIALLY_MELTED)
-        .findFirst()
-        .map(station -> station.estimates().get(state).middle().hardness())
+    return Stream.of(-1, 1)
+        .flatMap(side -> firstUnmelted(side).stream())
+        .mapToDouble(station -> station.estimates().get(state).middle().hardness())
+        .reduce(Math::min)
         .orElse(Double.NaN);
+  }
+
+  /**
+   * The station nearest to the weld centre that never melted.
+   *
+   * @param side 1 for the right, -1 for the left
+   */
+  private Optional<Station> firstUnmelted(int side) {
+    return profile.stations().stream()
+        .filter(station -> side * station.distance() > 0 && station.zone() != Zone.FUSION)
+        .filter(station -> station.zone() != Zone.PARTIALLY_MELTED)
+        .min(Comparator.comparingDouble(station -> Math.abs(station.distance())));
   }
 
   /** From the first to the last place that is not base, m. */

@@ -1,5 +1,7 @@
 package afterweld.cli.classroom;
 
+import static afterweld.section.UnitSystem.METRIC;
+
 import afterweld.material.Alloy;
 import afterweld.material.Alloy.StandardSchedule;
 import afterweld.material.MaterialLibrary;
@@ -10,8 +12,6 @@ import java.util.Map;
 
 /** What the page may choose from. */
 final class LibraryAnswer {
-  private static final double ZERO_CELSIUS = 273.15;
-
   private final MaterialLibrary library;
 
   LibraryAnswer(MaterialLibrary library) {
@@ -31,16 +31,15 @@ final class LibraryAnswer {
     json.put("name", alloy.name());
     List<String> tempers = alloy.tempers().stream().map(Temper::name).toList();
     json.put("tempers", tempers);
-    json.put("heat_treatable", alloy.heatTreatable());
     alloy.schedule().ifPresent(schedule -> json.put("schedule", schedule(schedule)));
     return json;
   }
 
   private static Map<String, Object> schedule(StandardSchedule schedule) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("solution_C", schedule.solutionTemperature() - ZERO_CELSIUS);
+    json.put("solution_C", METRIC.temperature(schedule.solutionTemperature()));
     json.put("soak_h", schedule.soak() / 3600);
-    json.put("age_C", schedule.ageTemperature() - ZERO_CELSIUS);
+    json.put("age_C", METRIC.temperature(schedule.ageTemperature()));
     json.put("age_h", schedule.ageTime() / 3600);
     return json;
   }

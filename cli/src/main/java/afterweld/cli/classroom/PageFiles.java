@@ -20,16 +20,23 @@ final class PageFiles {
   private static final List<String> SCRIPTS =
       List.of(
           "app.js",
+          "arranging.js",
           "asking.js",
           "bend.js",
           "case.js",
           "controls.js",
+          "keeping.js",
           "kept.js",
+          "labelling.js",
           "lessons.js",
+          "naming.js",
           "numbers.js",
           "picture.js",
           "replay.js",
+          "scale.js",
+          "section.js",
           "svg.js",
+          "temperatures.js",
           "units.js");
 
   private final Map<String, PageFile> files = new LinkedHashMap<>();

@@ -1,5 +1,7 @@
 package afterweld.cli.classroom;
 
+import static afterweld.section.UnitSystem.METRIC;
+
 import afterweld.section.WeldCase;
 import afterweld.section.WeldReplay;
 import afterweld.section.WeldReplay.AtStation;
@@ -13,10 +15,9 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * A replay as pictures: for each phase a row of moments that all stations share, and what each
- * station is like then. Between computed moments the page gets straight lines.
+ * station is like then, to a tenth. Between computed moments the page gets straight lines.
  */
 final class ReplayAnswer {
-  private static final double ZERO_CELSIUS = 273.15;
   private static final double ARC_IN_VIEW = 0.030;
   private static final int APPROACHING = 14;
   private static final int LEAVING = 56;
@@ -51,10 +52,11 @@ final class ReplayAnswer {
     json.put("name", replay.phases().get(phase));
     json.put("arc", phase < weldCase.passes().size());
     json.put("time_s", times);
-    json.put("temperature_C", pictures(phase, times, m -> m.temperature() - ZERO_CELSIUS));
-    json.put("hardness_HV", pictures(phase, times, moment -> moment.strength().hardness()));
-    json.put("yield_MPa", pictures(phase, times, moment -> moment.strength().yield() * 1e-6));
-    json.put("tensile_MPa", pictures(phase, times, moment -> moment.strength().tensile() * 1e-6));
+    List<List<Moment>> moments = times.stream().map(time -> picture(phase, time)).toList();
+    json.put("temperature_C", values(moments, m -> METRIC.temperature(m.temperature())));
+    json.put("hardness_HV", values(moments, m -> m.strength().hardness()));
+    json.put("yield_MPa", values(moments, m -> METRIC.stress(m.strength().yield())));
+    json.put("tensile_MPa", values(moments, m -> METRIC.stress(m.strength().tensile())));
     return json;
   }
 
@@ -90,16 +92,18 @@ final class ReplayAnswer {
     return times;
   }
 
-  private List<List<Double>> pictures(
-      int phase, List<Double> times, ToDoubleFunction<Moment> value) {
-    List<List<Double>> pictures = new ArrayList<>();
-    for (double time : times) {
-      pictures.add(
-          Json.numbers(
-              replay.stations().stream()
-                  .mapToDouble(station -> tenth(value.applyAsDouble(at(station, phase, time))))));
-    }
-    return pictures;
+  /** Every station at a time. */
+  private List<Moment> picture(int phase, double time) {
+    return replay.stations().stream().map(station -> at(station, phase, time)).toList();
+  }
+
+  private static List<List<Double>> values(
+      List<List<Moment>> pictures, ToDoubleFunction<Moment> value) {
+    return pictures.stream()
+        .map(
+            picture ->
+                Json.numbers(picture.stream().mapToDouble(m -> tenth(value.applyAsDouble(m)))))
+        .toList();
   }
 
   private static double tenth(double value) {

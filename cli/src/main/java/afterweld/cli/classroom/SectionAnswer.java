@@ -7,7 +7,6 @@ import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.Warning;
-import afterweld.section.WeldMetal;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
 import afterweld.thermal.PassHeat;
@@ -31,14 +30,12 @@ final class SectionAnswer {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("states", profile.states());
     json.put("distance_mm", column(station -> station.distance() * 1e3));
-    json.put("side", profile.stations().stream().map(s -> s.place().label()).toList());
     json.put("zone", profile.stations().stream().map(s -> s.zone().label()).toList());
     json.put("peak_temperature_C", column(s -> METRIC.temperature(s.peakTemperature())));
     json.put("hardness_HV", bands(Strength::hardness, OutputQuantity.HARDNESS));
     json.put("yield_MPa", bands(Strength::yield, OutputQuantity.YIELD));
     json.put("tensile_MPa", bands(Strength::tensile, OutputQuantity.TENSILE));
     json.put("zones", profile.zones().stream().map(SectionAnswer::zone).toList());
-    json.put("weld_metal", weldMetal(profile.weldMetal()));
     json.put("passes", profile.passes().stream().map(SectionAnswer::pass).toList());
     json.put("traverse_depth_mm", profile.weldCase().depth() * 1e3);
     json.put("controls", new ControlValues(profile.weldCase()).keys());
@@ -74,22 +71,8 @@ final class SectionAnswer {
   private static Map<String, Object> zone(ZoneSpan span) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("zone", span.zone().label());
-    json.put("side", span.place().label());
     json.put("from_mm", span.from() * 1e3);
     json.put("to_mm", span.to() * 1e3);
-    return json;
-  }
-
-  private static Map<String, Object> weldMetal(WeldMetal metal) {
-    Map<String, Double> composition = new LinkedHashMap<>();
-    metal
-        .composition()
-        .toMap()
-        .forEach((element, share) -> composition.put(element.symbol(), share));
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("filler", metal.filler());
-    json.put("dilution", metal.dilution());
-    json.put("composition_wt", composition);
     return json;
   }
 
@@ -98,11 +81,10 @@ final class SectionAnswer {
     json.put("efficiency", heat.efficiency());
     json.put("half_width_mm", heat.fusionHalfWidth() * 1e3);
     json.put("offset_mm", heat.pass().offset() * 1e3);
-    json.put("heat_input_kJ_per_mm", heat.netPower() / heat.pass().travelSpeed() * 1e-6);
     return json;
   }
 
   static Map<String, Object> warning(Warning warning) {
-    return Map.of("code", warning.code(), "text", warning.text());
+    return Map.of("text", warning.text());
   }
 }

@@ -1,8 +1,10 @@
 // Puts the page together: one case, one result, what is pinned, and who is told of a change.
-import {Asker, Problem, get, post} from './asking.js';
+import {keepArranged} from './arranging.js';
+import {Asker, Problem, get} from './asking.js';
 import {drawBend} from './bend.js';
 import {copy, fromHash, put, toHash} from './case.js';
 import {Controls} from './controls.js';
+import {readCase, saveCase, sayOn} from './keeping.js';
 import {drawKept} from './kept.js';
 import {Lessons} from './lessons.js';
 import {drawNotes, drawNumbers, drawStations} from './numbers.js';
@@ -14,7 +16,6 @@ const byId = id => document.getElementById(id);
 const view = {case: null, units: 'metric', quantity: 'hardness', result: null, settled: null,
   good: null, pinned: null, moment: null};
 const asker = new Asker('main');
-const player = new Asker('replay');
 const picture = new Picture(byId('picture'));
 const SLOW_MS = 450;
 const timings = [];
@@ -23,6 +24,8 @@ let controls;
 let lessons;
 let replay;
 let drawing = 0;
+// What was on the page before a lesson.
+let before = null;
 
 function redraw() {
   if (!view.result) return;
@@ -54,13 +57,18 @@ function showAngle(degrees) {
 }
 
 function showControls() {
-  controls.show(view.case, view.result.controls, view.result.passes, view.units);
+  if (view.result) controls.show(view.case, view.result.controls, view.result.passes, view.units);
 }
 
+// Why the picture is not of the case that the controls stand at.
 function trouble(lines) {
+  tell(lines);
+  byId('stage').classList.toggle('stale', lines.length > 0);
+}
+
+function tell(lines) {
   byId('trouble').hidden = lines.length === 0;
   byId('trouble').textContent = lines.join('\n');
-  byId('stage').classList.toggle('stale', lines.length > 0);
 }
 
 // Preview first where the weld itself changes, then the settled picture.
@@ -114,13 +122,13 @@ function show(result, began, what) {
 
 const AFTER = new Set(['rest', 'treatment', 'solution', 'soak', 'age', 'age-time', 'angle']);
 
-function changed(write, id) {
+async function changed(write, id) {
   const tree = copy(view.case);
   write(tree);
-  if (JSON.stringify(tree) === JSON.stringify(view.case)) return Promise.resolve();
+  if (JSON.stringify(tree) === JSON.stringify(view.case)) return;
   view.case = tree;
   if (id !== 'angle') replay.forget();
-  return recompute(!AFTER.has(id));
+  if (await recompute(!AFTER.has(id))) showControls();
 }
 
 function setCase(tree) {
@@ -134,7 +142,7 @@ async function tryCase(tree, otherwise) {
   const faults = await setCase(tree);
   if (!faults) return;
   await setCase(otherwise);
-  trouble(faults);
+  tell(faults);
 }
 
 function remember() {
@@ -144,34 +152,28 @@ function remember() {
 }
 
 function pin() {
-  view.pinned = view.pinned ? null : view.settled && {result: view.settled, case: view.good};
+  setPin(view.pinned ? null : view.settled && {result: view.settled, case: view.good});
+}
+
+function setPin(pinned) {
+  view.pinned = pinned;
   byId('pin').textContent = view.pinned ? 'Take the pin away' : 'Pin this result';
   byId('pin').setAttribute('aria-pressed', String(Boolean(view.pinned)));
   redraw();
   remember();
 }
 
-async function save() {
-  const {title, text} = await post('/api/save', {case: view.case});
-  const name = title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'case';
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], {type: 'application/yaml'}));
-  link.download = `${name}.yaml`;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-}
-
 async function open(file) {
-  const answer = await post('/api/open', {name: file.name.slice(0, 200), text: await file.text()});
-  if (!lessons.place.hidden) lessons.close();
-  await tryCase(answer.case, view.good);
+  const tree = await readCase(file);
+  lessons.leave();
+  await tryCase(tree, view.good);
 }
 
 async function told(work) {
   try {
     await work();
   } catch (fault) {
-    trouble(fault instanceof Problem ? fault.lines : [String(fault.message || fault)]);
+    tell(fault instanceof Problem ? fault.lines : [String(fault.message || fault)]);
   }
 }
 
@@ -179,22 +181,15 @@ async function copyLink() {
   remember();
   try {
     await navigator.clipboard.writeText(location.href);
-    sayOn(byId('link'), 'Link copied', 'It opens while this program runs on this port.');
+    sayOn(byId('link'), 'Link copied', 'It opens while this program runs on this port.', byId('live'));
   } catch {
-    sayOn(byId('link'), 'See address line', 'The link stands in the address line.');
+    sayOn(byId('link'), 'See address line', 'The link stands in the address line.', byId('live'));
   }
 }
 
-// A button that says for a moment what it did.
-function sayOn(button, text, more) {
-  const usual = button.dataset.usual || button.textContent;
-  button.dataset.usual = usual;
-  button.textContent = text;
-  button.title = more;
-  byId('live').textContent = `${text}. ${more}`;
-  setTimeout(() => {
-    button.textContent = usual;
-  }, 3000);
+function showChosen(name, value) {
+  view[name] = value;
+  showChoice(name);
 }
 
 function showChoice(name) {
@@ -203,15 +198,30 @@ function showChoice(name) {
   }
 }
 
+function showUnits(units) {
+  showChosen('units', units);
+  showControls();
+  redraw();
+  lessons.unitsChanged();
+  replay.unitsChanged();
+}
+
 // What a link holds: units, curve, the pinned case and the case; what is no case is told.
 async function arrive(linked, otherwise) {
-  if (['metric', 'us'].includes(linked.units)) view.units = linked.units;
-  if (Object.hasOwn(QUANTITIES, linked.quantity)) view.quantity = linked.quantity;
-  showChoice('units');
-  showChoice('quantity');
-  if (view.pinned) pin();
-  if (linked.pinned && !(await setCase(linked.pinned))) pin();
+  if (['metric', 'us'].includes(linked.units)) showUnits(linked.units);
+  if (Object.hasOwn(QUANTITIES, linked.quantity)) showChosen('quantity', linked.quantity);
+  let pinned = null;
+  if (linked.pinned) {
+    await setCase(linked.pinned);
+    if (view.good === linked.pinned) pinned = {result: view.settled, case: view.good};
+  }
+  setPin(pinned);
   await tryCase(linked.case, otherwise);
+}
+
+// A hash that is neither a case nor a place on the page.
+function damaged(hash) {
+  return hash.length > 1 && !fromHash(hash) && !byId(hash.slice(1));
 }
 
 function choose(name, then) {
@@ -224,28 +234,35 @@ function choose(name, then) {
   }
 }
 
-// The classes that a lesson needs from the page.
+// What a lesson does to the page: it takes the place of the reader's case and pin, and gives them
+// back at its end.
 const lessonPage = {
   units: () => view.units,
   begin(tree, lesson) {
-    if (view.pinned) pin();
-    view.quantity = lesson.quantity;
-    showChoice('quantity');
+    before = before || {case: view.case, good: view.good, pinned: view.pinned, quantity: view.quantity};
+    setPin(null);
+    showChosen('quantity', lesson.quantity);
     return setCase(tree);
   },
   look: setCase,
-  pinAndLook(tree) {
-    if (!view.pinned && view.settled) pin();
+  compare(pinned, tree) {
+    setPin(pinned);
     return setCase(tree);
   },
   ended() {
-    if (view.pinned) pin();
+    const {case: tree, good, pinned, quantity} = before;
+    before = null;
+    view.good = good;
+    setPin(pinned);
+    showChosen('quantity', quantity);
+    return tryCase(tree, good);
   },
 };
 
 function wire() {
+  keepArranged(document.querySelector('main'));
   byId('pin').addEventListener('click', pin);
-  byId('save').addEventListener('click', () => told(save));
+  byId('save').addEventListener('click', () => told(() => saveCase(view.case)));
   byId('link').addEventListener('click', copyLink);
   byId('print').addEventListener('click', () => window.print());
   byId('open').addEventListener('click', () => byId('file').click());
@@ -261,9 +278,7 @@ function wire() {
   });
   byId('stations').addEventListener('toggle', redraw);
   choose('units', () => {
-    showControls();
-    redraw();
-    lessons.unitsChanged();
+    showUnits(view.units);
     remember();
   });
   choose('quantity', () => {
@@ -277,7 +292,12 @@ function wire() {
   });
   window.addEventListener('hashchange', () => {
     const linked = fromHash(location.hash);
-    if (linked) arrive(linked, view.good);
+    if (linked) {
+      lessons.leave();
+      arrive(linked, view.good);
+    } else if (damaged(location.hash)) {
+      tell(['The link is damaged; the page stays as it was.']);
+    }
   });
 }
 
@@ -289,11 +309,19 @@ function replayParts() {
     }};
 }
 
+// A bend that is moved meanwhile changes no moment.
+function withoutBend(tree) {
+  return JSON.stringify({...tree, bend: undefined});
+}
+
+// Of the same turn as the case on the page: the next change ends it here and at the server.
 async function loadReplay() {
+  const weld = withoutBend(view.case);
   try {
-    return await player.ask(player.next(), 'replay', view.case);
+    return await asker.ask(asker.latest, 'replay', view.case);
   } catch (fault) {
-    if (fault instanceof Problem) trouble(fault.lines);
+    if (fault.name === 'AbortError' && withoutBend(view.case) === weld) return loadReplay();
+    if (fault instanceof Problem) tell(fault.lines);
     return null;
   }
 }
@@ -301,6 +329,7 @@ async function loadReplay() {
 async function main() {
   const [library, data] = await Promise.all([get('/api/library'), get('/lessons.json')]);
   const linked = fromHash(location.hash);
+  view.good = data.start;
   controls = new Controls(byId('controls'), library, changed);
   lessons = new Lessons(byId('lesson-list'), byId('lesson'), data, lessonPage);
   replay = new Replay(replayParts(), loadReplay, moment => {
@@ -308,7 +337,9 @@ async function main() {
     redraw();
   });
   wire();
+  const broken = damaged(location.hash);
   await arrive(linked || {case: data.start}, data.start);
+  if (broken) tell(['The link is damaged; this is the plate to begin with.']);
   document.body.dataset.ready = 'true';
 }
 

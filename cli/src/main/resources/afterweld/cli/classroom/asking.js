@@ -1,4 +1,9 @@
 // Talks to the server that the page came from: numbers every change, drops what is outdated.
+const BUSY = 503;
+const AGAIN_MS = 1500;
+const MOST_TRIES = 5;
+// A refusal that comes later than this means work that took too long, not that no seat was free.
+const SEATED_MS = 12_000;
 const PAGE = `page-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
 
 export class Problem extends Error {
@@ -8,10 +13,9 @@ export class Problem extends Error {
   }
 }
 
-export async function post(path, body, signal) {
-  let answer;
+async function sent(path, body, signal) {
   try {
-    answer = await fetch(path, {
+    return await fetch(path, {
       method: 'POST',
       headers: {'Content-Type': 'application/json'},
       body: JSON.stringify(body),
@@ -21,6 +25,21 @@ export async function post(path, body, signal) {
     if (fault.name === 'AbortError') throw fault;
     throw new Problem(['The classroom program on this machine does not answer. Is it running?']);
   }
+}
+
+// Asks again after a short wait where too much is being computed at once.
+async function answered(path, body, signal) {
+  for (let tries = 1; ; tries++) {
+    const began = performance.now();
+    const answer = await sent(path, body, signal);
+    const full = answer.status === BUSY && performance.now() - began < SEATED_MS;
+    if (!full || tries === MOST_TRIES) return answer;
+    await new Promise(resolve => setTimeout(resolve, AGAIN_MS));
+  }
+}
+
+export async function post(path, body, signal) {
+  const answer = await answered(path, body, signal);
   const json = await answer.json();
   if (answer.status === 409) throw new DOMException('outdated', 'AbortError');
   if (!answer.ok || json.problems) throw new Problem(json.problems || ['The program could not answer.']);
@@ -31,15 +50,15 @@ export async function post(path, body, signal) {
 export class Asker {
   constructor(name) {
     this.page = `${PAGE}-${name}`;
-    this.turn = 0;
-    this.waiting = null;
+    this.waiting = new AbortController();
+    this.latest = {turn: 0, signal: this.waiting.signal};
   }
 
   next() {
-    if (this.waiting) this.waiting.abort();
+    this.waiting.abort();
     this.waiting = new AbortController();
-    this.turn++;
-    return {turn: this.turn, signal: this.waiting.signal};
+    this.latest = {turn: this.latest.turn + 1, signal: this.waiting.signal};
+    return this.latest;
   }
 
   ask(change, want, tree) {
@@ -48,7 +67,7 @@ export class Asker {
   }
 
   current(change) {
-    return change.turn === this.turn;
+    return change === this.latest;
   }
 }
 

@@ -1,5 +1,5 @@
 // The strip across the weld in a bend: it kinks where it is soft, or bends evenly.
-import {lookOf} from './picture.js';
+import {LOOKS} from './picture.js';
 import {path, shown, svg} from './svg.js';
 import {rounded, words} from './units.js';
 
@@ -7,7 +7,7 @@ const PAD = 14;
 
 export function drawBend(place, bend, states, thickness, units) {
   const shapes = bend.states
-    .map((state, s) => ({...state, look: lookOf(s, states.length), name: states[s]}))
+    .map((state, s) => ({...state, look: LOOKS[s], name: states[s]}))
     .filter(state => state.shape_mm);
   if (!shapes.length) {
     place.replaceChildren();
@@ -28,12 +28,14 @@ export function drawBend(place, bend, states, thickness, units) {
   for (const shape of turned) {
     const d = path(shape.points.map(([a, b]) => [x(a), y(b)]));
     const thick = shape.look === 'before' ? Math.max(5, thickness * scale) + 5 : Math.max(3, thickness * scale * 0.7);
+    if (shape.look === 'before') root.append(svg('path', {class: 'strip before-edge', d, 'stroke-width': shown(thick + 3)}));
     root.append(svg('path', {class: `strip ${shape.look}`, d, 'stroke-width': shown(thick)}));
   }
   turned.forEach((shape, i) => {
     const level = tall + 14 + i * 20;
-    root.append(svg('line', {class: `strip ${shape.look}`, x1: PAD, x2: PAD + 26, y1: level - 5,
-      y2: level - 5, 'stroke-width': 5}));
+    const sample = {x1: PAD, x2: PAD + 26, y1: level - 5, y2: level - 5};
+    if (shape.look === 'before') root.append(svg('line', {class: 'strip before-edge', ...sample, 'stroke-width': 8}));
+    root.append(svg('line', {class: `strip ${shape.look}`, ...sample, 'stroke-width': 5}));
     root.append(svg('text', {class: `label ${shape.look}`, x: PAD + 34, y: level, 'font-size': 15},
       `${shape.name}: ${rounded(shape.kink_factor, 1)} × mean`));
   });

@@ -1,7 +1,7 @@
 // The controls beside the picture: each writes one value of the case, with its unit.
 import {freeBead, put, step, treatment, withTreatment} from './case.js';
 import {html} from './svg.js';
-import {duration, inUnits, rounded, unitName} from './units.js';
+import {duration, hoursIn, inUnits, metricIn, rounded, unitName} from './units.js';
 
 const HOURS = [0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8, 8.5, 9,
   9.5, 10, 11, 12, 14, 16, 18, 20, 24, 30, 36, 48, 72, 96];
@@ -101,7 +101,7 @@ export class Controls {
 
   // What a case file would say for the slider's place.
   text(slider, place) {
-    if (slider.hours) return hoursText(slider.hours[place]);
+    if (slider.hours) return duration(slider.hours[place]);
     const digits = slider[this.units][3];
     return `${rounded(place, digits)} ${unitName(slider.unit, this.units)}`;
   }
@@ -152,8 +152,9 @@ export class Controls {
     return alloy && alloy.schedule;
   }
 
-  // Moves everything to where the case stands.
-  show(tree, values, passes, units) {
+  // Moves everything to where the case stands; the values may be those of the case before.
+  show(tree, computed, passes, units) {
+    const values = this.standing(tree, computed);
     this.units = units;
     this.values = values;
     this.passes = passes;
@@ -166,6 +167,18 @@ export class Controls {
     this.showTreatment(tree, Boolean(alloy && alloy.schedule));
     for (const slider of SLIDERS) this.place(slider, values[slider.value]);
     this.hide('dilution', values.filler === 'none');
+  }
+
+  // What the case says as the controls write it; anything else as it was computed.
+  standing(tree, computed) {
+    const values = {...computed};
+    for (const slider of SLIDERS) values[slider.value] = said(slider, tree) ?? values[slider.value];
+    const alloy = this.library.alloys.find(a => a.name === tree.left.alloy);
+    values.alloy = alloy ? alloy.name : values.alloy;
+    if (alloy && alloy.tempers.includes(tree.left.temper)) values.temper = tree.left.temper;
+    const filler = tree.filler && (tree.filler.alloy || tree.filler);
+    if (filler === 'none' || this.library.fillers.includes(filler)) values.filler = filler;
+    return values;
   }
 
   showTreatment(tree, treatable) {
@@ -197,6 +210,12 @@ export class Controls {
       this.say(slider, `${rounded(there, digits)} ${unitName(slider.unit, this.units)}`);
     }
   }
+}
+
+function said(slider, tree) {
+  const [from, keys] = slider.step ? [step(tree, slider.step[0]), slider.step.slice(1)] : [tree, slider.keys];
+  const text = keys.reduce((at, key) => at?.[key], from);
+  return slider.hours ? hoursIn(text) : metricIn(text, slider.unit);
 }
 
 // A dilution that is set takes the place of one that was measured.
@@ -233,13 +252,4 @@ function nearest(list, value) {
     if (Math.abs(Math.log(one / value)) < Math.abs(Math.log(list[best] / value))) best = i;
   });
   return best;
-}
-
-function hoursText(hours) {
-  if (hours < 1) return `${rounded(hours * 60, 0)} min`;
-  return hours <= 96 && hours % 24 !== 0 ? `${hours} h` : daysText(hours);
-}
-
-function daysText(hours) {
-  return hours === 24 ? '24 h' : `${hours / 24} days`;
 }

@@ -1,4 +1,5 @@
 // Six questions: predict first, then see what the simulator says, then what to notice.
+import {arrange} from './arranging.js';
 import {Asker} from './asking.js';
 import {merged} from './case.js';
 import {html} from './svg.js';
@@ -6,13 +7,14 @@ import {number, unitName} from './units.js';
 
 export class Lessons {
   constructor(list, place, data, page) {
+    this.main = place.closest('main');
     this.list = list;
     this.place = place;
     this.data = data;
     this.page = page;
     this.asker = new Asker('lesson');
     data.lessons.forEach((lesson, i) => {
-      const button = html('button', {type: 'button', title: lesson.title}, String(i + 1),
+      const button = html('button', {type: 'button'}, String(i + 1),
         html('span', {}, lesson.title));
       button.addEventListener('click', () => this.open(i));
       list.append(html('li', {}, button));
@@ -29,7 +31,16 @@ export class Lessons {
     this.place.focus({preventScroll: false});
   }
 
+  // Back to where the reader came from.
   close() {
+    const button = this.list.querySelectorAll('button')[this.index];
+    this.leave();
+    button.focus();
+  }
+
+  leave() {
+    if (!this.lesson) return;
+    this.asker.next();
     this.lesson = null;
     this.index = -1;
     this.place.hidden = true;
@@ -41,8 +52,9 @@ export class Lessons {
   // While a class predicts how the strip bends, the strip is not shown; then it stands first.
   hold(moment) {
     const about = Boolean(this.lesson && this.lesson.strip);
-    this.place.parentElement.classList.toggle('predicting', about && moment === 'predicting');
-    this.place.parentElement.classList.toggle('bent', about && moment === 'seen');
+    this.main.classList.toggle('predicting', about && moment === 'predicting');
+    this.main.classList.toggle('bent', about && moment === 'seen');
+    arrange(this.main);
   }
 
   mark() {
@@ -74,6 +86,7 @@ export class Lessons {
   }
 
   ask() {
+    this.asker.next();
     this.tell = null;
     this.hold('predicting');
     const see = html('button', {type: 'button', class: 'strong', id: 'see', disabled: true}, 'See what happens');
@@ -90,6 +103,7 @@ export class Lessons {
       html('fieldset', {}, html('legend', {}, 'Your prediction'), ...options), see);
   }
 
+  // What is pinned is the lesson's own first look, whatever was moved while the class predicted.
   async reveal() {
     const {lesson, guess} = this;
     this.hold('seen');
@@ -102,17 +116,18 @@ export class Lessons {
       html('p', {class: 'verdict'}, verdict), heading, table, html('p', {}, 'On the picture:'), looks,
       html('h3', {}, 'What to notice'), html('ul', {}, ...lesson.notice.map(t => html('li', {}, t))));
     heading.focus({preventScroll: true});
-    this.page.pinAndLook(this.caseOf(1));
     const results = [];
+    const change = this.asker.next();
     try {
       for (let i = 0; i < lesson.looks.length; i++) {
-        results.push(await this.asker.ask(this.asker.next(), 'settled', this.caseOf(i)));
+        results.push(await this.asker.ask(change, 'settled', this.caseOf(i)));
+        if (!this.asker.current(change)) return;
+        if (i === 0) this.page.compare({result: results[0], case: this.caseOf(0)}, this.caseOf(1));
       }
     } catch {
-      table.textContent = 'The numbers could not be computed.';
+      if (this.asker.current(change)) table.textContent = 'The numbers could not be computed.';
       return;
     }
-    if (this.lesson !== lesson) return;
     this.tell = () => {
       table.replaceChildren(this.table(lesson, results));
       looks.replaceChildren(...this.lookButtons());

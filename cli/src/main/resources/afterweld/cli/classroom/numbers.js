@@ -4,19 +4,20 @@ import {difference, number, unitName} from './units.js';
 
 export function drawNumbers(place, rows, pinned, units) {
   const heads = pinned ? ['', 'now', 'pinned', 'change'] : ['', 'now'];
-  const body = [];
+  const groups = [];
   rows.forEach((row, i) => {
     if (i === 0 || rows[i - 1].group !== row.group) {
-      body.push(html('tr', {class: 'group'},
-        html('th', {scope: 'colgroup', colspan: heads.length}, row.group)));
+      groups.push(html('tbody', {}, html('tr', {class: 'group'},
+        html('th', {scope: 'rowgroup', colspan: heads.length}, row.group))));
     }
     const then = pinned && pinned.find(other => other.key === row.key);
-    body.push(row.unit ? numberRow(row, pinned, then, units) : wordRow(row, then, heads.length));
+    groups[groups.length - 1].append(
+      row.unit ? numberRow(row, pinned, then, units) : wordRow(row, then, heads.length));
   });
   place.replaceChildren(html('table', {class: pinned ? 'numbers compared' : 'numbers'},
     html('caption', {class: 'unseen'}, 'Numbers of the present result'),
     html('thead', {}, html('tr', {}, ...heads.map(head => html('th', {scope: 'col'}, head)))),
-    html('tbody', {}, ...body)));
+    ...groups));
 }
 
 function numberRow(row, pinned, then, units) {

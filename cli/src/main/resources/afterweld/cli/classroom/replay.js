@@ -117,6 +117,10 @@ export class Replay {
     });
   }
 
+  unitsChanged() {
+    if (this.active) this.render();
+  }
+
   words(phase, i) {
     const time = phase.time_s[i];
     const most = Math.max(...phase.temperature_C[i]);

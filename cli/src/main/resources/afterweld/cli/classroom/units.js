@@ -71,6 +71,27 @@ export function duration(hours) {
   return `${trimmed(hours / 24)} days`;
 }
 
+const HOURS = {min: 1 / 60, h: 1, days: 24};
+
+// A text as the controls write it, in hours; undefined where it is none.
+export function hoursIn(text) {
+  const [value, unit] = parts(text);
+  return Object.hasOwn(HOURS, unit) ? value * HOURS[unit] : undefined;
+}
+
+// The same in a metric unit.
+export function metricIn(text, unit) {
+  const [value, name] = parts(text);
+  if (name === unit) return value;
+  const {us, to} = KINDS[unit];
+  return us && name === us ? (value - to(0)) / (to(1) - to(0)) : undefined;
+}
+
+function parts(text) {
+  const [, value, unit] = /^(\d+(?:\.\d+)?) (\S+)$/.exec(text) || [];
+  return [Number(value), unit];
+}
+
 function trimmed(value) {
   return String(Number(value.toFixed(value < 10 ? 2 : 1)));
 }
