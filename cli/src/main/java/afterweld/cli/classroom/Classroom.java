@@ -54,8 +54,10 @@ final class Classroom {
     long turn = turn(request);
     String wanted = text(request, "want");
     CaseFile asked = cases.read(part(request, "case"));
+    SectionRun run = desk.runOf(asked.weld());
     try {
-      return turns.take(page, turn, outdated -> computed(wanted, asked, outdated));
+      boolean isLong = run.takesLong(wanted.equals("settled"));
+      return turns.take(page, turn, isLong, outdated -> computed(wanted, run, asked, outdated));
     } catch (CancellationException ended) {
       throw turns.ended(page, turn);
     } catch (HeatInputException fault) {
@@ -64,8 +66,8 @@ final class Classroom {
     }
   }
 
-  private Map<String, Object> computed(String wanted, CaseFile asked, BooleanSupplier outdated) {
-    SectionRun run = desk.runOf(asked.weld());
+  private static Map<String, Object> computed(
+      String wanted, SectionRun run, CaseFile asked, BooleanSupplier outdated) {
     return switch (wanted) {
       case "preview" -> preview(run.preview(asked.weld(), outdated));
       case "settled" -> settled(run.profile(asked.weld(), outdated), asked);
