@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
@@ -84,12 +85,15 @@ final class Classroom {
     return json;
   }
 
+  /** The bend takes as long as all the rest that follows from the profile, so both go at once. */
   private static Map<String, Object> settled(SectionProfile profile, CaseFile asked) {
+    CompletableFuture<Map<String, Object>> bend =
+        CompletableFuture.supplyAsync(() -> new BendAnswer(profile, asked.joint().bend()).keys());
     JointReport joint = JointReport.of(profile, asked.joint());
     Map<String, Object> json = new LinkedHashMap<>(new SectionAnswer(profile).keys());
     json.put("settled", true);
     json.put("numbers", new KeyNumbers(profile, joint).rows());
-    json.put("bend", new BendAnswer(profile, asked.joint().bend()).keys());
+    json.put("bend", bend.join());
     json.put("warnings", warnings(profile, joint));
     json.put("cautions", profile.cautions());
     return json;
