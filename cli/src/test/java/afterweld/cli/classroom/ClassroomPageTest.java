@@ -365,8 +365,9 @@ class ClassroomPageTest extends PageInBrowser {
   void aLinkWithAFaultyCaseIsToldAndNotRun() throws Exception {
     browser.value(
         "location.hash = btoa('{\"case\":{\"title\":\"<img src=x onerror=alert(1)>\"}}')");
-    browser.until("!document.getElementById('trouble').hidden");
-    assertTrue(text("#trouble").contains("left"), text("#trouble"));
+    browser.until(
+        "stage.getAttribute('aria-busy') === 'false' && trouble.textContent.includes('left')");
+    assertFalse(truth("document.getElementById('trouble').hidden"));
     assertTrue(truth("document.querySelector('main img') === null"));
     move("current", 205);
     assertTrue(truth("document.getElementById('trouble').hidden"));
