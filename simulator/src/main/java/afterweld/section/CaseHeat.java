@@ -70,6 +70,16 @@ final class CaseHeat {
     return new CaseHeat(weldCase, legs, loss, choice, weld.heats(), Optional.of(weld), SECTION);
   }
 
+  /**
+   * Whether the heat of a case is followed in time through the whole part, which takes seconds.
+   *
+   * @throws HeatInputException if a number of a pass is out of range
+   */
+  static boolean isFollowed(WeldCase weldCase) {
+    SurfaceLoss loss = SurfaceLoss.stillAir(weldCase.ambient());
+    return choice(weldCase, JointLegs.of(weldCase), loss).flow() == HeatFlow.SHELL;
+  }
+
   private static ShellWeld shell(WeldCase weldCase, WeldLegs legs, SurfaceLoss loss) {
     return ShellSolver.of(legs, loss, weldCase.course()).weld(weldCase.passes());
   }

@@ -34,6 +34,12 @@ public enum ErrorBand {
   private static final String PEAK_AGED = "T6";
   private static final ModelError ERROR = ModelError.standard();
 
+  /** Kept, for every station of every state asks for them. */
+  private static final double YIELD_FACTOR = ERROR.yield().bandFactor();
+
+  private static final double TENSILE_FACTOR = ERROR.tensile().bandFactor();
+  private static final double HARDNESS_FACTOR = ERROR.hardness().bandFactor();
+
   private final double below;
   private final double above;
 
@@ -91,9 +97,9 @@ public enum ErrorBand {
 
   private static Strength times(Strength middle, double share) {
     return new Strength(
-        middle.yield() * (1 + share * ERROR.yield().bandFactor()),
-        middle.tensile() * (1 + share * ERROR.tensile().bandFactor()),
-        middle.hardness() * (1 + share * ERROR.hardness().bandFactor()));
+        middle.yield() * (1 + share * YIELD_FACTOR),
+        middle.tensile() * (1 + share * TENSILE_FACTOR),
+        middle.hardness() * (1 + share * HARDNESS_FACTOR));
   }
 
   /** Half-width of the band, as a share of the value. */

@@ -17,6 +17,8 @@ import java.util.function.BooleanSupplier;
  * }</pre>
  */
 public final class SectionRun {
+  private static final int FEW_PASSES = 6;
+
   private final WeldCase welded;
   private final WeldMemory memory = WeldMemory.keeping();
 
@@ -32,6 +34,19 @@ public final class SectionRun {
   /** Whether a case differs from this weld at most in what happens after it. */
   public boolean holds(WeldCase other) {
     return other.weldAlone().equals(welded);
+  }
+
+  /**
+   * Whether a picture of this weld may take seconds, as far as can be told before: heat that is
+   * followed in time through the whole part, many passes, or a settled picture of two unlike sides,
+   * each of which has bands of its own.
+   *
+   * @throws HeatInputException if a number of a pass is out of range
+   */
+  public boolean takesLong(boolean settled) {
+    return welded.passes().size() > FEW_PASSES
+        || (settled && !welded.left().equals(welded.right()))
+        || CaseHeat.isFollowed(welded);
   }
 
   /**

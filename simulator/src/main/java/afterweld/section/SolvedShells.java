@@ -6,15 +6,18 @@ import afterweld.thermal.WeldCourse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.function.Supplier;
 
 /**
  * The transient fields that were solved last. A solution depends on the parts and the procedure
  * alone and takes most of the time of such a case, and the section, the fillers and the routes of
- * one case ask for the same one. Whoever asks while it is being solved waits for it. Safe for
- * several threads; what comes out does not depend on what is kept.
+ * one case ask for the same one. Whoever asks while it is being solved waits for it, and solves it
+ * where the first one was interrupted, for nothing is kept of that. Safe for several threads; what
+ * comes out does not depend on what is kept.
  */
 final class SolvedShells {
   private static final int MOST = 4;
@@ -47,26 +50,58 @@ final class SolvedShells {
    * The solution for a case.
    *
    * @param solve how to find it
+   * @throws CancellationException if this thread is interrupted
    */
   static ShellWeld of(WeldCase weldCase, Supplier<ShellWeld> solve) {
-    CompletableFuture<ShellWeld> own = new CompletableFuture<>();
-    CompletableFuture<ShellWeld> kept = keep(new Key(weldCase), own);
-    if (kept == own) {
-      solve(solve, own);
-    }
-    try {
-      return kept.join();
-    } catch (CompletionException failure) {
-      throw failure.getCause() instanceof RuntimeException cause ? cause : failure;
+    Key key = new Key(weldCase);
+    while (true) {
+      CompletableFuture<ShellWeld> own = new CompletableFuture<>();
+      CompletableFuture<ShellWeld> kept = keep(key, own);
+      if (kept == own) {
+        return solved(key, solve, own);
+      }
+      Optional<ShellWeld> found = awaited(kept);
+      if (found.isPresent()) {
+        return found.get();
+      }
     }
   }
 
-  private static void solve(Supplier<ShellWeld> solve, CompletableFuture<ShellWeld> own) {
+  private static ShellWeld solved(
+      Key key, Supplier<ShellWeld> solve, CompletableFuture<ShellWeld> own) {
     try {
-      own.complete(solve.get());
+      ShellWeld weld = solve.get();
+      own.complete(weld);
+      return weld;
+    } catch (CancellationException ended) {
+      forget(key, own);
+      own.cancel(false);
+      throw ended;
     } catch (RuntimeException | Error failure) {
       own.completeExceptionally(failure);
       throw failure;
+    }
+  }
+
+  /** Empty if whoever solved it was interrupted. */
+  private static Optional<ShellWeld> awaited(CompletableFuture<ShellWeld> kept) {
+    try {
+      return Optional.of(kept.get());
+    } catch (CancellationException others) {
+      return Optional.empty();
+    } catch (ExecutionException failure) {
+      throw failure.getCause() instanceof RuntimeException cause
+          ? cause
+          : new IllegalStateException(failure);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("interrupted while another followed the heat");
+    }
+  }
+
+  private static void forget(Key key, CompletableFuture<ShellWeld> own) {
+    synchronized (KEPT) {
+      KEPT.remove(key, own);
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
@@ -54,8 +55,10 @@ final class Classroom {
     long turn = turn(request);
     String wanted = text(request, "want");
     CaseFile asked = cases.read(part(request, "case"));
+    SectionRun run = desk.runOf(asked.weld());
     try {
-      return turns.take(page, turn, outdated -> computed(wanted, asked, outdated));
+      boolean isLong = run.takesLong(wanted.equals("settled"));
+      return turns.take(page, turn, isLong, outdated -> computed(wanted, run, asked, outdated));
     } catch (CancellationException ended) {
       throw turns.ended(page, turn);
     } catch (HeatInputException fault) {
@@ -64,8 +67,8 @@ final class Classroom {
     }
   }
 
-  private Map<String, Object> computed(String wanted, CaseFile asked, BooleanSupplier outdated) {
-    SectionRun run = desk.runOf(asked.weld());
+  private static Map<String, Object> computed(
+      String wanted, SectionRun run, CaseFile asked, BooleanSupplier outdated) {
     return switch (wanted) {
       case "preview" -> preview(run.preview(asked.weld(), outdated));
       case "settled" -> settled(run.profile(asked.weld(), outdated), asked);
@@ -82,12 +85,15 @@ final class Classroom {
     return json;
   }
 
+  /** The bend takes as long as all the rest that follows from the profile, so both go at once. */
   private static Map<String, Object> settled(SectionProfile profile, CaseFile asked) {
+    CompletableFuture<Map<String, Object>> bend =
+        CompletableFuture.supplyAsync(() -> new BendAnswer(profile, asked.joint().bend()).keys());
     JointReport joint = JointReport.of(profile, asked.joint());
     Map<String, Object> json = new LinkedHashMap<>(new SectionAnswer(profile).keys());
     json.put("settled", true);
     json.put("numbers", new KeyNumbers(profile, joint).rows());
-    json.put("bend", new BendAnswer(profile, asked.joint().bend()).keys());
+    json.put("bend", bend.join());
     json.put("warnings", warnings(profile, joint));
     json.put("cautions", profile.cautions());
     return json;

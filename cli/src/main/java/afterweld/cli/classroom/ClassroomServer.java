@@ -9,16 +9,15 @@ import java.net.InetSocketAddress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
-/** Serves the classroom page and what it asks for, on the loopback address only. */
+/**
+ * Serves the classroom page and what it asks for, on the loopback address only. What has no path,
+ * such as {@code GET a:b}, and what is no URI never gets here: the server of the JDK hangs up on
+ * the first and answers the second itself.
+ */
 public final class ClassroomServer {
-  private static final int THREADS = 8;
-  private static final int WAITING = 64;
   private static final int OK = 200;
   private static final int BROKEN = 500;
   private static final String JSON = "application/json; charset=utf-8";
@@ -40,7 +39,7 @@ public final class ClassroomServer {
           "no-store");
 
   private final HttpServer http;
-  private final ThreadPoolExecutor workers;
+  private final Workers workers = new Workers();
   private final Classroom classroom = new Classroom();
   private final PageFiles files = new PageFiles();
   private final Door door;
@@ -54,18 +53,6 @@ public final class ClassroomServer {
   private ClassroomServer(HttpServer http) {
     this.http = http;
     this.door = new Door(http.getAddress().getPort());
-    this.workers =
-        new ThreadPoolExecutor(
-            THREADS,
-            THREADS,
-            0,
-            TimeUnit.SECONDS,
-            new ArrayBlockingQueue<>(WAITING),
-            task -> {
-              Thread worker = new Thread(task, "classroom");
-              worker.setDaemon(true);
-              return worker;
-            });
     http.setExecutor(workers);
     http.createContext("/", this::handle);
   }
@@ -118,7 +105,7 @@ public final class ClassroomServer {
   public void stop() {
     classroom.close();
     http.stop(0);
-    workers.shutdownNow();
+    workers.stop();
     stopped.countDown();
   }
 
@@ -136,9 +123,11 @@ public final class ClassroomServer {
   private void answer(HttpExchange exchange) throws IOException {
     ALWAYS.forEach(exchange.getResponseHeaders()::set);
     try {
+      Workers.checkTime();
       door.checkAddress(exchange);
       found(exchange).send(exchange, OK);
     } catch (Refusal refusal) {
+      refusal.headers().forEach(exchange.getResponseHeaders()::set);
       problems(refusal.lines()).send(exchange, refusal.status());
     } catch (RuntimeException | StackOverflowError fault) {
       String name = fault.getClass().getSimpleName();
@@ -159,7 +148,7 @@ public final class ClassroomServer {
       return json(question.apply(Json.object(Door.body(exchange))));
     }
     requireMethod(exchange, "GET", "HEAD");
-    return path != null && path.equals("/api/library")
+    return path.equals("/api/library")
         ? json(classroom.library())
         : files
             .at(path)
@@ -172,8 +161,7 @@ public final class ClassroomServer {
 
   private static void requireMethod(HttpExchange exchange, String... allowed) {
     if (!List.of(allowed).contains(exchange.getRequestMethod())) {
-      throw new Refusal(
-          Refusal.WRONG_METHOD, "Expected the method " + String.join(" or ", allowed) + ".");
+      throw Refusal.wrongMethod(List.of(allowed));
     }
   }
 }

@@ -12,19 +12,26 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Who may compute, and for how long. A page counts its changes; work for an earlier change of the
  * same page ends as soon as a later one arrives. Few computations run at once, and none for ever.
+ * One seat is kept for work that is known to be short, so that long work makes only long work wait.
  */
 final class Turns {
   private static final int AT_ONCE = 3;
+  private static final int LONG_AT_ONCE = AT_ONCE - 1;
+  private static final int MOST_WAITING = 12;
   private static final int MOST_PAGES = 100;
-  private static final long LONGEST_WAIT_MS = 4_000;
-  private static final long LONGEST_WORK_NS = TimeUnit.SECONDS.toNanos(20);
+
+  /** Longer than any usual work takes: who waits gets its turn. */
+  private static final long LONGEST_NS = TimeUnit.SECONDS.toNanos(20);
 
   private final long longestWork;
+  private final long longestWait;
   private final Semaphore seats = new Semaphore(AT_ONCE, true);
+  private final Semaphore longSeats = new Semaphore(LONG_AT_ONCE, true);
   private final Map<String, AtomicLong> pages = new LinkedHashMap<>();
   private final Set<Work> going = ConcurrentHashMap.newKeySet();
   private final ScheduledExecutorService clock =
@@ -32,16 +39,18 @@ final class Turns {
   private volatile boolean closed;
 
   Turns() {
-    this(LONGEST_WORK_NS);
+    this(LONGEST_NS, LONGEST_NS);
   }
 
   /**
    * Turns of another length.
    *
    * @param longestWork after which work ends, ns
+   * @param longestWait for a seat, ns
    */
-  Turns(long longestWork) {
+  Turns(long longestWork, long longestWait) {
     this.longestWork = longestWork;
+    this.longestWait = longestWait;
   }
 
   private static Thread watch(Runnable task) {
@@ -52,13 +61,14 @@ final class Turns {
 
   /**
    * Work of one thread that ends early where nobody waits for it: it asks between stations, and is
-   * interrupted for where it does not ask.
+   * interrupted for where it does not ask or still waits for a seat.
    */
   private final class Work {
     private final Thread worker = Thread.currentThread();
-    private final long end = System.nanoTime() + longestWork;
     private final AtomicLong latest;
     private final long turn;
+    private volatile boolean seated;
+    private volatile long end;
     private boolean done;
 
     Work(AtomicLong latest, long turn) {
@@ -66,8 +76,17 @@ final class Turns {
       this.turn = turn;
     }
 
+    void begin() {
+      end = System.nanoTime() + longestWork;
+      seated = true;
+    }
+
     boolean outdated() {
-      return closed || latest.get() > turn || System.nanoTime() - end >= 0;
+      return closed || isLate() || (seated && System.nanoTime() - end >= 0);
+    }
+
+    boolean isLate() {
+      return latest.get() > turn;
     }
 
     synchronized void endIfOutdated() {
@@ -88,35 +107,45 @@ final class Turns {
    *
    * @param page which page asks
    * @param turn number of its change
-   * @param work given a question that turns true when nobody waits for it any more
+   * @param isLong whether the work may take seconds
+   * @param task given a question that turns true when nobody waits for it any more
    * @throws Refusal if a later change is known or there is no seat
    */
-  <T> T take(String page, long turn, Function<BooleanSupplier, T> work) {
+  <T> T take(String page, long turn, boolean isLong, Function<BooleanSupplier, T> task) {
     AtomicLong latest = latest(page);
     if (latest.accumulateAndGet(turn, Math::max) > turn) {
       throw outdated();
     }
-    going.forEach(Work::endIfOutdated);
-    sitDown();
-    try {
-      if (latest.get() > turn) {
-        throw outdated();
-      }
-      return watched(new Work(latest, turn), work);
-    } finally {
-      seats.release();
-    }
-  }
-
-  private <T> T watched(Work work, Function<BooleanSupplier, T> task) {
-    Future<?> alarm = clock.schedule(work::endIfOutdated, longestWork, TimeUnit.NANOSECONDS);
+    Work work = new Work(latest, turn);
     going.add(work);
-    work.endIfOutdated();
+    going.forEach(Work::endIfOutdated);
     try {
-      return task.apply(work::outdated);
+      return isLong ? seated(longSeats, work, () -> seated(work, task)) : seated(work, task);
     } finally {
       going.remove(work);
       work.finish();
+    }
+  }
+
+  private <T> T seated(Work work, Function<BooleanSupplier, T> task) {
+    return seated(seats, work, () -> timed(work, task));
+  }
+
+  private <T> T seated(Semaphore some, Work work, Supplier<T> task) {
+    sitDown(some, work);
+    try {
+      return task.get();
+    } finally {
+      some.release();
+    }
+  }
+
+  private <T> T timed(Work work, Function<BooleanSupplier, T> task) {
+    work.begin();
+    Future<?> alarm = clock.schedule(work::endIfOutdated, longestWork, TimeUnit.NANOSECONDS);
+    try {
+      return task.apply(work::outdated);
+    } finally {
       alarm.cancel(false);
     }
   }
@@ -157,14 +186,17 @@ final class Turns {
     }
   }
 
-  private void sitDown() {
+  private void sitDown(Semaphore some, Work work) {
     try {
-      if (seats.tryAcquire(LONGEST_WAIT_MS, TimeUnit.MILLISECONDS)) {
+      if (some.getQueueLength() < MOST_WAITING
+          && some.tryAcquire(longestWait, TimeUnit.NANOSECONDS)) {
         return;
       }
-    } catch (InterruptedException stopping) {
-      Thread.currentThread().interrupt();
+    } catch (InterruptedException ended) {
+      if (work.isLate()) {
+        throw outdated();
+      }
     }
-    throw new Refusal(Refusal.BUSY, "Too much is being computed at once; try again.");
+    throw Refusal.busy();
   }
 }

@@ -11,6 +11,7 @@ import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
@@ -192,9 +193,39 @@ public final class Browser implements AutoCloseable {
 
   /** A preference of the reader, such as {@code prefers-color-scheme} {@code dark}. */
   void prefer(String feature, String value) throws Exception {
+    emulate("", List.of(Map.of("name", feature, "value", value)));
+  }
+
+  /** Lays the page out as for printing. */
+  void asOnPaper() throws Exception {
+    emulate("print", List.of());
+  }
+
+  /** On a screen, with no preferences. */
+  void asUsual() throws Exception {
+    emulate("", List.of());
+  }
+
+  private void emulate(String media, List<Map<String, String>> features) throws Exception {
+    send("Emulation.setEmulatedMedia", Map.of("media", media, "features", features));
+  }
+
+  /** What a screen reader gets: the nodes of the accessibility tree that count. */
+  List<JsonNode> spoken() throws Exception {
+    List<JsonNode> nodes = new ArrayList<>();
+    for (JsonNode node : send("Accessibility.getFullAXTree", Map.of()).get("nodes")) {
+      if (!node.get("ignored").asBoolean()) {
+        nodes.add(node);
+      }
+    }
+    return nodes;
+  }
+
+  /** Where files go that the page saves. */
+  void downloadTo(Path folder) throws Exception {
     send(
-        "Emulation.setEmulatedMedia",
-        Map.of("features", List.of(Map.of("name", feature, "value", value))));
+        "Browser.setDownloadBehavior",
+        Map.of("behavior", "allow", "downloadPath", folder.toString()));
   }
 
   /** The value of an expression; promises are waited for. */
@@ -220,19 +251,23 @@ public final class Browser implements AutoCloseable {
     }
   }
 
-  /** Presses and releases a key. */
+  /** Presses and releases a key; Enter types a line as well, which is what works a button. */
   void press(String key, int code) throws Exception {
-    for (String type : List.of("rawKeyDown", "keyUp")) {
+    for (String type : List.of("keyDown", "keyUp")) {
       send(
           "Input.dispatchKeyEvent",
-          Map.of("type", type, "key", key, "code", key, "windowsVirtualKeyCode", code));
+          Map.of(
+              "type",
+              type,
+              "key",
+              key,
+              "code",
+              key,
+              "windowsVirtualKeyCode",
+              code,
+              "text",
+              key.equals("Enter") ? "\r" : ""));
     }
-  }
-
-  /** The page as it looks, PNG. */
-  byte[] picture() throws Exception {
-    JsonNode result = send("Page.captureScreenshot", Map.of("format", "png"));
-    return Base64.getDecoder().decode(result.get("data").asText());
   }
 
   /** The page as it prints, PDF. */

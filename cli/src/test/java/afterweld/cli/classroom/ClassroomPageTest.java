@@ -5,142 +5,27 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseFile;
+import afterweld.cli.CommandRun;
+import afterweld.joint.BendCoupon;
+import afterweld.joint.ProfileSlices;
+import afterweld.joint.StripBend;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The page in a real browser; skipped where there is none. */
-class ClassroomPageTest {
-  @TempDir static Path folder;
-  private static ClassroomServer server;
-  private static Browser browser;
-
-  @BeforeAll
-  static void start() throws Exception {
-    Optional<Path> program = Browser.installed();
-    Assumptions.assumeTrue(program.isPresent(), "skipped: no Chromium on the path");
-    server = ClassroomServer.start(0);
-    browser = new Browser(program.get(), Files.createDirectory(folder.resolve("browser")));
-  }
-
-  @AfterAll
-  static void stop() {
-    if (server != null) {
-      browser.close();
-      server.stop();
-    }
-  }
-
-  @BeforeEach
-  void open() throws Exception {
-    browser.size(1400, 900);
-    browser.open(server.address());
-  }
-
-  @AfterEach
-  void theConsoleIsQuietAndNothingLeavesTheMachine() {
-    assertEquals(List.of(), browser.complaints());
-    for (String request : browser.requests()) {
-      assertTrue(
-          request.startsWith(server.address())
-              || request.equals("about:blank")
-              || request.startsWith("blob:" + server.address()),
-          request);
-    }
-  }
-
-  private static void move(String slider, double place) throws Exception {
-    browser.value(
-        "(() => { const i = document.getElementById('"
-            + slider
-            + "'); i.value = "
-            + place
-            + "; i.dispatchEvent(new Event('input', {bubbles: true})); })()");
-    settle();
-  }
-
-  private static void choose(String field, String value) throws Exception {
-    browser.value(
-        "(() => { const i = document.getElementById('"
-            + field
-            + "'); i.value = '"
-            + value
-            + "'; i.dispatchEvent(new Event('change', {bubbles: true})); })()");
-    settle();
-  }
-
-  private static void click(String selector) throws Exception {
-    browser.value("document.querySelector('" + selector + "').click()");
-  }
-
-  private static void settle() throws Exception {
-    browser.until("document.getElementById('stage').getAttribute('aria-busy') === 'false'");
-  }
-
-  private static String text(String selector) throws Exception {
-    return browser.value("document.querySelector('" + selector + "').textContent").asText();
-  }
-
-  private static boolean truth(String expression) throws Exception {
-    return browser.value(expression).asBoolean();
-  }
-
-  /** The case on the page as its link holds it. */
-  private static JsonNode caseOnThePage() throws Exception {
-    return Visitor.tree(
-            browser
-                .value(
-                    "new TextDecoder().decode(Uint8Array.from(atob(location.hash.slice(1)"
-                        + ".replaceAll('-', '+').replaceAll('_', '/')), c => c.charCodeAt(0)))")
-                .asText())
-        .get("case");
-  }
-
-  private static WeldCase onThePage() throws Exception {
-    return new CaseText(MaterialLibrary.standard()).read(caseOnThePage()).weld();
-  }
-
-  private static SectionProfile computed() throws Exception {
-    return SectionSimulation.run(onThePage());
-  }
-
-  private static double lowestHardness(SectionProfile profile, int state) {
-    return profile.stations().stream()
-        .mapToDouble(station -> station.estimates().get(state).middle().hardness())
-        .min()
-        .orElseThrow();
-  }
-
-  private static void assertTheNumbersAreTheSimulators() throws Exception {
-    SectionProfile profile = computed();
-    assertEquals(
-        OutputQuantity.HARDNESS.text(UnitSystem.METRIC, lowestHardness(profile, 1)),
-        text("[data-key=lowest_hardness_welded] td"));
-    assertEquals(
-        OutputQuantity.DISTANCE.text(UnitSystem.METRIC, KeyNumbers.affectedWidth(profile)),
-        text("[data-key=softened_width] td"));
-  }
-
+/** What the page shows and does. */
+class ClassroomPageTest extends PageInBrowser {
   @Test
   void movingControlsShowsTheSimulatorsNumbers() throws Exception {
     assertTheNumbersAreTheSimulators();
@@ -208,8 +93,122 @@ class ClassroomPageTest {
     click("#play");
     browser.until("document.getElementById('play').textContent === 'Pause'");
     browser.until("document.getElementById('play').textContent === 'Play'");
+    assertTrue(truth("scrub.value === scrub.max"), "it plays to the end");
+    playsAndPauses();
     click("#leave");
     assertTrue(truth("document.querySelector('.line.now') === null"));
+  }
+
+  /** From the start again, and stopped on the way. */
+  private static void playsAndPauses() throws Exception {
+    click("#play");
+    browser.until("Number(scrub.value) > 1 && Number(scrub.value) < 60");
+    click("#play");
+    assertEquals("Play", text("#play"));
+    String moment = text("#moment");
+    String place = browser.value("scrub.value").asText();
+    Thread.sleep(300);
+    assertEquals(moment, text("#moment"));
+    assertEquals(place, browser.value("scrub.value").asText());
+    assertFalse(truth("scrub.value === scrub.max"));
+  }
+
+  @Test
+  void theStripIsTheSimulatorsAtTheAngleAskedFor() throws Exception {
+    move("angle", 120);
+    assertEquals("120°", text("#angle-text"));
+    SectionProfile profile = computed();
+    CaseFile asked = new CaseText(MaterialLibrary.standard()).read(caseOnThePage());
+    assertEquals(Math.toRadians(120), asked.joint().bend().angle(), 1e-12);
+    String labels = text("#strip svg");
+    for (int state = 0; state < profile.states().size(); state++) {
+      StripBend bend = bent(profile, asked, state);
+      String sharp = String.format(Locale.ROOT, "%.1f × mean", bend.averagedKinkFactor());
+      assertTrue(labels.contains(profile.states().get(state) + ": " + sharp), labels + sharp);
+    }
+    StripBend welded = bent(profile, asked, 1);
+    assertTrue(welded.averagedKinkFactor() > 3);
+    String place = OutputQuantity.DISTANCE.text(UnitSystem.METRIC, BendAnswer.sharpest(welded));
+    String kinks = "As welded it kinks " + place + " mm from the weld centre.";
+    assertTrue(text("#kink").startsWith(kinks), text("#kink") + kinks);
+    assertEquals(120, drawnAngle(), 3);
+    move("angle", 60);
+    assertEquals(60, drawnAngle(), 3);
+  }
+
+  private static StripBend bent(SectionProfile profile, CaseFile asked, int state) {
+    double length = asked.joint().bend().length();
+    return StripBend.bend(
+        ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, length).orElseThrow(),
+        BendCoupon.of(asked.joint().bend()));
+  }
+
+  /** Between the two ends of the first strip as it is drawn, degrees. */
+  private static double drawnAngle() throws Exception {
+    return browser
+        .value(
+            "(() => { const p = document.querySelector('#strip path'), l = p.getTotalLength(),"
+                + " at = s => p.getPointAtLength(s), turn = (a, b) => Math.atan2(b.y - a.y, b.x -"
+                + " a.x); return Math.abs(turn(at(l - 3), at(l)) - turn(at(0), at(3))) * 180 /"
+                + " Math.PI; })()")
+        .asDouble();
+  }
+
+  @Test
+  void theSavedFileGivesTheCommandThePagesNumbers() throws Exception {
+    Path saved = Files.createDirectory(folder.resolve("saved"));
+    browser.downloadTo(saved);
+    move("speed", 3.1);
+    choose("filler", "4643");
+    click("#save");
+    Path file = saved.resolve("classroom-plate.yaml");
+    for (int i = 0; i < 100 && !Files.exists(file); i++) {
+      Thread.sleep(50);
+    }
+    String out = folder.resolve("profile").toString();
+    JsonNode printed =
+        Visitor.tree(CommandRun.printed("profile", file.toString(), "--json", "--out", out));
+    browser.value("document.getElementById('stations').open = true");
+    browser.until("document.querySelectorAll('#table tbody tr').length > 30");
+    JsonNode rows =
+        browser.value(
+            "[...document.querySelectorAll('#table tbody tr')].map(r => [...r.cells].map(c =>"
+                + " c.textContent.replace('−', '-')))");
+    assertEquals(printed.get("stations").size(), rows.size());
+    for (int i = 0; i < rows.size(); i++) {
+      assertRow(printed.get("stations").get(i), rows.get(i));
+    }
+  }
+
+  /** The page shows one decimal less than the command prints. */
+  private static void assertRow(JsonNode station, JsonNode cells) {
+    assertEquals(station.get("distance_mm").asDouble(), cells.get(0).asDouble(), 0.056);
+    assertEquals(station.get("zone").asText(), cells.get(1).asText());
+    int cell = 3;
+    for (String key : List.of("hardness_HV", "yield_MPa", "tensile_MPa")) {
+      for (JsonNode value : station.get(key)) {
+        assertEquals(value.asDouble(), cells.get(cell).asDouble(), 0.56, key);
+        cell++;
+      }
+    }
+    assertEquals(cells.size(), cell);
+  }
+
+  @Test
+  void aLessonComparesWithItsOwnFirstLookWhateverWasMovedBefore() throws Exception {
+    click("#lesson-list li:nth-child(2) button");
+    settle();
+    choose("alloy", "5083");
+    click("#pin");
+    click("input[name=guess]");
+    click("#see");
+    browser.until("document.querySelector('#lesson [data-key=softened_width] td') !== null");
+    settle();
+    for (String key : List.of("softened_width", "lowest_hardness_welded")) {
+      assertEquals(
+          text("#lesson [data-key=" + key + "] td"),
+          text("#numbers [data-key=" + key + "] td:nth-of-type(2)"));
+    }
   }
 
   @Test
@@ -366,8 +365,9 @@ class ClassroomPageTest {
   void aLinkWithAFaultyCaseIsToldAndNotRun() throws Exception {
     browser.value(
         "location.hash = btoa('{\"case\":{\"title\":\"<img src=x onerror=alert(1)>\"}}')");
-    browser.until("!document.getElementById('trouble').hidden");
-    assertTrue(text("#trouble").contains("left"), text("#trouble"));
+    browser.until(
+        "stage.getAttribute('aria-busy') === 'false' && trouble.textContent.includes('left')");
+    assertFalse(truth("document.getElementById('trouble').hidden"));
     assertTrue(truth("document.querySelector('main img') === null"));
     move("current", 205);
     assertTrue(truth("document.getElementById('trouble').hidden"));
@@ -383,42 +383,5 @@ class ClassroomPageTest {
     assertTrue(truth("document.querySelector('#picture svg') !== null"));
     move("current", 200);
     assertTrue(truth("document.getElementById('trouble').hidden"));
-  }
-
-  @Test
-  void theKeyboardMovesAControlAndTheResultIsSpoken() throws Exception {
-    browser.value("document.getElementById('dilution').focus()");
-    browser.press("ArrowRight", 39);
-    settle();
-    assertEquals("45 %", text("#dilution-text"));
-    assertEquals(
-        "45 %",
-        browser
-            .value("document.getElementById('dilution').getAttribute('aria-valuetext')")
-            .asText());
-    browser.until("document.getElementById('live').textContent.startsWith('Settled.')");
-    browser.press("Tab", 9);
-    assertTrue(truth("document.activeElement !== document.getElementById('dilution')"));
-  }
-
-  @Test
-  void everyControlHasANameAndThePictureSaysWhatItShows() throws Exception {
-    assertTrue(
-        truth(
-            "[...document.querySelectorAll('input:not([hidden]), select, button')].every(f =>"
-                + " f.getAttribute('aria-label') || f.textContent.trim() || (f.labels &&"
-                + " f.labels.length > 0))"));
-    String label =
-        browser.value("document.querySelector('#picture svg').getAttribute('aria-label')").asText();
-    assertTrue(label.contains("as welded lowest"), label);
-  }
-
-  @Test
-  void itFitsANarrowScreenAndPrints() throws Exception {
-    browser.size(360, 800);
-    browser.open(server.address());
-    assertEquals(360, browser.value("document.documentElement.scrollWidth").asInt());
-    browser.size(1400, 900);
-    assertTrue(browser.print().length > 20_000);
   }
 }

@@ -1,5 +1,6 @@
 package afterweld.cli.classroom;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -14,6 +15,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpResponse;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -127,6 +129,48 @@ class ClassroomServerTest {
         visitor.raw(
             method + " /api/section HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n");
     assertTrue(answer.startsWith("HTTP/1.1 405"), answer);
+    assertTrue(answer.contains("\r\nAllow: POST\r\n"), answer);
+  }
+
+  @Test
+  void filesAreOnlyRead() throws Exception {
+    HttpResponse<String> answer = visitor.post("/app.js", "{}");
+    assertEquals(405, answer.statusCode());
+    assertEquals("GET, HEAD", answer.headers().firstValue("Allow").orElseThrow());
+  }
+
+  /** The server of the JDK looks for a path before it asks anybody. */
+  @ParameterizedTest
+  @CsvSource({"a:b, ''", "/%zz, HTTP/1.1 400"})
+  void whatHasNoPathNeverGetsHere(String target, String answer) throws IOException {
+    String raw =
+        visitor.raw(
+            "GET " + target + " HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n");
+    assertEquals(answer, raw.lines().findFirst().orElse("").replaceFirst(" Bad Request.*", ""));
+    assertPolite(raw);
+  }
+
+  /** Requests that never end hold all threads, and others the whole queue. */
+  @Test
+  void whoComesWhenAllAreTakenIsToldSo() throws Exception {
+    ClassroomServer other = ClassroomServer.start(0);
+    int port = URI.create(other.address()).getPort();
+    List<Socket> crowd = new ArrayList<>();
+    try {
+      for (int i = 0; i < Workers.THREADS + Workers.WAITING; i++) {
+        crowd.add(new Socket(InetAddress.getLoopbackAddress(), port));
+        crowd.get(i).getOutputStream().write("GET / HTTP/1.1\r\n".getBytes(US_ASCII));
+      }
+      Thread.sleep(300);
+      HttpResponse<String> answer = new Visitor(other.address()).get("/");
+      assertEquals(503, answer.statusCode());
+      assertTrue(answer.headers().firstValue("Retry-After").isPresent());
+    } finally {
+      for (Socket one : crowd) {
+        one.close();
+      }
+      other.stop();
+    }
   }
 
   @Test
@@ -263,19 +307,59 @@ class ClassroomServerTest {
     assertEquals(409, posted(slow).statusCode(), "an earlier turn that arrives late");
   }
 
+  private static ObjectNode ring(int millimetres) throws Exception {
+    ObjectNode ring = visitor.startCase();
+    ring.set(
+        "ring", Visitor.tree("{}").put("diameter", millimetres + " mm").put("position", "worst"));
+    return ring.put("heat_flow", "shell");
+  }
+
+  private static CompletableFuture<HttpResponse<String>> asking(
+      String page, int turn, JsonNode tree) {
+    String body = Visitor.question(page, turn, "preview", tree).toString();
+    return CompletableFuture.supplyAsync(() -> posted(body));
+  }
+
   /** The heat round a big ring is followed for long, without asking whether anybody waits. */
   @Test
   void heatThatIsFollowedRoundARingEndsWhenItIsOutdated() throws Exception {
-    ObjectNode ring = visitor.startCase();
-    ring.set("ring", Visitor.tree("{\"diameter\":\"280 mm\",\"position\":\"worst\"}"));
-    ring.put("heat_flow", "shell");
-    String slow = Visitor.question("ring", 1, "preview", ring).toString();
-    CompletableFuture<HttpResponse<String>> waiting =
-        CompletableFuture.supplyAsync(() -> posted(slow));
+    CompletableFuture<HttpResponse<String>> waiting = asking("ring", 1, ring(280));
     Thread.sleep(500);
     assertFalse(waiting.isDone(), "the ring is no longer slow: make it bigger");
     visitor.asked("/api/section", Visitor.question("ring", 2, "preview", visitor.startCase()));
     assertEquals(409, waiting.get(10, TimeUnit.SECONDS).statusCode());
+  }
+
+  @Test
+  void threeSlowRingsHoldNobodyUp() throws Exception {
+    List<CompletableFuture<HttpResponse<String>>> rings = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      rings.add(asking("ring " + i, 1, ring(281 + i)));
+    }
+    Thread.sleep(300);
+    JsonNode quick =
+        visitor.asked(
+            "/api/section", Visitor.question("fourth", 1, "settled", visitor.startCase()));
+    assertTrue(quick.get("settled").asBoolean());
+    for (int i = 0; i < 3; i++) {
+      assertFalse(rings.get(i).isDone(), "the rings are no longer slow: make them bigger");
+      visitor.asked(
+          "/api/section", Visitor.question("ring " + i, 2, "preview", visitor.startCase()));
+      assertEquals(409, rings.get(i).get(10, TimeUnit.SECONDS).statusCode());
+    }
+  }
+
+  /** One page goes on waiting for the heat that another page began to follow and gave up. */
+  @Test
+  void aRingThatWasGivenUpIsFollowedAgain() throws Exception {
+    CompletableFuture<HttpResponse<String>> first = asking("gives up", 1, ring(60));
+    Thread.sleep(100);
+    CompletableFuture<HttpResponse<String>> second = asking("goes on", 1, ring(60));
+    Thread.sleep(100);
+    visitor.asked("/api/section", Visitor.question("gives up", 2, "preview", visitor.startCase()));
+    assertEquals(409, first.get(10, TimeUnit.SECONDS).statusCode());
+    assertEquals(200, second.get(20, TimeUnit.SECONDS).statusCode());
+    assertEquals(200, asking("gives up", 3, ring(60)).get(20, TimeUnit.SECONDS).statusCode());
   }
 
   private static HttpResponse<String> posted(String body) {

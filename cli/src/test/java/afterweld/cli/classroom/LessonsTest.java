@@ -53,12 +53,16 @@ class LessonsTest {
   }
 
   private static double number(String look, String key) {
-    for (JsonNode row : LOOKS.get(look).get("numbers")) {
+    return number(LOOKS.get(look), key);
+  }
+
+  private static double number(JsonNode result, String key) {
+    for (JsonNode row : result.get("numbers")) {
       if (row.get("key").asText().equals(key)) {
         return row.get("value").asDouble();
       }
     }
-    throw new IllegalArgumentException(look + " has no " + key);
+    throw new IllegalArgumentException("no " + key);
   }
 
   private static JsonNode bend(String look) {
@@ -138,6 +142,29 @@ class LessonsTest {
     assertTrue(number(warm, "softened_width") > 2 * number(cold, "softened_width"));
     assertTrue(number(warm, "lowest_hardness_welded") < number(cold, "lowest_hardness_welded"));
     assertTrue(number(warm, "bead_width") > number(cold, "bead_width"));
+  }
+
+  /** There is no threshold below which preheat costs nothing. */
+  @Test
+  void theWarmerThePlateTheWiderAndSofterTheZone() throws Exception {
+    double width = 0;
+    double hardness = Double.MAX_VALUE;
+    for (int celsius : new int[] {20, 70, 120, 150}) {
+      JsonNode warm = preheated(celsius);
+      double wider = number(warm, "softened_width");
+      double softer = number(warm, "lowest_hardness_welded");
+      assertTrue(wider > width, wider + " mm at " + celsius + " °C");
+      assertTrue(softer < hardness, softer + " HV at " + celsius + " °C");
+      width = wider;
+      hardness = softer;
+    }
+  }
+
+  private static JsonNode preheated(int celsius) throws Exception {
+    ObjectNode tree = merged(data.get("start"), Visitor.tree("{\"after_weld\":null}"));
+    ((ObjectNode) tree.get("passes").get(0)).put("preheat", celsius + " °C");
+    return new Visitor(server.address())
+        .asked("/api/section", Visitor.question("preheat", celsius, "settled", tree));
   }
 
   @Test

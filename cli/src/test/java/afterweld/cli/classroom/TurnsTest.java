@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Work ends where nobody waits for it, also work that does not ask. */
 class TurnsTest {
   private static final int PATIENCE_S = 20;
+  private static final long SHORT_NS = TimeUnit.MILLISECONDS.toNanos(100);
 
   private final CountDownLatch begun = new CountDownLatch(1);
 
@@ -31,7 +32,7 @@ class TurnsTest {
   private CompletableFuture<Boolean> deafWork(Turns turns) {
     return CompletableFuture.supplyAsync(
         () -> {
-          assertThrows(CancellationException.class, () -> turns.take("page", 1, this::deaf));
+          assertThrows(CancellationException.class, () -> turns.take("page", 1, false, this::deaf));
           return Thread.currentThread().isInterrupted();
         });
   }
@@ -46,7 +47,7 @@ class TurnsTest {
     Turns turns = new Turns();
     CompletableFuture<Boolean> deaf = deafWork(turns);
     begun.await();
-    assertEquals("later", turns.take("page", 2, unused -> "later"));
+    assertEquals("later", turns.take("page", 2, false, unused -> "later"));
     assertEndedAndTheThreadIsFree(deaf);
     assertTrue(turns.ended("page", 1).getMessage().contains("later change"));
     assertTrue(turns.idle());
@@ -57,7 +58,7 @@ class TurnsTest {
     Turns turns = new Turns();
     CompletableFuture<Boolean> deaf = deafWork(turns);
     begun.await();
-    turns.take("another page", 7, unused -> "later");
+    turns.take("another page", 7, false, unused -> "later");
     assertFalse(deaf.isDone());
     turns.close();
     assertEndedAndTheThreadIsFree(deaf);
@@ -65,7 +66,7 @@ class TurnsTest {
 
   @Test
   void noWorkGoesOnForEver() throws Exception {
-    Turns turns = new Turns(TimeUnit.MILLISECONDS.toNanos(50));
+    Turns turns = new Turns(SHORT_NS, SHORT_NS);
     assertEndedAndTheThreadIsFree(deafWork(turns));
     assertEquals(Refusal.BUSY, turns.ended("page", 1).status());
   }
@@ -73,29 +74,63 @@ class TurnsTest {
   @Test
   void aTurnThatIsOutdatedWhenItArrivesDoesNotBegin() {
     Turns turns = new Turns();
-    turns.take("page", 2, unused -> "");
-    Refusal refusal = assertThrows(Refusal.class, () -> turns.take("page", 1, unused -> "never"));
+    turns.take("page", 2, false, unused -> "");
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> turns.take("page", 1, false, unused -> "never"));
     assertEquals(Refusal.OUTDATED, refusal.status());
   }
 
-  @Test
-  void whoFindsNoSeatIsToldAfterAWhile() throws Exception {
-    Turns turns = new Turns();
-    CountDownLatch seated = new CountDownLatch(3);
-    CountDownLatch enough = new CountDownLatch(1);
+  /** Takes seats that stay taken until the latch opens. */
+  private static void sit(Turns turns, int pages, boolean isLong, CountDownLatch enough)
+      throws Exception {
+    CountDownLatch seated = new CountDownLatch(pages);
     Work sitting =
         unused -> {
           seated.countDown();
           return await(enough);
         };
-    for (int page = 0; page < 3; page++) {
-      String name = "page " + page;
-      new Thread(() -> turns.take(name, 1, sitting)).start();
+    for (int page = 0; page < pages; page++) {
+      String name = isLong + " page " + page;
+      new Thread(() -> turns.take(name, 1, isLong, sitting)).start();
     }
-    seated.await();
+    assertTrue(seated.await(PATIENCE_S, TimeUnit.SECONDS));
+  }
+
+  @Test
+  void whoFindsNoSeatIsToldAfterAWhile() throws Exception {
+    Turns turns = new Turns(TimeUnit.SECONDS.toNanos(PATIENCE_S), SHORT_NS);
+    CountDownLatch enough = new CountDownLatch(1);
+    sit(turns, 3, false, enough);
     Refusal refusal =
-        assertThrows(Refusal.class, () -> turns.take("a fourth", 1, unused -> "never"));
+        assertThrows(Refusal.class, () -> turns.take("a fourth", 1, false, unused -> "never"));
     assertEquals(Refusal.BUSY, refusal.status());
+    assertTrue(refusal.headers().containsKey("Retry-After"));
+    enough.countDown();
+  }
+
+  @Test
+  void longWorkLeavesASeatForShortWork() throws Exception {
+    Turns turns = new Turns(TimeUnit.SECONDS.toNanos(PATIENCE_S), SHORT_NS);
+    CountDownLatch enough = new CountDownLatch(1);
+    sit(turns, 2, true, enough);
+    assertEquals("at once", turns.take("short", 1, false, unused -> "at once"));
+    assertThrows(Refusal.class, () -> turns.take("long", 1, true, unused -> "never"));
+    assertEquals("again", turns.take("short", 2, false, unused -> "again"));
+    enough.countDown();
+  }
+
+  @Test
+  void whoWaitsForASeatIsSentAwayByItsOwnLaterChange() throws Exception {
+    Turns turns = new Turns();
+    CountDownLatch enough = new CountDownLatch(1);
+    sit(turns, 2, true, enough);
+    CompletableFuture<Refusal> waiting =
+        CompletableFuture.supplyAsync(
+            () ->
+                assertThrows(Refusal.class, () -> turns.take("page", 1, true, unused -> "never")));
+    Thread.sleep(100);
+    turns.take("page", 2, false, unused -> "later");
+    assertEquals(Refusal.OUTDATED, waiting.get(PATIENCE_S, TimeUnit.SECONDS).status());
     enough.countDown();
   }
 

@@ -1,0 +1,17 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+/** Runs a command as the program does, for tests beside this package. */
+public final class CommandRun {
+  private CommandRun() {}
+
+  /** What a command that succeeds prints. */
+  public static String printed(String... arguments) {
+    Fixtures.Memory memory = new Fixtures.Memory();
+    Streams streams = memory.streams(false);
+    int status = new Program(streams, Wiring.commands(streams)).run(arguments);
+    assertEquals(ExitStatus.DONE, status, memory.err());
+    return memory.out();
+  }
+}
