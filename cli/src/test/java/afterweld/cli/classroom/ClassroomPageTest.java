@@ -338,6 +338,7 @@ class ClassroomPageTest extends PageInBrowser {
     click("input[name=guess]");
     click("#see");
     browser.until("document.querySelector('#lesson [data-key=softened_width] td') !== null");
+    settle();
     assertTrue(text("#lesson table").contains("2.6 mm/s"), text("#lesson table"));
     click("input[name=units][value=us]");
     assertTrue(text("#lesson table").contains("6.1 in/min"), text("#lesson table"));
