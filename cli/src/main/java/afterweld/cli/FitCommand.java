@@ -63,9 +63,9 @@ final class FitCommand implements Callable<Integer> {
     WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
     TraverseFit fit = TraverseFit.of(measured, traverse());
     UnitSystem units = options.units();
-    List<String> cautions = read.cautions(FitTable.CAUTION);
-    FitTable table = new FitTable(weld, fit, afterHeatTreatment, cautions, units);
-    String json = FitJson.of(weld, fit, cautions);
+    Notices notices = read.notices(FitTable.CAUTION).after("fit", fit.warnings());
+    FitTable table = new FitTable(weld, fit, afterHeatTreatment, notices, units);
+    String json = FitJson.of(weld, fit, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("fit.txt", table.text().getBytes(StandardCharsets.UTF_8));
@@ -73,7 +73,8 @@ final class FitCommand implements Callable<Integer> {
     fit.fit()
         .map(found -> fitted(table, fit, found.estimates().get(0)))
         .ifPresent(text -> files.put(fittedName(), text.getBytes(StandardCharsets.UTF_8)));
-    Picture picture = TraverseChart.of(fit, weld.title(), String.join(" ", cautions), units);
+    Picture picture =
+        TraverseChart.of(fit, weld.title(), String.join(" ", notices.cautions()), units);
     files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(table.text(), table.answer(), json, files, status(fit));
   }

@@ -11,7 +11,7 @@ import java.util.Map;
 final class FitJson {
   private FitJson() {}
 
-  static String of(WeldCase weldCase, TraverseFit fit, List<String> cautions) {
+  static String of(WeldCase weldCase, TraverseFit fit, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put(
@@ -39,8 +39,7 @@ final class FitJson {
         "residual_variance", new JsonNumber(fit.fit().map(RobustFit::s2).orElse(Double.NaN), 3));
     root.put("runs_test_chance", new JsonNumber(fit.runs().chance(), 3));
     root.put("refusals", fit.refusals());
-    root.put("warnings", fit.warnings());
-    root.put("cautions", cautions);
+    notices.addTo(root);
     return JsonText.of(root);
   }
 

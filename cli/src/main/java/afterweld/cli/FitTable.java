@@ -23,16 +23,11 @@ final class FitTable {
   private final WeldCase weldCase;
   private final TraverseFit fit;
   private final boolean treated;
-  private final List<String> cautions;
+  private final Notices notices;
   private final UnitSystem units;
 
-  FitTable(
-      WeldCase weldCase,
-      TraverseFit fit,
-      boolean treated,
-      List<String> cautions,
-      UnitSystem units) {
-    this.cautions = List.copyOf(cautions);
+  FitTable(WeldCase weldCase, TraverseFit fit, boolean treated, Notices notices, UnitSystem units) {
+    this.notices = notices;
     this.weldCase = weldCase;
     this.fit = fit;
     this.treated = treated;
@@ -54,8 +49,7 @@ final class FitTable {
     found(TraverseFit.OFFSET)
         .ifPresent(offset -> text.append(Paragraph.hanging("! ", offsetWords(offset))));
     fit.refusals().forEach(why -> text.append(Paragraph.hanging("- ", why)));
-    fit.warnings().forEach(why -> text.append(Paragraph.hanging("! ", why)));
-    return text.append('\n').append(answer()).append(Paragraph.each(cautions)).toString();
+    return text.append('\n').append(notices.text()).append('\n').append(answer()).toString();
   }
 
   /** What the head of the fitted case says, line by line. */

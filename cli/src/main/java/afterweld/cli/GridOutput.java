@@ -23,11 +23,11 @@ final class GridOutput {
 
   private final WeldCase weldCase;
   private final GridStudy study;
-  private final List<String> cautions;
+  private final Notices notices;
   private final UnitSystem units;
 
-  GridOutput(WeldCase weldCase, GridStudy study, List<String> cautions, UnitSystem units) {
-    this.cautions = List.copyOf(cautions);
+  GridOutput(WeldCase weldCase, GridStudy study, Notices notices, UnitSystem units) {
+    this.notices = notices;
     this.weldCase = weldCase;
     this.study = study;
     this.units = units;
@@ -89,7 +89,7 @@ final class GridOutput {
       text.append(
           Paragraph.of("No weld at " + noWeld.size() + " places, such as: " + noWeld.get(0) + "."));
     }
-    return text.append('\n').append(answer()).append(Paragraph.each(cautions)).toString();
+    return text.append('\n').append(notices.text()).append('\n').append(answer()).toString();
   }
 
   /** The answer only. */
@@ -176,7 +176,7 @@ final class GridOutput {
     root.put("grid", study.axes().stream().map(GridOutput::axis).toList());
     root.put("inside_error_band", study.insideErrorBand());
     root.put("places", study.nodes().stream().map(this::placeJson).toList());
-    root.put("cautions", cautions);
+    notices.addTo(root);
     return JsonText.of(root);
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a reader must know beside the numbers of a result.
@@ -25,6 +26,12 @@ record Notices(List<Warning> warnings, List<String> cautions) {
   Notices {
     warnings = List.copyOf(warnings);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The same with warnings of the result itself before them. */
+  Notices after(String code, List<String> own) {
+    Stream<Warning> first = own.stream().map(text -> new Warning(code, text));
+    return new Notices(Stream.concat(first, warnings.stream()).toList(), cautions);
   }
 
   /** For a person. */

@@ -89,8 +89,7 @@ final class SheetText {
             .toList());
     root.put("objections", sheet.objections());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
-    root.put("warnings", sheet.warnings());
-    root.put("cautions", cautions);
+    new Notices(List.of(), cautions).after("treatment", sheet.warnings()).addTo(root);
     return JsonText.of(root);
   }
 

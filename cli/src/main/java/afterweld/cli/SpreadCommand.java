@@ -112,13 +112,14 @@ final class SpreadCommand implements Callable<Integer> {
     }
     count.begin(GridStudy.size(reading.axes().size()));
     GridStudy study = GridStudy.of(asked.weld(), asked.joint().gauge(), reading.axes(), count);
-    List<String> cautions = read.cautions(GridOutput.CAUTION);
-    GridOutput shown = new GridOutput(asked.weld(), study, cautions, options.units());
+    Notices notices = read.notices(GridOutput.CAUTION);
+    GridOutput shown = new GridOutput(asked.weld(), study, notices, options.units());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", shown.json().getBytes(StandardCharsets.UTF_8));
     files.put("map.csv", shown.csv().getBytes(StandardCharsets.UTF_8));
     Picture picture =
-        GridChart.of(study, asked.weld().title(), String.join(" ", cautions), options.units());
+        GridChart.of(
+            study, asked.weld().title(), String.join(" ", notices.cautions()), options.units());
     files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(shown.text(), shown.answer(), shown.json(), files, ExitStatus.DONE);
   }

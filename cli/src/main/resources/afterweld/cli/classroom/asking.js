@@ -2,8 +2,6 @@
 const BUSY = 503;
 const AGAIN_MS = 1500;
 const MOST_TRIES = 5;
-// A refusal that comes later than this means work that took too long, not that no seat was free.
-const SEATED_MS = 12_000;
 const PAGE = `page-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
 
 export class Problem extends Error {
@@ -27,12 +25,11 @@ async function sent(path, body, signal) {
   }
 }
 
-// Asks again after a short wait where too much is being computed at once.
+// Asks again where too much is being computed at once; work that took too long is not asked for again.
 async function answered(path, body, signal) {
   for (let tries = 1; ; tries++) {
-    const began = performance.now();
     const answer = await sent(path, body, signal);
-    const full = answer.status === BUSY && performance.now() - began < SEATED_MS;
+    const full = answer.status === BUSY && answer.headers.has('Retry-After');
     if (!full || tries === MOST_TRIES) return answer;
     await new Promise(resolve => setTimeout(resolve, AGAIN_MS));
   }
