@@ -30,10 +30,23 @@ final class CyclePanel {
 
   private final SectionView view;
   private final List<TellingCycle> cycles;
+  private final TemperatureHistory hottest;
+  private final double highest;
+
+  /** Begin of the heating drawn, s. */
+  private final double heating;
+
+  /** When all places have cooled, s. */
+  private final double cooled;
 
   CyclePanel(SectionView view) {
     this.view = view;
     this.cycles = view.profile().tellingCycles();
+    this.hottest = hottest(cycles);
+    this.highest = hottest.peakTemperature();
+    int top = topIndex();
+    this.heating = heating(top);
+    this.cooled = cooled(top);
   }
 
   static LineLook look(int cycle) {
@@ -75,29 +88,32 @@ final class CyclePanel {
    * until all places have cooled. With the waits between passes each cycle would be a needle.
    */
   Axis timeAxis() {
-    double[] shown = shownTime();
-    double length = Math.max(1, shown[1] - shown[0]);
-    return new Axis(timeLabel(), 0, shown[0] - start() + length);
+    return new Axis(timeLabel(), 0, heating - start() + length());
   }
 
   /** Where the axis has its zero: shortly before the heating shown, s. */
   private double start() {
-    double[] shown = shownTime();
-    return Math.max(0, shown[0] - LEAD * Math.max(1, shown[1] - shown[0]));
+    return Math.max(0, heating - LEAD * length());
   }
 
-  private double[] shownTime() {
-    TemperatureHistory hottest = hottest();
-    int top = topIndex(hottest);
+  private double length() {
+    return Math.max(1, cooled - heating);
+  }
+
+  private double heating(int top) {
     int first = top;
     while (first > 0 && anyHot(hottest.time(first))) {
       first--;
     }
+    return hottest.time(first);
+  }
+
+  private double cooled(int top) {
     int last = top;
     while (last < hottest.size() - 1 && (last == top || anyHot(hottest.time(last)))) {
       last++;
     }
-    return new double[] {hottest.time(first), hottest.time(last)};
+    return hottest.time(last);
   }
 
   private String timeLabel() {
@@ -105,16 +121,16 @@ final class CyclePanel {
     return "time from shortly before the heating (s)" + (several ? ", hottest pass" : "");
   }
 
-  private TemperatureHistory hottest() {
+  private static TemperatureHistory hottest(List<TellingCycle> cycles) {
     return cycles.stream()
         .map(TellingCycle::history)
         .reduce((a, b) -> b.peakTemperature() > a.peakTemperature() ? b : a)
         .orElseThrow();
   }
 
-  private static int topIndex(TemperatureHistory history) {
+  private int topIndex() {
     int top = 0;
-    while (history.temperature(top) < history.peakTemperature()) {
+    while (hottest.temperature(top) < highest) {
       top++;
     }
     return top;
@@ -122,8 +138,8 @@ final class CyclePanel {
 
   private boolean anyHot(double time) {
     double ambient = view.profile().weldCase().ambient();
-    double cooled = ambient + COOLED_TO * (hottest().peakTemperature() - ambient);
-    return cycles.stream().anyMatch(cycle -> cycle.history().at(time) > cooled);
+    double limit = ambient + COOLED_TO * (highest - ambient);
+    return cycles.stream().anyMatch(cycle -> cycle.history().at(time) > limit);
   }
 
   /** Draws it. */
