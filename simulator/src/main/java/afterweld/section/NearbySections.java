@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.ShellVariants;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Sections of cases that differ little from one, for studies that need many of them: at fewer
@@ -13,7 +14,8 @@ public final class NearbySections {
   private final CaseHeat heat;
   private final Optional<ShellVariants> variants;
 
-  private NearbySections(CaseHeat heat) {
+  /** Sections near that of a case whose heat is known. */
+  NearbySections(CaseHeat heat) {
     this.heat = heat;
     this.variants = heat.variants();
   }
@@ -35,5 +37,11 @@ public final class NearbySections {
    */
   public SectionProfile of(WeldCase other) {
     return SectionSimulation.runThin(other, heat.of(other, variants));
+  }
+
+  /** The preview of such a case's section. */
+  SectionProfile preview(WeldCase other, BooleanSupplier outdated) {
+    WeldMemory memory = WeldMemory.of(heat.of(other, variants));
+    return new SectionSimulation(other, false, StationDensity.FULL, memory, outdated).preview();
   }
 }

@@ -21,6 +21,7 @@ public final class SectionRun {
 
   private final WeldCase welded;
   private final WeldMemory memory = WeldMemory.keeping();
+  private volatile NearbySections nearby;
 
   private SectionRun(WeldCase welded) {
     this.welded = welded;
@@ -71,6 +72,58 @@ public final class SectionRun {
    */
   public SectionProfile preview(WeldCase weldCase, BooleanSupplier outdated) {
     return simulation(weldCase, outdated).preview();
+  }
+
+  /**
+   * Whether the heat of this weld is known and was followed in time, and a case has the same parts,
+   * so that its preview may be had near this weld, far quicker than from its own heat.
+   */
+  public boolean isNear(WeldCase other) {
+    return memory.knownHeat().flatMap(CaseHeat::peaks).isPresent()
+        && other.passes().size() == welded.passes().size()
+        && other
+            .weldAlone()
+            .change()
+            .passes(welded.passes())
+            .filler(welded.filler())
+            .done()
+            .equals(welded);
+  }
+
+  /** Whether it is ready for previews near this weld. */
+  public boolean isReadyNear() {
+    return nearby != null;
+  }
+
+  /** Makes ready for previews near this weld, which takes about as long as its heat did. */
+  public void readyNear() {
+    nearby();
+  }
+
+  private synchronized NearbySections nearby() {
+    if (nearby == null) {
+      nearby = new NearbySections(memory.knownHeat().orElseThrow());
+    }
+    return nearby;
+  }
+
+  /**
+   * The preview of a case near this weld.
+   *
+   * @param outdated asked before each station; true ends the run
+   * @throws HeatInputException if its passes cannot make the weld
+   * @throws java.util.concurrent.CancellationException if it is outdated
+   */
+  public SectionProfile previewNear(WeldCase other, BooleanSupplier outdated) {
+    if (!isNear(other)) {
+      throw new IllegalArgumentException("other parts: " + other.title());
+    }
+    return nearby().preview(other, outdated);
+  }
+
+  /** Whether the heat of this weld is known. */
+  public boolean isSolved() {
+    return memory.knownHeat().isPresent();
   }
 
   /**

@@ -5,6 +5,7 @@ import afterweld.thermal.PassHeat;
 import afterweld.thermal.StationHistory;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.DoubleFunction;
@@ -46,6 +47,11 @@ final class WeldMemory {
   /** The heat of the weld. */
   CaseHeat heat(Supplier<CaseHeat> compute) {
     return heat.updateAndGet(known -> known != null ? known : compute.get());
+  }
+
+  /** The heat of the weld, if it is known by now. */
+  Optional<CaseHeat> knownHeat() {
+    return Optional.ofNullable(heat.get());
   }
 
   /**

@@ -1,6 +1,9 @@
 package afterweld.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
@@ -102,5 +105,19 @@ class NearbySectionsTest {
     assertEquals(
         SectionSimulation.runThin(quicker).stations(),
         NearbySections.to(plate).of(quicker).stations());
+  }
+
+  @Test
+  void thePreviewOfARingIsHadNearOneThatIsSolved() {
+    SectionRun run = SectionRun.of(ring(ofWidth(1, WIDTH)));
+    WeldCase quicker = ring(ofWidth(1.1, WIDTH));
+    assertFalse(run.isNear(quicker), "nothing is solved yet");
+    run.preview(ring(ofWidth(1, WIDTH)), () -> false);
+    assertTrue(run.isNear(quicker));
+    SectionProfile own = SectionRun.of(quicker).preview(quicker, () -> false);
+    assertAlike(own, run.previewNear(quicker, () -> false));
+    WeldCase larger = quicker.change().ring(new Ring(0.06, Place.END)).done();
+    assertFalse(run.isNear(larger), "other parts");
+    assertThrows(IllegalArgumentException.class, () -> run.previewNear(larger, () -> false));
   }
 }

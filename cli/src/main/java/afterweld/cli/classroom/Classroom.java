@@ -11,8 +11,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
@@ -57,6 +59,13 @@ final class Classroom {
     CaseFile asked = cases.read(part(request, "case"));
     SectionRun run = desk.runOf(asked.weld());
     try {
+      Optional<SectionRun> near =
+          wanted.equals("preview") && !run.isSolved() ? desk.near(asked.weld()) : Optional.empty();
+      if (near.isPresent()) {
+        SectionRun known = near.get();
+        return turns.take(
+            page, turn, false, outdated -> preview(known.previewNear(asked.weld(), outdated)));
+      }
       boolean isLong = run.takesLong(wanted.equals("settled"));
       return turns.take(page, turn, isLong, outdated -> computed(wanted, run, asked, outdated));
     } catch (CancellationException ended) {
@@ -67,11 +76,17 @@ final class Classroom {
     }
   }
 
-  private static Map<String, Object> computed(
+  private Map<String, Object> computed(
       String wanted, SectionRun run, CaseFile asked, BooleanSupplier outdated) {
     return switch (wanted) {
       case "preview" -> preview(run.preview(asked.weld(), outdated));
-      case "settled" -> settled(run.profile(asked.weld(), outdated), asked);
+      case "settled" -> {
+        SectionProfile profile = run.profile(asked.weld(), outdated);
+        desk.near(asked.weld())
+            .filter(near -> !near.isReadyNear())
+            .ifPresent(near -> ForkJoinPool.commonPool().execute(near::readyNear));
+        yield settled(profile, asked);
+      }
       case "replay" -> new ReplayAnswer(run.replay(asked.weld(), outdated), asked.weld()).keys();
       default ->
           throw new Refusal(

@@ -5,6 +5,8 @@ import afterweld.section.WeldCase;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
 
 /** The last welds that were asked for, each with what it keeps. */
 final class SectionDesk {
@@ -20,6 +22,15 @@ final class SectionDesk {
       runs.removeLast();
     }
     return run;
+  }
+
+  /** A run near which a case's preview may be had: one that is ready for it, if there is one. */
+  synchronized Optional<SectionRun> near(WeldCase weldCase) {
+    List<SectionRun> near = runs.stream().filter(run -> run.isNear(weldCase)).toList();
+    return near.stream()
+        .filter(SectionRun::isReadyNear)
+        .findFirst()
+        .or(() -> near.stream().findFirst());
   }
 
   private SectionRun taken(WeldCase weldCase) {
