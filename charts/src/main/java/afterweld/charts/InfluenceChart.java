@@ -45,7 +45,7 @@ final class InfluenceChart {
             List.of(caution),
             List.of(
                 "Part of the variance that an input explains on its own; the whisker is one"
-                    + " standard error either way. Bars closer than their whiskers are not"
+                    + " standard error either way. Bars closer than three of them are not"
                     + " ranked."));
     return new Picture("influence", page, chart.description(), chart::draw);
   }
