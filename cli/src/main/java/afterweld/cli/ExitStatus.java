@@ -1,11 +1,14 @@
 package afterweld.cli;
 
+import afterweld.choice.Judgement;
+import afterweld.choice.Verdict;
+
 /** What the process tells its caller when it ends. */
 final class ExitStatus {
   /** All done, and what the case requires is met or nothing is required. */
   static final int DONE = 0;
 
-  /** All done, but a requirement is not met or unclear, or nothing could be fitted. */
+  /** All done, but a requirement is not surely met, or nothing could be fitted. */
   static final int REQUIREMENT_OPEN = 1;
 
   /** Nothing done: the command line, the case or the output folder is at fault. */
@@ -15,4 +18,9 @@ final class ExitStatus {
   static final int INTERNAL_ERROR = 3;
 
   private ExitStatus() {}
+
+  /** The one rule by which every command that judges a case as written ends. */
+  static int of(Judgement judgement) {
+    return judgement.verdict() == Verdict.MET ? DONE : REQUIREMENT_OPEN;
+  }
 }

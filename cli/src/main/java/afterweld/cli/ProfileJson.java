@@ -8,7 +8,6 @@ import static afterweld.section.OutputQuantity.YIELD;
 import static afterweld.section.UnitSystem.METRIC;
 
 import afterweld.choice.Judgement;
-import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.Estimate;
@@ -125,8 +124,9 @@ final class ProfileJson {
 
   private Map<String, Object> requirement() {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put(
-        "met", judgement.verdict() == Verdict.UNCLEAR ? null : judgement.verdict() == Verdict.MET);
+    json.put("met", judgement.met().orElse(null));
+    json.put("verdict", judgement.asked() ? judgement.verdict().label() : null);
+    json.put("chance", new JsonNumber(judgement.chance().orElse(Double.NaN), 3));
     json.put("reasons", new ArrayList<>(judgement.reasons()));
     return json;
   }

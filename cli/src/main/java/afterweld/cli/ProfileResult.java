@@ -5,7 +5,6 @@ import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.RouteStudy;
-import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.AlongWeld;
@@ -76,8 +75,7 @@ record ProfileResult(
 
   /** The {@link ExitStatus} that says how the requirement stands. */
   int exitStatus() {
-    boolean met = judgement(units).verdict() == Verdict.MET;
-    return met ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
+    return ExitStatus.of(judgement(units));
   }
 
   /** How the requirement stands, its reasons in a system of units. */

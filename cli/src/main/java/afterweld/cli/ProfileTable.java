@@ -65,8 +65,7 @@ final class ProfileTable {
   }
 
   private String verdict() {
-    boolean asked = !judgement.equals(Judgement.NOTHING_ASKED);
-    return asked ? judgement.verdict().label() : "none";
+    return judgement.asked() ? judgement.verdict().label() : "none";
   }
 
   private static String block(String head, String body) {

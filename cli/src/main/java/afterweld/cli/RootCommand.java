@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:done; what the case requires is met, or it requires nothing",
-      "1:done; a requirement is not met or unclear",
+      "1:done; a requirement is not surely met",
       "2:the input is at fault; nothing was computed or written",
       "3:an internal error"
     },

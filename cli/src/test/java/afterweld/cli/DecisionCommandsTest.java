@@ -338,7 +338,7 @@ class DecisionCommandsTest {
     assertEquals(4, page.split("<figure>", -1).length - 1, "three charts and the fillers");
     assertTrue(page.split("<table>", -1).length - 1 >= 6);
     for (String part :
-        List.of("Requirement: unclear", "Routes", "What design codes give", "Cautions", "<title")) {
+        List.of("Requirement: likely", "Routes", "What design codes give", "Cautions", "<title")) {
       assertTrue(page.contains(part), part);
     }
   }

@@ -208,7 +208,7 @@ class ProfileTableTest {
     assertTrue(text.contains("–"), text);
     assertTrue(flowing(text).contains("The model gives no strength for the metal at some"), text);
     assertTrue(flowing(text).contains("some stations are not predicted and not counted"), text);
-    assertTrue(text.contains("Requirement: unclear"), text);
+    assertTrue(text.contains("Requirement: open"), text);
   }
 
   static Station unpredicted(Station station) {

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * the poorer of the two sides; where they have no word, a weld much richer in silicon than its base
  * turns grey (common practice, limit assumed) and any other needs a test piece.
  *
- * @param verdict met, not met or unclear
+ * @param verdict met, open or not met
  * @param text a sentence
  */
 record ColourMatch(Verdict verdict, String text) {
@@ -55,8 +55,7 @@ record ColourMatch(Verdict verdict, String text) {
   private static ColourMatch byGuide(AnodizedMatch match) {
     return switch (match) {
       case YES -> new ColourMatch(Verdict.MET, "the filler guides call it a match.");
-      case FAIR ->
-          new ColourMatch(Verdict.UNCLEAR, "the guides call it fair: anodize a test piece.");
+      case FAIR -> new ColourMatch(Verdict.OPEN, "the guides call it fair: anodize a test piece.");
       case NO -> new ColourMatch(Verdict.NOT_MET, "the filler turns grey or dark.");
     };
   }
@@ -69,6 +68,6 @@ record ColourMatch(Verdict verdict, String text) {
     boolean grey = profile.weldMetal().composition().of(Element.SI) > base + GREY_SILICON;
     return grey
         ? new ColourMatch(Verdict.NOT_MET, "a weld rich in silicon turns grey.")
-        : new ColourMatch(Verdict.UNCLEAR, "needs an anodized test piece.");
+        : new ColourMatch(Verdict.OPEN, "needs an anodized test piece.");
   }
 }

@@ -1,17 +1,20 @@
 package afterweld.choice;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The answer to what the drawing asks.
  *
  * @param verdict all that is asked, taken together; {@code MET} where nothing is asked
+ * @param chance that all strengths asked are met, 0 to 1; empty where none is asked or predicted
  * @param reasons sentences for people, never empty
  */
-public record Judgement(Verdict verdict, List<String> reasons) {
+public record Judgement(Verdict verdict, OptionalDouble chance, List<String> reasons) {
   /** The answer where the drawing asks nothing. */
   public static final Judgement NOTHING_ASKED =
-      new Judgement(Verdict.MET, List.of("The case requires nothing."));
+      new Judgement(Verdict.MET, OptionalDouble.empty(), List.of("The case requires nothing."));
 
   /** Copies the list. */
   public Judgement {
@@ -19,5 +22,19 @@ public record Judgement(Verdict verdict, List<String> reasons) {
     if (reasons.isEmpty()) {
       throw new IllegalArgumentException("a judgement without a reason");
     }
+    double given = chance.orElse(0);
+    if (!(given >= 0 && given <= 1)) {
+      throw new IllegalArgumentException("a chance outside 0 to 1: " + given);
+    }
+  }
+
+  /** Whether the drawing asks anything. */
+  public boolean asked() {
+    return !equals(NOTHING_ASKED);
+  }
+
+  /** Whether it is met: yes (also where nothing is asked), no, or empty where a coupon decides. */
+  public Optional<Boolean> met() {
+    return verdict.met();
   }
 }

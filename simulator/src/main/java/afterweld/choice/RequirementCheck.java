@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointStrength;
 import afterweld.section.BothUnits;
+import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -16,21 +17,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Holds a section profile against what the drawing asks, in the last state.
  *
  * <p>Yield is the proof stress of the joint over its gauge and tensile strength that of the joint,
  * both dressed flush; without a joint (or where one is not predicted) both are judged on the lowest
- * station, as hardness always is, averaged over one thickness. Met: the low end of the error band
- * is not below the asked value; the low end of a joint is the joint pulled with the low end of
- * every station. Not met: the best estimate is below it. Between, or where nothing is predicted:
- * unclear, a test coupon decides.
+ * station, as hardness always is, averaged over one thickness. The chance that a value is met is
+ * that of a normal distribution of which the printed band holds nine values of ten; the low end of
+ * a joint is the joint pulled with the low end of every station.
  *
  * <p>Service temperature: {@link MagnesiumRule}; above 100 °C strength at room temperature says
- * nothing, so the answer is unclear. Colour after anodizing: {@link ColourMatch}.
+ * nothing, so the answer is open. Colour after anodizing: {@link ColourMatch}.
  */
 public final class RequirementCheck {
+  private static final double ROUNDING = 1e-9;
   private static final double HOT_SERVICE = 273.15 + 100;
   private static final String WELD_METAL_NOT_AGED =
       " Aged without solution treatment: the weld metal is taken no stronger than as welded, since"
@@ -55,8 +57,12 @@ public final class RequirementCheck {
   /** A value and the low end of its band; NaN where not predicted. */
   private record Found(double low, double middle) {}
 
-  /** One thing asked, and how it stands. */
-  private record Finding(Verdict verdict, String reason) {}
+  /** One thing asked, and how it stands; a chance only where a strength is asked and predicted. */
+  private record Finding(Verdict verdict, OptionalDouble chance, String reason) {
+    Finding(Verdict verdict, String reason) {
+      this(verdict, OptionalDouble.empty(), reason);
+    }
+  }
 
   /**
    * Judges a profile.
@@ -85,7 +91,9 @@ public final class RequirementCheck {
       return Judgement.NOTHING_ASKED;
     }
     Verdict verdict = findings.stream().map(Finding::verdict).reduce(Verdict.MET, Verdict::and);
-    return new Judgement(verdict, findings.stream().map(Finding::reason).toList());
+    OptionalDouble chance =
+        findings.stream().flatMapToDouble(finding -> finding.chance().stream()).min();
+    return new Judgement(verdict, chance, findings.stream().map(Finding::reason).toList());
   }
 
   private List<Finding> strengths() {
@@ -104,9 +112,9 @@ public final class RequirementCheck {
     return solution && WeldPool.meltingPossibleFrom450(profile.weldMetal().composition())
         ? Optional.of(
             new Finding(
-                Verdict.UNCLEAR,
+                Verdict.OPEN,
                 "The weld metal may begin to melt in the solution furnace, and these strengths are"
-                    + " those of metal that does not: unclear, not a treatment to order."))
+                    + " those of metal that does not: open, not a treatment to order."))
         : Optional.empty();
   }
 
@@ -149,11 +157,14 @@ public final class RequirementCheck {
     }
     double wanted = asked.getAsDouble();
     Found found = found(quantity, value);
-    Verdict verdict = compare(found.low(), found.middle(), wanted);
+    double chance = chance(found.low(), found.middle(), wanted);
+    Verdict verdict = Verdict.of(chance);
     String asks = quantity.title() + ": " + beside(quantity, wanted, found.middle()) + " asked, ";
     return Optional.of(
         new Finding(
-            verdict, capital(asks) + words(quantity, found, wanted) + ": " + answer(verdict)));
+            verdict,
+            Double.isNaN(chance) ? OptionalDouble.empty() : OptionalDouble.of(chance),
+            capital(asks) + words(quantity, found, wanted) + ": " + answer(verdict)));
   }
 
   private String words(OutputQuantity quantity, Found found, double wanted) {
@@ -186,15 +197,23 @@ public final class RequirementCheck {
     return pulled.map(CrossWeldTension::tensile).orElse(Double.NaN);
   }
 
-  private static Verdict compare(double low, double middle, double asked) {
-    if (middle < asked) {
-      return Verdict.NOT_MET;
+  private static double chance(double low, double middle, double asked) {
+    if (Double.isNaN(low) || Double.isNaN(middle)) {
+      return Double.NaN;
     }
-    return low >= asked ? Verdict.MET : Verdict.UNCLEAR;
+    double deviation = (middle - low) / ErrorBand.DEVIATIONS;
+    if (deviation <= 0) {
+      return middle >= asked ? 1 : 0;
+    }
+    double chance =
+        new NormalDistribution(0, 1).cumulativeProbability((middle - asked) / deviation);
+    return low * (1 + ROUNDING) >= asked ? Math.max(Verdict.MET.from(), chance) : chance;
   }
 
   private static String answer(Verdict verdict) {
-    return verdict == Verdict.UNCLEAR ? "unclear, needs a test coupon." : verdict.label() + ".";
+    return verdict.met().isPresent()
+        ? verdict.label() + "."
+        : verdict.label() + ", a coupon decides.";
   }
 
   private Finding service(double asked) {
@@ -208,8 +227,8 @@ public final class RequirementCheck {
       return new Finding(Verdict.NOT_MET, head + why + limit + ".");
     }
     if (asked > HOT_SERVICE) {
-      String why = "unclear, strength is predicted for room temperature only; needs a test coupon.";
-      return new Finding(Verdict.UNCLEAR, head + why);
+      String why = "open, strength is predicted for room temperature only; needs a test coupon.";
+      return new Finding(Verdict.OPEN, head + why);
     }
     return new Finding(Verdict.MET, head + "met, no metal of the joint has more than 3 % Mg.");
   }

@@ -145,8 +145,8 @@ final class RouteConstraints {
     State state =
         switch (match.verdict()) {
           case MET -> State.MET;
-          case UNCLEAR -> State.NEEDS_ANSWER;
-          case NOT_MET -> State.NOT_MET;
+          case LIKELY, OPEN -> State.NEEDS_ANSWER;
+          case UNLIKELY, NOT_MET -> State.NOT_MET;
         };
     String text = Character.toUpperCase(match.text().charAt(0)) + match.text().substring(1);
     return Optional.of(new RouteConstraint("colour after anodizing", state, text));

@@ -70,9 +70,7 @@ public final class ProfileReport {
     values.put("title", profile.weldCase().title());
     values.put("subject", subject());
     values.put("answers", answers());
-    values.put(
-        "verdict",
-        judgement.equals(Judgement.NOTHING_ASKED) ? "none asked" : judgement.verdict().label());
+    values.put("verdict", judgement.asked() ? judgement.verdict().label() : "none asked");
     values.put("reasons", judgement.reasons());
     values.put("pictures", shown(pictures, name -> !name.equals(TEMPERATURE)));
     values.put("temperatures", shown(pictures, TEMPERATURE::equals));
@@ -162,15 +160,15 @@ public final class ProfileReport {
       }
     }
     answers.add(
-        judgement.equals(Judgement.NOTHING_ASKED)
-            ? "The case asks for no strength."
-            : "What the drawing asks is " + verdictInWords() + ".");
+        judgement.asked()
+            ? "What the drawing asks is " + verdictInWords() + "."
+            : "The case asks for no strength.");
     return answers;
   }
 
   private String verdictInWords() {
     String label = judgement.verdict().label();
-    return label.equals("unclear") ? "open: only a test coupon can tell" : label;
+    return judgement.met().isPresent() ? label : label + ": a test coupon decides";
   }
 
   private String answer(JointStrength strength) {
