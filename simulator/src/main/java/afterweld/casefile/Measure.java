@@ -60,6 +60,13 @@ record Measure(
         : bad(unitProblem(text, unitText), unitHint(unitText));
   }
 
+  /** A good text with the name of its unit, as results repeat it: {@code 24ksi} is "24 ksi". */
+  String tidy(String text) {
+    String unitName =
+        Quantity.parse(text).flatMap(found -> dimension.unit(found.unit())).orElse(unit).name();
+    return Quantity.numberText(text) + " " + unitName;
+  }
+
   /** Whether the text has a unit of this measure. */
   boolean understands(String text) {
     return Quantity.parse(text).flatMap(found -> dimension.unit(found.unit())).isPresent();

@@ -25,13 +25,24 @@ record Quantity(double number, String unit) {
 
   /** The quantity, or empty if the text does not begin with a number. */
   static Optional<Quantity> parse(String text) {
-    String plain = text.strip().replace('\u2212', '-');
+    String plain = plain(text);
     Matcher written = WRITTEN.matcher(plain);
     if (plain.length() > LONGEST || !written.matches()) {
       return Optional.empty();
     }
     double sign = written.group("sign").equals("-") ? -1 : 1;
     return Optional.of(new Quantity(sign * size(written), written.group("unit").strip()));
+  }
+
+  private static String plain(String text) {
+    return text.strip().replace('\u2212', '-');
+  }
+
+  /** The number as it is written, without its unit; empty if the text does not begin with one. */
+  static String numberText(String text) {
+    String plain = plain(text);
+    Matcher written = WRITTEN.matcher(plain);
+    return written.matches() ? plain.substring(0, written.start("unit")).strip() : "";
   }
 
   private static double size(Matcher written) {

@@ -5,7 +5,10 @@ import static afterweld.casefile.Dimension.STRESS;
 import static afterweld.casefile.Dimension.TEMPERATURE;
 
 import afterweld.choice.Requirement;
+import afterweld.section.OutputQuantity;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +19,12 @@ final class RequirementReader {
   private static final Measure HARDNESS_ASKED = Measure.within("hardness", HARDNESS, 20, 250, "HV");
   private static final Measure SERVICE =
       Measure.within("service_temperature", TEMPERATURE, -270, 300, "°C");
+  private static final Map<OutputQuantity, Measure> ASKED =
+      Map.of(
+          OutputQuantity.YIELD, YIELD,
+          OutputQuantity.TENSILE, TENSILE,
+          OutputQuantity.HARDNESS, HARDNESS_ASKED,
+          OutputQuantity.PEAK_TEMPERATURE, SERVICE);
   private static final String EXPECTED =
       "keys yield, tensile, hardness, anodized_match, service_temperature";
 
@@ -45,7 +54,15 @@ final class RequirementReader {
     }
     hardness.ifPresent(value -> noteBrinell(section, value));
     section.finish();
-    return new Requirement(yield, tensile, hardness, match, service);
+    return new Requirement(yield, tensile, hardness, match, service, written(section));
+  }
+
+  private static Map<OutputQuantity, String> written(Section section) {
+    Map<OutputQuantity, String> texts = new EnumMap<>(OutputQuantity.class);
+    ASKED.forEach(
+        (quantity, measure) ->
+            section.written(measure).ifPresent(text -> texts.put(quantity, text)));
+    return texts;
   }
 
   private void noteBrinell(Section section, double vickers) {

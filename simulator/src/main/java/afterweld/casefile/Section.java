@@ -100,6 +100,15 @@ final class Section {
     return node.isEmpty() ? otherwise : read(measure, node.get());
   }
 
+  /** A quantity as it is written, if the file gives it and it is good. */
+  Optional<String> written(Measure measure) {
+    return node(measure.key())
+        .flatMap(node -> node instanceof Node.Scalar scalar ? Optional.of(scalar) : Optional.empty())
+        .map(scalar -> scalar.text().strip())
+        .filter(text -> measure.read(text).good())
+        .map(measure::tidy);
+  }
+
   /** A quantity that must be there; NaN if it is not or is faulty. */
   double required(Measure measure) {
     if (!has(measure.key())) {

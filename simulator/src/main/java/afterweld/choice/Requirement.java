@@ -1,5 +1,8 @@
 package afterweld.choice;
 
+import afterweld.section.Asked;
+import afterweld.section.OutputQuantity;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -11,13 +14,16 @@ import java.util.OptionalDouble;
  * @param hardness lowest station averaged over one thickness, HV
  * @param anodizedMatch whether the weld must match the base in colour after anodizing
  * @param serviceTemperature K
+ * @param written the values as they were written, such as {@code 24 ksi}, where known; a service
+ *     temperature is {@link OutputQuantity#PEAK_TEMPERATURE}
  */
 public record Requirement(
     OptionalDouble yield,
     OptionalDouble tensile,
     OptionalDouble hardness,
     Optional<Boolean> anodizedMatch,
-    OptionalDouble serviceTemperature) {
+    OptionalDouble serviceTemperature,
+    Map<OutputQuantity, String> written) {
   /** Nothing asked. */
   public static final Requirement NONE =
       new Requirement(
@@ -27,8 +33,48 @@ public record Requirement(
           Optional.empty(),
           OptionalDouble.empty());
 
+  /** Copies the texts. */
+  public Requirement {
+    written = Map.copyOf(written);
+  }
+
+  /** Values that nobody wrote down. */
+  public Requirement(
+      OptionalDouble yield,
+      OptionalDouble tensile,
+      OptionalDouble hardness,
+      Optional<Boolean> anodizedMatch,
+      OptionalDouble serviceTemperature) {
+    this(yield, tensile, hardness, anodizedMatch, serviceTemperature, Map.of());
+  }
+
   /** Strength and hardness alone. */
   public Requirement strengths() {
-    return new Requirement(yield, tensile, hardness, Optional.empty(), OptionalDouble.empty());
+    return new Requirement(
+        yield, tensile, hardness, Optional.empty(), OptionalDouble.empty(), written);
+  }
+
+  /**
+   * One of the values with its text, if it is asked.
+   *
+   * @param quantity yield, tensile strength or hardness; {@link OutputQuantity#PEAK_TEMPERATURE}
+   *     for the service temperature
+   */
+  public Optional<Asked> asked(OutputQuantity quantity) {
+    OptionalDouble value =
+        switch (quantity) {
+          case YIELD -> yield;
+          case TENSILE -> tensile;
+          case HARDNESS -> hardness;
+          case PEAK_TEMPERATURE -> serviceTemperature;
+          case DISTANCE -> OptionalDouble.empty();
+        };
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    double si = value.getAsDouble();
+    String text = written.get(quantity);
+    return Optional.of(
+        text == null ? Asked.of(quantity, si) : new Asked(quantity, si, text));
   }
 }

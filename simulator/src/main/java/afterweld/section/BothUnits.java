@@ -7,15 +7,34 @@ import java.util.Locale;
  * pages in either system of units, and must be read right in both.
  */
 public final class BothUnits {
+  private static final double HAIR = 1e-6;
   private static final double WHOLE_MILLIMETRES = 0.0995;
 
   private BothUnits() {}
 
-  /** A temperature given in K: {@code 530 °C (986 °F)}. */
+  /**
+   * A temperature given in K: {@code 530 °C (985 °F)}. One that is set in whole °F leads with them:
+   * {@code 350 °F (177 °C)}.
+   */
   public static String temperature(double kelvin) {
-    return both(
-        "%.0f °C (%.0f °F)",
-        UnitSystem.METRIC.temperature(kelvin), UnitSystem.US.temperature(kelvin));
+    double celsius = UnitSystem.METRIC.temperature(kelvin);
+    double fahrenheit = UnitSystem.US.temperature(kelvin);
+    return whole(fahrenheit) && !whole(celsius)
+        ? both("%.0f °F (%.0f °C)", fahrenheit, celsius)
+        : both("%.0f °C (%.0f °F)", celsius, tradeFahrenheit(celsius, fahrenheit));
+  }
+
+  /**
+   * Furnaces are set and limits are written in steps of 5 °F: a whole number of °C within 1 °F of
+   * such a step is that step (177 °C is 350 °F, 530 °C is 985 °F, 65 °C is 150 °F). Common practice.
+   */
+  private static double tradeFahrenheit(double celsius, double fahrenheit) {
+    double step = 5.0 * Math.round(fahrenheit / 5);
+    return whole(celsius) && Math.abs(step - fahrenheit) < 1 + HAIR ? step : fahrenheit;
+  }
+
+  private static boolean whole(double value) {
+    return Math.abs(value - Math.rint(value)) < HAIR;
   }
 
   /** A difference of temperature given in K: {@code 6 °C (11 °F)}. */

@@ -18,6 +18,7 @@ import afterweld.joint.JointSettings.Tube;
 import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
+import afterweld.section.OutputQuantity;
 import afterweld.section.Preparation;
 import afterweld.section.Ring;
 import afterweld.section.Seam;
@@ -141,6 +142,24 @@ class CaseReaderTest {
     assertEquals(248.211e6, asked.tensile().orElseThrow(), 1e3);
     assertEquals(80, asked.hardness().orElseThrow(), 1);
     assertEquals(Optional.empty(), asked.anodizedMatch());
+  }
+
+  @Test
+  void theRequirementOfTheForkArmIsKeptAsItIsWritten() {
+    Requirement asked = caseOf(FORK_ARM).requirement();
+    assertEquals("28 ksi", asked.asked(OutputQuantity.YIELD).orElseThrow().written());
+    assertEquals("36 ksi", asked.asked(OutputQuantity.TENSILE).orElseThrow().written());
+    assertEquals("70 HB", asked.asked(OutputQuantity.HARDNESS).orElseThrow().written());
+    assertEquals(Optional.empty(), asked.asked(OutputQuantity.PEAK_TEMPERATURE));
+  }
+
+  @Test
+  void aRequirementWithoutABlankOrWithAnotherNameOfItsUnitIsWrittenTidily() {
+    Requirement asked = caseOf(PLAIN + "require: {yield: 24KSI, service_temperature: 150F}\n")
+        .requirement();
+    assertEquals("24 ksi", asked.asked(OutputQuantity.YIELD).orElseThrow().written());
+    assertEquals(
+        "150 °F", asked.asked(OutputQuantity.PEAK_TEMPERATURE).orElseThrow().written());
   }
 
   @Test

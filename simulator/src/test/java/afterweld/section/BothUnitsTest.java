@@ -1,0 +1,32 @@
+package afterweld.section;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Temperatures as furnaces are set and limits are written on both sides of the ocean (common
+ * practice: 350, 985, 500, 150 °F).
+ */
+class BothUnitsTest {
+  @ParameterizedTest
+  @CsvSource({
+    "177, 177 °C (350 °F)",
+    "530, 530 °C (985 °F)",
+    "260, 260 °C (500 °F)",
+    "65, 65 °C (150 °F)",
+    "25, 25 °C (77 °F)",
+    "100, 100 °C (212 °F)",
+    "581.6, 582 °C (1079 °F)"
+  })
+  void celsiusLeadsAndFahrenheitIsTheTradesStep(double celsius, String expected) {
+    assertEquals(expected, BothUnits.temperature(celsius + UnitSystem.ZERO_CELSIUS));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"350, 350 °F (177 °C)", "985, 985 °F (529 °C)", "151, 151 °F (66 °C)"})
+  void whatIsSetInFahrenheitLeadsWithIt(double fahrenheit, String expected) {
+    assertEquals(expected, BothUnits.temperature((fahrenheit + 459.67) / 1.8));
+  }
+}
