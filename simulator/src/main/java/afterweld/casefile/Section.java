@@ -103,7 +103,8 @@ final class Section {
   /** A quantity as it is written, if the file gives it and it is good. */
   Optional<String> written(Measure measure) {
     return node(measure.key())
-        .flatMap(node -> node instanceof Node.Scalar scalar ? Optional.of(scalar) : Optional.empty())
+        .flatMap(
+            node -> node instanceof Node.Scalar scalar ? Optional.of(scalar) : Optional.empty())
         .map(scalar -> scalar.text().strip())
         .filter(text -> measure.read(text).good())
         .map(measure::tidy);

@@ -74,7 +74,6 @@ public record Requirement(
     }
     double si = value.getAsDouble();
     String text = written.get(quantity);
-    return Optional.of(
-        text == null ? Asked.of(quantity, si) : new Asked(quantity, si, text));
+    return Optional.of(text == null ? Asked.of(quantity, si) : new Asked(quantity, si, text));
   }
 }

@@ -26,7 +26,8 @@ public final class BothUnits {
 
   /**
    * Furnaces are set and limits are written in steps of 5 °F: a whole number of °C within 1 °F of
-   * such a step is that step (177 °C is 350 °F, 530 °C is 985 °F, 65 °C is 150 °F). Common practice.
+   * such a step is that step (177 °C is 350 °F, 530 °C is 985 °F, 65 °C is 150 °F). Common
+   * practice.
    */
   private static double tradeFahrenheit(double celsius, double fahrenheit) {
     double step = 5.0 * Math.round(fahrenheit / 5);

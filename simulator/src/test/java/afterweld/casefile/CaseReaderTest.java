@@ -155,11 +155,10 @@ class CaseReaderTest {
 
   @Test
   void aRequirementWithoutABlankOrWithAnotherNameOfItsUnitIsWrittenTidily() {
-    Requirement asked = caseOf(PLAIN + "require: {yield: 24KSI, service_temperature: 150F}\n")
-        .requirement();
+    Requirement asked =
+        caseOf(PLAIN + "require: {yield: 24KSI, service_temperature: 150F}\n").requirement();
     assertEquals("24 ksi", asked.asked(OutputQuantity.YIELD).orElseThrow().written());
-    assertEquals(
-        "150 °F", asked.asked(OutputQuantity.PEAK_TEMPERATURE).orElseThrow().written());
+    assertEquals("150 °F", asked.asked(OutputQuantity.PEAK_TEMPERATURE).orElseThrow().written());
   }
 
   @Test
