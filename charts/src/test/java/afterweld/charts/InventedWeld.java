@@ -17,6 +17,7 @@ import afterweld.section.SectionProfile;
 import afterweld.section.SectionProfile.TellingCycle;
 import afterweld.section.Side;
 import afterweld.section.Softening;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
@@ -190,6 +191,7 @@ final class InventedWeld {
     }
     return new SectionProfile(
         weldCase(),
+        Soundness.SOUND,
         states,
         stations,
         zones(),

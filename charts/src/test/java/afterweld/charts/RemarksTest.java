@@ -19,6 +19,7 @@ class RemarksTest {
   private static SectionProfile cautioned(SectionProfile profile, List<String> cautions) {
     return new SectionProfile(
         profile.weldCase(),
+        profile.soundness(),
         profile.states(),
         profile.stations(),
         profile.zones(),

@@ -18,6 +18,7 @@ import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Softening;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;
 import afterweld.section.Warning;
@@ -168,6 +169,7 @@ final class Fixtures {
             .toList();
     return new SectionProfile(
         weldCase(),
+        Soundness.SOUND,
         states,
         stations,
         spans(stations),

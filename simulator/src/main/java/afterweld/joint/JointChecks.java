@@ -28,6 +28,11 @@ public record JointChecks(
     Optional<ThinCylinder> tube,
     Optional<ThinCylinder> treatedTube,
     List<Warning> warnings) {
+  /** Of a weld of which nothing is claimed. */
+  static final JointChecks NONE =
+      new JointChecks(
+          Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+
   private static final int BEFORE = 0;
   private static final int AS_WELDED = 1;
   private static final double MEGA = 1e6;

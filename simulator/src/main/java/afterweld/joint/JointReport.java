@@ -70,10 +70,14 @@ public record JointReport(
   public static JointReport of(SectionProfile profile, JointSettings settings) {
     List<JointStrength> strengths = strengths(profile, settings.gauge());
     boolean usualGauge = settings.gauge() == JointSettings.DEFAULT.gauge();
-    JointChecks checks = JointChecks.of(profile, settings);
+    boolean sound = profile.soundness().sound();
+    JointChecks checks = sound ? JointChecks.of(profile, settings) : JointChecks.NONE;
     List<DesignCodeValue> codes = DesignCodes.of(profile.weldCase());
     Optional<MemberReport> member =
-        settings.member().map(asked -> MemberReport.of(profile, asked.width(), codes));
+        settings
+            .member()
+            .filter(asked -> sound)
+            .map(asked -> MemberReport.of(profile, asked.width(), codes));
     List<Warning> warnings =
         Stream.concat(
                 warnings(profile.weldCase(), strengths, checks).stream(),
@@ -125,6 +129,9 @@ public record JointReport(
 
   private static JointStrength strength(
       SectionProfile profile, double gauge, int state, Bead bead) {
+    if (!profile.soundness().sound()) {
+      return JointStrength.withheld(state, bead, gauge, profile.soundness().note());
+    }
     Optional<CrossWeldTension> middle =
         pulled(profile, gauge, state, bead, ProfileSlices.End.MIDDLE);
     boolean exact =
@@ -139,7 +146,8 @@ public record JointReport(
         exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
         lowestYield(profile.stations(), state, Estimate::middle),
         lowestYield(profile.stations(), state, Estimate::low),
-        softestInGauge(profile, gauge, state));
+        softestInGauge(profile, gauge, state),
+        "");
   }
 
   private static Optional<CrossWeldTension> pulled(

@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param lowestYield lowest local yield of all stations, Pa; NaN if one is not predicted
  * @param lowestYieldLow low end of its band, Pa
  * @param softestInGauge whether metal as soft as the softest lies within the gauge
+ * @param withheld why no value is given although the metal's strengths are known; empty where values
+ *     are given or the metal's are not known
  */
 public record JointStrength(
     int state,
@@ -24,10 +26,17 @@ public record JointStrength(
     Optional<CrossWeldTension> low,
     double lowestYield,
     double lowestYieldLow,
-    boolean softestInGauge) {
+    boolean softestInGauge,
+    String withheld) {
 
   /** What stands in place of values that cannot be given. */
   public static final String NOT_PREDICTED = "the strength of the weld metal is not predicted";
+
+  /** A joint of which nothing is claimed. */
+  static JointStrength withheld(int state, Bead bead, double gauge, String why) {
+    return new JointStrength(
+        state, bead, gauge, Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, true, why);
+  }
 
   /** How the bead is left. */
   public enum Bead {
@@ -53,7 +62,12 @@ public record JointStrength(
 
   /** Why there is no proof stress; empty if there is one. */
   public String proofNote() {
-    return middle.map(CrossWeldTension::proofNote).orElse(NOT_PREDICTED);
+    return middle.map(CrossWeldTension::proofNote).orElse(note());
+  }
+
+  /** Why no value is given; empty if there are values. */
+  public String note() {
+    return middle.isPresent() ? "" : withheld.isEmpty() ? NOT_PREDICTED : withheld;
   }
 
   /**

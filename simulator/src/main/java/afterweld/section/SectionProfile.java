@@ -9,6 +9,7 @@ import java.util.List;
  * judge it. SI units and kelvin.
  *
  * @param weldCase what was computed
+ * @param soundness whether it is a joint at all; where it is not, no strength of the joint is given
  * @param states names of the states, always {@code before welding} and {@code as welded} first; the
  *     last is {@code after heat treatment} when the case has one
  * @param stations from left to right
@@ -22,6 +23,7 @@ import java.util.List;
  */
 public record SectionProfile(
     WeldCase weldCase,
+    Soundness soundness,
     List<String> states,
     List<Station> stations,
     List<ZoneSpan> zones,
@@ -46,6 +48,7 @@ public record SectionProfile(
   public SectionProfile withStations(List<Station> others) {
     return new SectionProfile(
         weldCase,
+        soundness,
         states,
         others,
         zones,
@@ -61,6 +64,7 @@ public record SectionProfile(
   public SectionProfile underPressure() {
     return new SectionProfile(
         weldCase,
+        soundness,
         states,
         stations,
         zones,

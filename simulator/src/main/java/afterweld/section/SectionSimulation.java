@@ -139,6 +139,7 @@ public final class SectionSimulation {
     List<Station> stations = new StationBands(weldCase, shownStates()).stations(runs, others);
     return new SectionProfile(
         weldCase,
+        Soundness.SOUND,
         shownNames(),
         stations,
         ZoneSpans.of(stations),

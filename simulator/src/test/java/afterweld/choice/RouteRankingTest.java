@@ -28,7 +28,8 @@ class RouteRankingTest {
             Optional.empty(),
             Double.NaN,
             Double.NaN,
-            true);
+            true,
+            "");
     RouteResult result =
         new RouteResult(
             name,

@@ -13,6 +13,7 @@ import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Softening;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetal;
@@ -51,6 +52,7 @@ final class Sections {
     Composition metal = Composition.of(weldMetal);
     return new SectionProfile(
         weldCase(),
+        Soundness.SOUND,
         List.of("before welding", "as welded"),
         stations,
         List.of(),
