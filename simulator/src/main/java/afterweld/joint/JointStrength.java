@@ -15,8 +15,8 @@ import java.util.OptionalDouble;
  * @param lowestYield lowest local yield of all stations, Pa; NaN if one is not predicted
  * @param lowestYieldLow low end of its band, Pa
  * @param softestInGauge whether metal as soft as the softest lies within the gauge
- * @param withheld why no value is given although the metal's strengths are known; empty where values
- *     are given or the metal's are not known
+ * @param withheld why no value is given although the metal's strengths are known; empty where
+ *     values are given or the metal's are not known
  */
 public record JointStrength(
     int state,
