@@ -1,12 +1,10 @@
 package afterweld.cli;
 
-import afterweld.choice.AgedOnly;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
-import afterweld.joint.JointStrength;
 import afterweld.section.AlongWeld;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
@@ -80,13 +78,6 @@ record ProfileResult(
 
   /** How the requirement stands, its reasons in a system of units. */
   Judgement judgement(UnitSystem system) {
-    return RequirementCheck.judge(profile, Optional.of(deciding()), requirement, system);
-  }
-
-  private JointStrength deciding() {
-    JointStrength finished = joint.finished();
-    return AgedOnly.is(profile.weldCase().afterWeld())
-        ? JointReport.finished(AgedOnly.cautious(profile), finished.gauge())
-        : finished;
+    return RequirementCheck.judge(profile, Optional.of(joint.finished()), requirement, system);
   }
 }

@@ -51,7 +51,6 @@ final class RouteJson {
     json.put("meets", meets(route.strength().state()));
     json.put("proof_MPa", megapascal(route.joint().proof()));
     json.put("tensile_MPa", megapascal(route.joint().tensile()));
-    json.put("tensile_MPa_other_weld_metal", megapascal(route.otherTensile()));
     json.put("lowest_yield_MPa", new JsonNumber(route.joint().lowestYield() * MEGA, 1));
     json.put("lowest_hardness_HV", new JsonNumber(route.lowestHardness(), 1));
     json.put("fails_in", String.join(" or ", route.joint().failsIn()));

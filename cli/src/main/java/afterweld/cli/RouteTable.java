@@ -75,18 +75,6 @@ final class RouteTable {
   private String details(RouteResult route) {
     StringBuilder text = new StringBuilder();
     text.append(Paragraph.hanging("  ", "Steps: " + String.join("; ", route.steps()) + "."));
-    route
-        .otherTensile()
-        .ifPresent(
-            other ->
-                text.append(
-                    Paragraph.hanging(
-                        "  ",
-                        "Tensile strength if the weld metal ages as the model has it: "
-                            + stress(OptionalDouble.of(other))
-                            + " "
-                            + units.stressUnit()
-                            + ".")));
     for (RouteConstraint constraint : route.constraints()) {
       text.append(
           Paragraph.hanging(

@@ -1,6 +1,5 @@
 package afterweld.cli;
 
-import afterweld.choice.AgedOnly;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -29,9 +28,6 @@ final class SpreadTable {
   private static final String GAUGE_MISSES =
       "In some of the joints the softest metal lies outside the gauge: there the lowest local yield"
           + " decides, as in every judgement here.";
-  private static final String WELD_METAL_NOT_AGED =
-      "Aged without solution treatment: the joints are pulled and judged with the weld metal no"
-          + " stronger than as welded, since its answer to ageing is not verified.";
 
   private final WeldCase weldCase;
   private final double gauge;
@@ -118,9 +114,6 @@ final class SpreadTable {
     StringBuilder text = new StringBuilder();
     if (!study.total().decidingYield().equals(study.total().proof())) {
       text.append(Paragraph.of(GAUGE_MISSES));
-    }
-    if (AgedOnly.is(weldCase.afterWeld())) {
-      text.append(Paragraph.of(WELD_METAL_NOT_AGED));
     }
     study
         .total()

@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.choice.FurnaceSheet.Expected;
+import afterweld.section.AgedOnly;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
@@ -25,6 +26,7 @@ final class ExpectedHardness {
   private static final Set<String> ABOUT_THE_TREATMENT =
       Set.of(
           "age-only-uncertain",
+          AgedOnly.CODE,
           "filler-not-for-heat-treatment",
           "treatment-anneals",
           "hardened-by-work",

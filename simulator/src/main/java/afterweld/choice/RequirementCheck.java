@@ -34,9 +34,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public final class RequirementCheck {
   private static final double ROUNDING = 1e-9;
   private static final double HOT_SERVICE = 273.15 + 100;
-  private static final String WELD_METAL_NOT_AGED =
-      " Aged without solution treatment: the weld metal is taken no stronger than as welded, since"
-          + " its answer to ageing is not verified.";
 
   private final SectionProfile profile;
   private final Requirement requirement;
@@ -48,7 +45,7 @@ public final class RequirementCheck {
       Optional<JointStrength> joint,
       Requirement requirement,
       UnitSystem units) {
-    this.profile = AgedOnly.cautious(profile);
+    this.profile = profile;
     this.joint = joint.filter(pulled -> pulled.middle().isPresent());
     this.requirement = requirement;
     this.units = units;
@@ -67,8 +64,7 @@ public final class RequirementCheck {
   /**
    * Judges a profile.
    *
-   * @param joint the finished joint, dressed flush in the last state; where the case only ages
-   *     after welding that of {@link AgedOnly#cautious}
+   * @param joint the finished joint, dressed flush in the last state
    * @param units what the reasons are written in
    */
   public static Judgement judge(
@@ -120,9 +116,7 @@ public final class RequirementCheck {
 
   private String basis() {
     if (joint.isPresent()) {
-      return basisOfJoint(joint.get())
-          + gaugeMissesSoftest(joint.get())
-          + (AgedOnly.is(profile.weldCase().afterWeld()) ? WELD_METAL_NOT_AGED : "");
+      return basisOfJoint(joint.get()) + gaugeMissesSoftest(joint.get());
     }
     return "Judged on the lowest station, averaged over one thickness, "
         + profile.states().get(lastState())

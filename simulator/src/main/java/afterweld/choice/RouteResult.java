@@ -3,7 +3,6 @@ package afterweld.choice;
 import afterweld.joint.JointStrength;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * One route, simulated in full.
@@ -11,10 +10,7 @@ import java.util.OptionalDouble;
  * @param name of the route
  * @param steps what the shop does, in order
  * @param treatment the furnace steps
- * @param joint the finished joint, dressed flush; where ageing alone leaves the weld metal open
- *     with that no stronger than as welded
- * @param otherTensile tensile strength with the weld metal as the model ages it, Pa; only where it
- *     is left open
+ * @param joint the finished joint, dressed flush
  * @param lowestHardness HV, averaged over one thickness
  * @param constraints each on its own
  * @param shopSteps number of steps, for the ranking
@@ -27,7 +23,6 @@ public record RouteResult(
     List<String> steps,
     List<FurnaceStep> treatment,
     JointStrength joint,
-    OptionalDouble otherTensile,
     double lowestHardness,
     List<RouteConstraint> constraints,
     int shopSteps,

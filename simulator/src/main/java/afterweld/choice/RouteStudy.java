@@ -11,10 +11,6 @@ import java.util.Optional;
  * Weld before or after heat treatment: every route the case allows, simulated in full with the arc
  * efficiency of the case as written, held against its constraints and ranked.
  *
- * <p>Where ageing follows without solution treatment the response of as-deposited weld metal is not
- * verified: the joint is computed with the weld metal as the model ages it and as welded, and the
- * lower value decides.
- *
  * @param routes in the order they were tried
  * @param scores of the routes with equal weights, in their order; NaN for those that are out
  * @param choice name of the chosen route; empty if every route is out

@@ -4,6 +4,7 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
 import afterweld.material.Temper;
+import afterweld.section.AgedOnly;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
@@ -18,7 +19,6 @@ import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Simulates one route after another with the heat of the case as written. */
 final class RouteTrial {
@@ -99,8 +99,7 @@ final class RouteTrial {
   }
 
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
-    SectionProfile computed = SectionSimulation.run(weldCase);
-    SectionProfile profile = AgedOnly.cautious(computed);
+    SectionProfile profile = SectionSimulation.run(weldCase);
     boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
     LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
@@ -114,15 +113,12 @@ final class RouteTrial {
             RouteWords.steps(weldCase),
             weldCase.afterWeld(),
             joint,
-            agedOnly
-                ? JointReport.finished(computed, jointSettings.gauge()).tensile()
-                : OptionalDouble.empty(),
             hardness,
             new RouteConstraints(delivered, profile, requirement, settings).all(margin),
             kind.steps(delivered),
             furnaceHours(weldCase.afterWeld()),
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
-            RouteWords.reasons(weldCase));
+            RouteWords.reasons(profile));
     return new Tried(route, margin, !(agedOnly && MagnesiumRule.rich(weldCase.filler())));
   }
 

@@ -1,5 +1,7 @@
 package afterweld.choice;
 
+import afterweld.section.AgedOnly;
+import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
@@ -34,15 +36,14 @@ final class RouteWords {
   }
 
   /** What speaks for and against a route beside its numbers. */
-  static List<String> reasons(WeldCase weldCase) {
+  static List<String> reasons(SectionProfile profile) {
+    WeldCase weldCase = profile.weldCase();
     List<String> reasons = new ArrayList<>();
-    if (AgedOnly.is(weldCase.afterWeld())) {
-      reasons.add(
-          "Without solution treatment the weld metal's response to ageing is not verified: it is"
-              + " taken no stronger than as welded.");
-      if (MagnesiumRule.rich(weldCase.filler())) {
-        reasons.add("The filler has more than 3 % Mg: never the choice with ageing.");
-      }
+    profile.warnings().stream()
+        .filter(warning -> warning.code().equals(AgedOnly.CODE))
+        .forEach(warning -> reasons.add(warning.text()));
+    if (AgedOnly.is(weldCase.afterWeld()) && MagnesiumRule.rich(weldCase.filler())) {
+      reasons.add("The filler has more than 3 % Mg: never the choice with ageing.");
     }
     if (weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance)) {
       reasons.add(

@@ -4,6 +4,7 @@ import afterweld.metallurgy.State;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +17,13 @@ import java.util.List;
 public final class AgeingTrial {
   private final SectionMetal<?> metal;
   private final List<TemperatureHistory> before;
+  private final boolean heldBack;
 
-  private AgeingTrial(SectionMetal<?> metal, List<TemperatureHistory> before) {
+  private AgeingTrial(
+      SectionMetal<?> metal, List<TemperatureHistory> before, boolean heldBack) {
     this.metal = metal;
     this.before = before;
+    this.heldBack = heldBack;
   }
 
   /**
@@ -31,15 +35,20 @@ public final class AgeingTrial {
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
     histories.addAll(furnace(side).of(before));
-    return new AgeingTrial(SectionMetal.base(side), histories);
+    return new AgeingTrial(SectionMetal.base(side), histories, false);
   }
 
-  /** The weld metal of the case. */
+  /**
+   * The weld metal of the case: without solution treatment no stronger than before ({@link
+   * AgedOnly}).
+   */
   public static AgeingTrial weld(WeldCase weldCase, List<FurnaceStep> before) {
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.addAll(WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories());
     return new AgeingTrial(
-        SectionMetal.weld(WeldPool.of(weldCase).composition()), List.copyOf(histories));
+        SectionMetal.weld(WeldPool.of(weldCase).composition()),
+        List.copyOf(histories),
+        before.stream().noneMatch(SolutionTreat.class::isInstance));
   }
 
   private static FurnaceHistory furnace(Side side) {
@@ -62,6 +71,7 @@ public final class AgeingTrial {
     for (TemperatureHistory history : before) {
       state = aged.metallurgy().advance(state, history);
     }
+    Strength limit = aged.strength().apply(state);
     double rise = temperature - FurnaceHistory.ROOM;
     TemperatureHistory heating =
         TemperatureHistory.hold(FurnaceHistory.ROOM, 0).thenTo(temperature, Math.abs(rise) / 0.5);
@@ -72,7 +82,8 @@ public final class AgeingTrial {
       TemperatureHistory hold = TemperatureHistory.hold(temperature, time - passed);
       state = aged.metallurgy().advance(state, hold);
       passed = time;
-      strengths.add(aged.strength().apply(state));
+      Strength strength = aged.strength().apply(state);
+      strengths.add(heldBack ? AgedOnly.lower(strength, limit) : strength);
     }
     return strengths;
   }

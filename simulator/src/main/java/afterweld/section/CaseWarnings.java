@@ -146,8 +146,7 @@ final class CaseWarnings {
       add(
           "age-only-uncertain",
           "Ageing without solution treatment: the depth of the soft dip is the least certain"
-              + " number of the model, and the response of as-deposited weld metal is probably"
-              + " shown too high.");
+              + " number of the model.");
     }
     boolean muchMagnesium =
         weldCase

@@ -24,6 +24,7 @@ final class ResultWarnings {
   static List<Warning> of(WeldCase weldCase, List<StationRun> runs) {
     List<Warning> warnings = new ArrayList<>();
     aboutZones(runs, warnings);
+    AgedOnly.warning(runs).ifPresent(warnings::add);
     warnings.add(ErrorBand.origin());
     aboutNaturallyAgedStart(weldCase, runs, warnings);
     aboutQuench(weldCase.left(), "left", weldCase, warnings);

@@ -93,6 +93,11 @@ record SectionMetal<S extends State>(
     return new SectionMetal<>(model, before, PrecipitateStrength::of, ZoneRule::precipitation);
   }
 
+  /** Whether it enters the weld hardened by needles. */
+  boolean hasNeedles() {
+    return before instanceof PrecipitateState state && ZoneRule.hasNeedles(state);
+  }
+
   /** Strength in the state before welding. */
   Strength strengthBefore() {
     return strength.apply(before);

@@ -191,6 +191,7 @@ public final class SectionSimulation {
         SectionMetal.weld(weldMetal.composition()),
         timeline,
         afterwards,
+        AgedOnly.of(weldCase.afterWeld()),
         side.alloy().solidus(),
         memory.side(which, heat, weldMetal.composition()),
         outdated);

@@ -18,6 +18,7 @@ final class SideRun {
   private final SectionMetal<?> weldMetal;
   private final StationTimeline timeline;
   private final List<TemperatureHistory> afterwards;
+  private final AgedOnly agedOnly;
   private final double solidus;
   private final WeldMemory.OfSide memory;
   private final BooleanSupplier outdated;
@@ -29,6 +30,7 @@ final class SideRun {
    * @param weldMetal what the pool freezes to
    * @param timeline heat of all passes
    * @param afterwards natural ageing and then each furnace step
+   * @param agedOnly what these steps may promise
    * @param solidus of the base, K
    * @param memory of what the weld made of its stations
    * @param outdated whether nobody waits for the stations any more
@@ -38,6 +40,7 @@ final class SideRun {
       SectionMetal<?> weldMetal,
       StationTimeline timeline,
       List<TemperatureHistory> afterwards,
+      AgedOnly agedOnly,
       double solidus,
       WeldMemory.OfSide memory,
       BooleanSupplier outdated) {
@@ -45,6 +48,7 @@ final class SideRun {
     this.weldMetal = weldMetal;
     this.timeline = timeline;
     this.afterwards = afterwards;
+    this.agedOnly = agedOnly;
     this.solidus = solidus;
     this.memory = memory;
     this.outdated = outdated;
@@ -55,11 +59,11 @@ final class SideRun {
   }
 
   SideRun with(StationTimeline otherHeat, WeldMemory.OfSide its) {
-    return new SideRun(base, weldMetal, otherHeat, afterwards, solidus, its, outdated);
+    return new SideRun(base, weldMetal, otherHeat, afterwards, agedOnly, solidus, its, outdated);
   }
 
   SideRun with(SectionMetal<?> otherWeldMetal, WeldMemory.OfSide its) {
-    return new SideRun(base, otherWeldMetal, timeline, afterwards, solidus, its, outdated);
+    return new SideRun(base, otherWeldMetal, timeline, afterwards, agedOnly, solidus, its, outdated);
   }
 
   WeldMemory.OfSide memory() {
@@ -76,7 +80,9 @@ final class SideRun {
     List<Strength> strengths = new ArrayList<>();
     strengths.add(base.strengthBefore());
     strengths.addAll(welded.trail().strengthsAlong(afterwards));
-    return new StationRun(distance, welded.heat(), zone(welded), strengths);
+    List<Strength> held = heldBack(welded) ? agedOnly.held(strengths) : strengths;
+    return new StationRun(
+        distance, welded.heat(), zone(welded), held, AgedOnly.changed(strengths, held));
   }
 
   /** The same station moment by moment. */
@@ -84,7 +90,16 @@ final class SideRun {
     WeldMemory.Welded welded = remembered(distance);
     SectionMetal<?> metal = welded.heat().melted() ? weldMetal : base;
     return new StationReplay(welded, metal.beforeWelding(), base.strengthBefore())
-        .along(afterwards);
+        .along(afterwards, heldBack(welded) ? agedOnly : AgedOnly.NOTHING);
+  }
+
+  private boolean heldBack(WeldMemory.Welded welded) {
+    return switch (zone(welded)) {
+      case FUSION -> true;
+      case SOLUTIONIZED, ANNEALED, OVERAGED ->
+          base.hasNeedles() && AgedOnly.coarse(welded.heat().passPeaks());
+      default -> false;
+    };
   }
 
   private WeldMemory.Welded remembered(double distance) {

@@ -8,6 +8,7 @@ import afterweld.thermal.StationHistory.PassTimes;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Follows one station moment by moment; every phase ends with the strength of the profile. */
 final class StationReplay {
@@ -30,16 +31,38 @@ final class StationReplay {
     this.strengthBefore = strengthBefore;
   }
 
-  /** Its moments in the passes and in the histories that follow them. */
-  AtStation along(List<TemperatureHistory> afterwards) {
+  /**
+   * Its moments in the passes and in the histories that follow them.
+   *
+   * @param afterwards natural ageing, then each furnace step
+   * @param agedOnly what the steps may promise of it
+   */
+  AtStation along(List<TemperatureHistory> afterwards, AgedOnly agedOnly) {
     List<List<Moment>> phases = new ArrayList<>(passes());
     Trail<?> trail = welded.trail();
-    for (TemperatureHistory history : afterwards) {
-      Trail<?> next = trail.after(history);
-      phases.add(phase(trail, history, next.strength()));
+    Optional<Strength> limit = Optional.empty();
+    for (int i = 0; i < afterwards.size(); i++) {
+      if (limit.isEmpty() && agedOnly.limits(1 + i)) {
+        limit = Optional.of(trail.strength());
+      }
+      Trail<?> next = trail.after(afterwards.get(i));
+      phases.add(limited(phase(trail, afterwards.get(i), next.strength()), limit));
       trail = next;
     }
     return new AtStation(welded.heat().distance(), phases);
+  }
+
+  private static List<Moment> limited(List<Moment> moments, Optional<Strength> limit) {
+    return limit.isEmpty()
+        ? moments
+        : moments.stream()
+            .map(
+                moment ->
+                    new Moment(
+                        moment.time(),
+                        moment.temperature(),
+                        AgedOnly.lower(moment.strength(), limit.get())))
+            .toList();
   }
 
   private List<List<Moment>> passes() {

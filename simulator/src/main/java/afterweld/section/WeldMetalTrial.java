@@ -16,9 +16,11 @@ import java.util.List;
  */
 public final class WeldMetalTrial {
   private final List<TemperatureHistory> histories;
+  private final AgedOnly agedOnly;
 
-  private WeldMetalTrial(List<TemperatureHistory> histories) {
+  private WeldMetalTrial(List<TemperatureHistory> histories, AgedOnly agedOnly) {
     this.histories = List.copyOf(histories);
+    this.agedOnly = agedOnly;
   }
 
   /**
@@ -35,7 +37,7 @@ public final class WeldMetalTrial {
     histories.addAll(
         new FurnaceHistory(left.alloy(), left.temper().name(), left.thickness())
             .of(weldCase.afterWeld()));
-    return new WeldMetalTrial(histories);
+    return new WeldMetalTrial(histories, AgedOnly.of(weldCase.afterWeld()));
   }
 
   List<TemperatureHistory> histories() {
@@ -44,10 +46,11 @@ public final class WeldMetalTrial {
 
   /**
    * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
-   * none).
+   * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}).
    */
   public Result of(Composition metal) {
-    List<Strength> strengths = SectionMetal.weld(metal).follow(histories).strengths();
+    List<Strength> strengths =
+        agedOnly.held(SectionMetal.weld(metal).follow(histories).strengths());
     return new Result(strengths.get(1), strengths.get(strengths.size() - 1));
   }
 

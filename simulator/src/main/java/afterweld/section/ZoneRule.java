@@ -37,6 +37,11 @@ final class ZoneRule {
 
   private ZoneRule() {}
 
+  /** Whether metal is hardened by needles, as T6 is and T4 is not. */
+  static boolean hasNeedles(PrecipitateState state) {
+    return state.needleUnits() >= NO_NEEDLES * state.hardeningSolute();
+  }
+
   /** Zone of a heat-treatable metal outside the fusion line and the solidus. */
   static Zone precipitation(PrecipitateState before, PrecipitateState cooled) {
     double solute = before.hardeningSolute();
@@ -45,7 +50,7 @@ final class ZoneRule {
       return Zone.BASE;
     }
     boolean dissolved = cooled.totalUnits() <= DISSOLVED * solute;
-    boolean noNeedlesBefore = before.needleUnits() < NO_NEEDLES * solute;
+    boolean noNeedlesBefore = !hasNeedles(before);
     if (noNeedlesBefore && !dissolved && keptStrength(before, cooled)) {
       return Zone.BASE;
     }

@@ -1,6 +1,5 @@
 package afterweld.study;
 
-import afterweld.choice.AgedOnly;
 import afterweld.choice.Requirement;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
@@ -19,8 +18,7 @@ import java.util.stream.Stream;
 /**
  * A map of the joint over one or two inputs. The arc efficiency of the case as written is kept, so
  * that the bead follows the inputs. Values are of the last state, best estimates, the lowest yield
- * with its error band; where the case only ages after welding, with the weld metal no stronger than
- * as welded.
+ * with its error band.
  *
  * @param axes one or two
  * @param nodes with the first axis running fastest
@@ -146,7 +144,7 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
     }
     try {
       SectionProfile profile = SectionSimulation.run(at);
-      SectionReading banded = new SectionReading(AgedOnly.cautious(profile));
+      SectionReading banded = new SectionReading(profile);
       SectionReading reading = banded.exact();
       Estimate weakest = banded.weakest();
       return new Node(

@@ -1,6 +1,5 @@
 package afterweld.study;
 
-import afterweld.choice.AgedOnly;
 import afterweld.choice.LowestAverage;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
@@ -41,7 +40,7 @@ record JointRun(
     boolean strengthsMet) {
 
   static JointRun of(SectionReading reading, double gauge, Requirement asked) {
-    SectionProfile profile = AgedOnly.cautious(reading.profile());
+    SectionProfile profile = reading.profile();
     JointStrength joint = JointReport.finished(profile, gauge);
     Optional<CrossWeldTension> pulled = joint.middle();
     boolean strengths = meets(profile, joint, asked.strengths());

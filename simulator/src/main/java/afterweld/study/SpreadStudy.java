@@ -9,8 +9,7 @@ import java.util.Optional;
 /**
  * How sure one can be of a joint: many joints simulated with inputs drawn from their spreads, each
  * through the whole chain from arc to tension test. SI units; all values are of the last state,
- * dressed flush. Where the case only ages after welding, joints are pulled and judged with the weld
- * metal no stronger than as welded; the bands along the section show it as computed.
+ * dressed flush.
  *
  * @param runs joints simulated
  * @param seed of the draws

@@ -8,7 +8,6 @@ import afterweld.choice.RouteConstraint.State;
 import afterweld.joint.JointStrength;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +35,6 @@ class RouteRankingTest {
             List.of(),
             List.of(),
             joint,
-            OptionalDouble.empty(),
             Double.NaN,
             constraints,
             steps,

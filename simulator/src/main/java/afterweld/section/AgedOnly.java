@@ -1,0 +1,145 @@
+package afterweld.section;
+
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Ageing after welding without solution treatment promises two metals no more strength than they
+ * had before it:
+ *
+ * <ul>
+ *   <li>Weld metal: how it answers as deposited is not verified, and the model probably shows too
+ *       much.
+ *   <li>Metal beside the weld that was welded with its hardening needles (T6, T5) and softened at
+ *       less than 480 °C: what the needles held lies in coarse precipitates, which ageing does not
+ *       dissolve. A later pass of 320 to 480 °C coarsens again what an earlier one dissolved.
+ * </ul>
+ *
+ * <p>Applied once, where strengths are computed, so that every reader gets the same number. The
+ * temperatures are common practice (near the solvus of the coarse phases, and where they grow in
+ * seconds); that T6 aged only stays near as welded is common practice too.
+ */
+public final class AgedOnly {
+  /** The code of the warning that it changed a number. */
+  public static final String CODE = "aged-only";
+
+  /** Metal of a lower peak keeps its coarse precipitates, K. */
+  static final double DISSOLVES = 480 + UnitSystem.ZERO_CELSIUS;
+
+  private static final double COARSENS = 320 + UnitSystem.ZERO_CELSIUS;
+  private static final int BEFORE_STEPS = 2;
+  private static final int NEVER = -1;
+  private static final double NOTICED = 1e-3;
+
+  /** Where nothing is held back. */
+  static final AgedOnly NOTHING = new AgedOnly(NEVER);
+
+  private final int beforeAgeing;
+
+  private AgedOnly(int beforeAgeing) {
+    this.beforeAgeing = beforeAgeing;
+  }
+
+  /** The rule for the steps after a weld. */
+  static AgedOnly of(List<FurnaceStep> steps) {
+    int ageing = 0;
+    while (is(steps) && !(steps.get(ageing) instanceof Age)) {
+      ageing++;
+    }
+    return new AgedOnly(is(steps) ? BEFORE_STEPS + ageing - 1 : NEVER);
+  }
+
+  /** Whether steps age without dissolving first. */
+  public static boolean is(List<FurnaceStep> steps) {
+    return steps.stream().noneMatch(SolutionTreat.class::isInstance)
+        && steps.stream().anyMatch(Age.class::isInstance);
+  }
+
+  /**
+   * Whether metal that was welded with its needles and softened holds what they held in coarse
+   * precipitates.
+   *
+   * @param passPeaks peak temperature of each pass, K
+   */
+  static boolean coarse(List<Double> passPeaks) {
+    for (int pass = passPeaks.size() - 1; pass >= 0; pass--) {
+      if (passPeaks.get(pass) >= COARSENS) {
+        return passPeaks.get(pass) < DISSOLVES;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Strengths of such metal, none after the ageing above that before it.
+   *
+   * @param strengths two before the first step (the second as welded), then one after each step
+   */
+  List<Strength> held(List<Strength> strengths) {
+    List<Strength> held = new ArrayList<>();
+    for (int state = 0; state < strengths.size(); state++) {
+      Strength strength = strengths.get(state);
+      held.add(limits(state) ? lower(strength, strengths.get(beforeAgeing)) : strength);
+    }
+    return held;
+  }
+
+  /** Whether a state, by its place in {@link #held}, comes after the ageing began. */
+  boolean limits(int state) {
+    return beforeAgeing != NEVER && state > beforeAgeing;
+  }
+
+  /** The lower of two strengths, value by value. */
+  static Strength lower(Strength one, Strength other) {
+    return new Strength(
+        Math.min(one.yield(), other.yield()),
+        Math.min(one.tensile(), other.tensile()),
+        Math.min(one.hardness(), other.hardness()));
+  }
+
+  /** What is said where the rule changed a number; empty where it did not. */
+  static Optional<Warning> warning(List<StationRun> runs) {
+    boolean weld = runs.stream().anyMatch(run -> run.heldBack() && run.melted());
+    boolean beside = runs.stream().anyMatch(run -> run.heldBack() && !run.melted());
+    return weld || beside ? Optional.of(warning(weld, beside)) : Optional.empty();
+  }
+
+  private static Warning warning(boolean weld, boolean beside) {
+    String metal =
+        (weld ? "weld metal" : "")
+            + (weld && beside ? " and " : "")
+            + (beside
+                ? "metal that the weld softened at less than " + BothUnits.temperature(DISSOLVES)
+                : "");
+    String why =
+        (weld ? "how weld metal answers to ageing is not verified" : "")
+            + (weld && beside ? ", and " : "")
+            + (beside ? "ageing does not dissolve the coarse precipitates beside it" : "");
+    return new Warning(
+        CODE,
+        "Aged without solution treatment: "
+            + metal
+            + (weld && beside ? " are" : " is")
+            + " taken no stronger than before the ageing; "
+            + why
+            + ".");
+  }
+
+  /** Whether the rule changed any of these strengths. */
+  static boolean changed(List<Strength> computed, List<Strength> held) {
+    return IntStream.range(0, computed.size())
+        .anyMatch(state -> below(held.get(state), computed.get(state)));
+  }
+
+  private static boolean below(Strength held, Strength computed) {
+    return held.yield() < (1 - NOTICED) * computed.yield()
+        || held.tensile() < (1 - NOTICED) * computed.tensile()
+        || held.hardness() < (1 - NOTICED) * computed.hardness();
+  }
+}
