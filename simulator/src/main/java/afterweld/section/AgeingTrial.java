@@ -19,8 +19,7 @@ public final class AgeingTrial {
   private final List<TemperatureHistory> before;
   private final boolean heldBack;
 
-  private AgeingTrial(
-      SectionMetal<?> metal, List<TemperatureHistory> before, boolean heldBack) {
+  private AgeingTrial(SectionMetal<?> metal, List<TemperatureHistory> before, boolean heldBack) {
     this.metal = metal;
     this.before = before;
     this.heldBack = heldBack;

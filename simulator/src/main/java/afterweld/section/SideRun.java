@@ -63,7 +63,8 @@ final class SideRun {
   }
 
   SideRun with(SectionMetal<?> otherWeldMetal, WeldMemory.OfSide its) {
-    return new SideRun(base, otherWeldMetal, timeline, afterwards, agedOnly, solidus, its, outdated);
+    return new SideRun(
+        base, otherWeldMetal, timeline, afterwards, agedOnly, solidus, its, outdated);
   }
 
   WeldMemory.OfSide memory() {

@@ -123,8 +123,7 @@ class RouteStudyTest {
             .then(StandardTreatment.ageOnly(Cases.butt("6061", "T4").weldCase()).orElseThrow())
             .weldCase();
     SectionProfile profile = SectionSimulation.run(aged);
-    JointStrength deciding =
-        JointReport.finished(profile, JointSettings.DEFAULT.gauge());
+    JointStrength deciding = JointReport.finished(profile, JointSettings.DEFAULT.gauge());
     RouteStudy study =
         RouteStudy.of(aged, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     assertEquals(deciding.tensile().orElseThrow(), strength(study, RouteKind.OWN), 1e-3 * 200e6);

@@ -77,8 +77,7 @@ class AgedOnlyTest {
     assertEquals(FROM_T6.stations(), stages.stations());
     SectionProfile preview = SectionRun.of(T6).preview(T6, () -> false);
     for (SectionProfile thin :
-        List.of(
-            SectionSimulation.runThin(T6), NearbySections.to(T6).of(T6), preview)) {
+        List.of(SectionSimulation.runThin(T6), NearbySections.to(T6).of(T6), preview)) {
       for (Station station : thin.stations()) {
         FROM_T6.stations().stream()
             .filter(same -> same.distance() == station.distance())
