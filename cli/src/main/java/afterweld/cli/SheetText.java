@@ -87,7 +87,9 @@ final class SheetText {
             .map(line -> Map.of("what", line.what(), "text", line.text()))
             .toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
-    new Notices(sheet.objections(), List.of(), cautions).after("treatment", sheet.warnings()).addTo(root);
+    new Notices(sheet.objections(), List.of(), cautions)
+        .after("treatment", sheet.warnings())
+        .addTo(root);
     return JsonText.of(root);
   }
 
