@@ -121,6 +121,7 @@ final class ProfileJson {
     json.put("dilution_high", new JsonNumber(metal.dilutionHigh(), 3));
     json.put("composition_wt", composition);
     json.put("solidus_C", number(PEAK_TEMPERATURE, metal.solidus()));
+    json.put("crack_tendency", metal.crackTendency().label());
     return json;
   }
 
