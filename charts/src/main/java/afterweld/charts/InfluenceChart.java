@@ -34,8 +34,8 @@ final class InfluenceChart {
     Legend legend =
         new Legend(
             List.of(
-                Legend.Entry.area("with the model's error", WITH),
-                Legend.Entry.area("inputs only, as if the model were exact", WITHOUT)));
+                Legend.Entry.area("with the error of the computation", WITH),
+                Legend.Entry.area("inputs only", WITHOUT)));
     Page page =
         new Page(
             AROUND + ROW * study.total().firstOrder().size(),
@@ -44,14 +44,13 @@ final class InfluenceChart {
             legend,
             List.of(caution),
             List.of(
-                "Part of the variance that an input explains on its own; the whisker is one"
-                    + " standard error either way. Bars closer than three of them are not"
-                    + " ranked."));
+                "How much of the ups and downs an input makes alone; all of it is 1. Bars whose"
+                    + " ends lie closer than three whiskers are not told apart."));
     return new Picture("influence", page, chart.description(), chart::draw);
   }
 
   private String description() {
-    StringBuilder text = new StringBuilder("Part of the variance by input, with model error:");
+    StringBuilder text = new StringBuilder("Part of the ups and downs by input, with the error of the computation:");
     for (Influence one : study.total().firstOrder()) {
       text.append(String.format(Locale.ROOT, " %s %.2f;", one.input(), Math.max(0, one.index())));
     }

@@ -48,10 +48,10 @@ public final class SpreadCharts {
         new Legend(
             List.of(
                 Legend.Entry.line("half of the joints below", MEDIAN),
-                Legend.Entry.line("5 and 95 % below, with the model's error", EDGE),
+                Legend.Entry.line("5 and 95 % below, with the error of the computation", EDGE),
                 Legend.Entry.line("5 and 95 % below, inputs only", PROCESS),
                 Legend.Entry.line("required", SectionPanel.LIMIT)));
-    String runs = study.runs() - study.leftOut() + " simulated joints, seed " + study.seed() + ".";
+    String runs = study.runs() - study.leftOut() + " computed joints.";
     Page page =
         new Page(
             HEIGHT,
@@ -67,7 +67,7 @@ public final class SpreadCharts {
     Quantiles tensile = study.total().tensile();
     return "Bands of hardness and yield strength across the weld in the last state over "
         + (study.runs() - study.leftOut())
-        + " simulated joints. Joint tensile strength: 5 % of the joints below "
+        + " computed joints. Joint tensile strength: 5 % of the joints below "
         + stress(tensile.p5())
         + ", half below "
         + stress(tensile.p50())

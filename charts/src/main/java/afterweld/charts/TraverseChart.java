@@ -58,8 +58,8 @@ public final class TraverseChart {
   private String description() {
     return String.format(
         Locale.ROOT,
-        "%d measured hardness values across the weld. Root mean square deviation %.1f HV from the"
-            + " case as written, %.1f HV fitted.",
+        "%d measured hardness values across the weld, %.1f HV off the case as written, %.1f HV off"
+            + " the fitted one.",
         fit.traverse().points().size(),
         fit.rmsBefore(),
         fit.rmsAfter());
@@ -127,7 +127,7 @@ public final class TraverseChart {
       most = Math.max(most, 1.1 * Math.abs(one));
     }
     Axis across = across();
-    Plot plot = new Plot(g, frame, across, new Axis("residual (HV)", -most, most));
+    Plot plot = new Plot(g, frame, across, new Axis("left over (HV)", -most, most));
     plot.level(across.from(), across.to(), 0, ZERO);
     plot.level(across.from(), across.to(), 2 * scatter, SCATTER);
     plot.level(across.from(), across.to(), -2 * scatter, SCATTER);

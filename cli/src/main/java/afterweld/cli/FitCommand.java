@@ -26,8 +26,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "A measured hardness traverse against a case: overlay, arc efficiency, base hardness and"
-            + " centre with their intervals, and the case with the efficiency put in.",
+        "A measured hardness traverse against a case: both in one picture, arc efficiency, base"
+            + " hardness and centre with their ranges, and the case with the efficiency put in.",
     footerHeading = "%nExamples:%n",
     footer = {"  afterweld fit cli/examples/fork-arm.yaml cli/examples/fork-arm-traverse.csv"})
 final class FitCommand implements Callable<Integer> {

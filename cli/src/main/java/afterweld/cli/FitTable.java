@@ -42,7 +42,7 @@ final class FitTable {
             fit.traverse().points().size()
                 + " points "
                 + state()
-                + ", Levenberg-Marquardt with Huber's weights."));
+                + "; a point far from all others counts little."));
     fit.fit().ifPresent(found -> text.append('\n').append(details(found)));
     found(TraverseFit.BASE)
         .ifPresent(base -> text.append(Paragraph.hanging("! ", baseWords(base))));
@@ -77,43 +77,38 @@ final class FitTable {
   private String words(String head, RobustFit.Estimate one) {
     String[] cells = cells(one);
     String unit = cells[4].isEmpty() ? "" : " " + cells[4];
-    return head + " " + cells[1] + unit + " (95 % interval " + cells[2] + " to " + cells[3] + ")";
+    return head + " " + cells[1] + unit + " (19 times in 20 from " + cells[2] + " to " + cells[3] + ")";
   }
 
   private String baseWords(RobustFit.Estimate base) {
     return words("Base hardness", base)
         + String.format(Locale.ROOT, "; the case as written has %.1f HV.", base.parameter().start())
-        + " No key holds it: it scales the overlay only, and routes, spread and the rest go on with"
-        + " the predicted base. Where a certificate is at hand, composition brings them closer.";
+        + " It only raises or lowers the fitted line: the case file has no place for it, and the"
+        + " other commands go on with the predicted base. Where a certificate is at hand, write its"
+        + " composition into the case.";
   }
 
   private String offsetWords(RobustFit.Estimate offset) {
     return words("Weld centre at", offset)
-        + " on the scale of the traverse; the overlay is moved by it, the case needs no change.";
+        + " on the scale of the traverse; the case needs no change.";
   }
 
   private String details(RobustFit found) {
-    TextTable table = new TextTable("fitted", " value", " 95 % from", " to", "");
+    TextTable table = new TextTable("fitted", " value", " 19 in 20 from", " to", "");
     found.estimates().forEach(one -> table.row(cells(one)));
-    StringBuilder text = new StringBuilder(table.text()).append('\n').append(correlations(found));
-    text.append(
-        Paragraph.of(
-            String.format(
-                Locale.ROOT,
-                "Condition number %.1f. Residual variance %.2f times what the points' own scatter"
-                    + " explains. %d runs of one sign, %.0f expected by chance%s.",
-                found.condition(),
-                found.s2(),
-                fit.runs().runs(),
-                fit.runs().expected(),
-                fit.runs().chance() < ODD ? ": too odd to be chance, the shape misfits" : "")));
+    StringBuilder text = new StringBuilder(table.text()).append('\n');
+    if (fit.runs().chance() < ODD) {
+      text.append(
+          Paragraph.of(
+              "Too many neighbouring points lie on the same side of the fitted line to be chance:"
+                  + " the measured curve has another shape than the computed one."));
+    }
     if (Double.isFinite(fit.heldOut())) {
       text.append(
           Paragraph.of(
               String.format(
                   Locale.ROOT,
-                  "Every fifth point held out and predicted from the others: off by %.1f HV (root"
-                      + " mean square).",
+                  "Fitted without every fifth point, the line misses those points by %.1f HV.",
                   fit.heldOut())));
     }
     return text.toString();
@@ -137,29 +132,12 @@ final class FitTable {
     return new JsonNumber(shown, decimals).toString();
   }
 
-  private static String correlations(RobustFit found) {
-    StringBuilder text = new StringBuilder();
-    for (int i = 0; i < found.estimates().size(); i++) {
-      for (int j = 0; j < i; j++) {
-        text.append(
-            Paragraph.of(
-                String.format(
-                    Locale.ROOT,
-                    "Correlation of %s and %s: %.2f.",
-                    found.estimates().get(j).parameter().name(),
-                    found.estimates().get(i).parameter().name(),
-                    found.correlation().get(i).get(j))));
-      }
-    }
-    return text.toString();
-  }
-
   /** The answer only. */
   String answer() {
     String deviations =
         String.format(
             Locale.ROOT,
-            "Root mean square deviation %.1f HV as written, %.1f HV fitted.",
+            "Off the traverse by %.1f HV as written, by %.1f HV fitted.",
             fit.rmsBefore(),
             fit.rmsAfter());
     return fit.fit()
@@ -168,7 +146,7 @@ final class FitTable {
                 Paragraph.of(
                     String.format(
                             Locale.ROOT,
-                            "Arc efficiency %.3f (95 %% interval %.3f to %.3f). ",
+                            "Arc efficiency %.3f (19 times in 20 from %.3f to %.3f). ",
                             found.estimates().get(0).value(),
                             found.estimates().get(0).low(),
                             found.estimates().get(0).high())
@@ -177,8 +155,7 @@ final class FitTable {
             Paragraph.of(
                 String.format(
                     Locale.ROOT,
-                    "Nothing fitted; the traverse is %.1f HV off the case as written (root mean"
-                        + " square).",
+                    "Nothing fitted; the traverse is %.1f HV off the case as written.",
                     fit.rmsBefore())));
   }
 

@@ -66,9 +66,7 @@ final class Procedure {
             + composition(metal.composition())
             + " wt%, "
             + (WeldPool.meltingPossibleFrom450(metal.composition()) ? "may melt from " : "solidus ")
-            + temperature(metal.solidus())
-            + "; cracking "
-            + metal.crackTendency().label();
+            + temperature(metal.solidus());
     return Paragraph.of("weld metal: " + filler(metal) + "; " + composition);
   }
 
@@ -141,7 +139,7 @@ final class Procedure {
     if (heat.pass().efficiency().isPresent()) {
       return " as stated";
     }
-    return " by default ("
+    return ", the usual for the process ("
         + rounded(heat.efficiencyLow(), 2)
         + " to "
         + rounded(heat.efficiencyHigh(), 2)

@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.section.ErrorBand;
 import afterweld.section.WeldCase;
 import afterweld.strength.ModelError;
+import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
 import afterweld.study.SpreadStudy;
@@ -27,6 +28,7 @@ final class SpreadJson {
     root.put("runs", count(study.runs()));
     root.put("seed", study.seed());
     root.put("left_out", count(study.leftOut()));
+    root.put("plain_random_joints_for_95_of_95", count(OrderRanks.runsFor(0.95, 0.95)));
     root.put("inputs", study.inputs().stream().map(SpreadJson::input).toList());
     root.put("model_error", modelError(study.modelError()));
     root.put("stations", study.stations().stream().map(SpreadJson::station).toList());
@@ -51,6 +53,7 @@ final class SpreadJson {
     json.put("name", input.name());
     json.put("group", input.group());
     json.put("assumed", input.words());
+    json.put("shape", input.spread().shape());
     return json;
   }
 

@@ -1,9 +1,9 @@
 package afterweld.cli;
 
+import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
 import afterweld.study.SpreadStudy;
@@ -22,9 +22,7 @@ final class SpreadTable {
           + " not a design value.";
 
   private static final String MODEL_ERROR =
-      "The model's error is that of the error bands (see the warnings), each taken as nine values of"
-          + " ten of a normal distribution; 70 % of the variance is common to the section, 30 % to a"
-          + " zone [assumed].";
+      "The error of the computation is as wide as the error bands (see the warnings).";
   private static final String GAUGE_MISSES =
       "In some of the joints the softest metal lies outside the gauge: there the lowest local yield"
           + " decides, as in every judgement here.";
@@ -52,9 +50,9 @@ final class SpreadTable {
     text.append('\n').append(values());
     text.append('\n').append(notes());
     text.append('\n').append(places());
-    text.append('\n').append(influences("With the model's error", study.total()));
+    text.append('\n').append(influences("With the error of the computation", study.total()));
     text.append('\n')
-        .append(influences("Inputs only, as if the model were exact", study.process()));
+        .append(influences("Inputs only", study.process()));
     text.append(Paragraph.of(ranking()));
     text.append('\n').append(Paragraph.of(MODEL_ERROR));
     return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
@@ -64,15 +62,12 @@ final class SpreadTable {
     String left =
         study.leftOut() == 0
             ? ""
-            : " " + study.leftOut() + " draws make no weld and are left out of everything below.";
+            : " " + study.leftOut() + " of them make no weld and are left out of everything below.";
     return study.runs()
-        + " joints simulated from arc to tension test, Latin hypercube, seed "
-        + study.seed()
-        + "; last state, dressed flush, "
-        + OutputQuantity.DISTANCE.text(units, gauge)
-        + " "
-        + units.lengthUnit()
-        + " gauge."
+        + " joints computed from arc to tension test, each with its inputs somewhere in the ranges"
+        + " below; last state, dressed flush, gauge "
+        + BothUnits.length(gauge)
+        + "."
         + left;
   }
 
@@ -128,7 +123,7 @@ final class SpreadTable {
                             + OutputQuantity.TENSILE.text(units, p5.high())
                             + " "
                             + units.stressUnit()
-                            + " (95 % confidence from the ranks of the runs, conservative).")));
+                            + ", as far as so many joints can tell.")));
     if (study.total().withoutProof() > 0) {
       text.append(
           Paragraph.of(
@@ -147,13 +142,8 @@ final class SpreadTable {
                             + share.count()
                             + " of "
                             + share.runs()
-                            + " draws the solution treatment reaches a solidus: melting is"
+                            + " joints the solution treatment reaches a solidus: melting is"
                             + " possible.")));
-    text.append(
-        Paragraph.of(
-            "A statement that rests on no shape of the spread takes "
-                + OrderRanks.runsFor(0.95, 0.95)
-                + " plainly random joints: 95 % of all exceed the worst of them, 95 % sure."));
     return text.toString();
   }
 
@@ -193,7 +183,7 @@ final class SpreadTable {
     for (Influence one : view.firstOrder()) {
       table.row(one.input(), figure(Math.max(0, one.index())), figure(one.error()));
     }
-    table.row("interaction or noise", figure(view.interactionOrNoise()), "");
+    table.row("together, or not told apart", figure(Math.max(0, view.interactionOrNoise())), "");
     return table.text();
   }
 
@@ -202,10 +192,10 @@ final class SpreadTable {
   }
 
   private String ranking() {
-    return "Part of the variance of the "
+    return "Part: how much of the ups and downs of the "
         + study.total().target()
-        + " that an input explains on its own, with its standard error. Only parts that differ by"
-        + " more than about three such errors may be ranked.";
+        + " an input makes alone; all of it is 1. Two inputs are only as different as they seem where"
+        + " their parts lie more than three times +- apart.";
   }
 
   /** The answer only. */
@@ -218,12 +208,12 @@ final class SpreadTable {
             study
                 .total()
                 .met()
-                .map(met -> "Under the stated input ranges and model error, " + chance(met))
+                .map(met -> "With inputs in these ranges and the error of the computation, " + chance(met))
                 .orElse(unasked()))
         + study
             .process()
             .met()
-            .map(met -> Paragraph.of("As if the model were exact, " + chance(met)))
+            .map(met -> Paragraph.of("As if the computation were exact, " + chance(met)))
             .orElse("")
         + strengthsAlone();
   }
@@ -253,11 +243,11 @@ final class SpreadTable {
   }
 
   private String chance(Share met) {
-    String asked = met.count() + " of " + met.runs() + " simulated joints met " + requirement();
+    String asked = met.count() + " of " + met.runs() + " joints met " + requirement();
     if (!met.atAnEnd()) {
       return String.format(
           Locale.ROOT,
-          "%s (95 %% interval %.0f-%.0f %%).",
+          "%s (so many joints tell %.0f to %.0f %%).",
           asked,
           100 * met.low(),
           100 * met.high());
@@ -265,27 +255,23 @@ final class SpreadTable {
     double certain = 100 * (1 - met.ruleOfThree());
     return met.count() == 0
         ? String.format(
-            Locale.ROOT, "%s: <= %.2g %% of runs (rule of three).", asked, 100 - certain)
-        : String.format(Locale.ROOT, "%s: >= %.1f %% of runs (rule of three).", asked, certain);
+            Locale.ROOT, "%s (so many joints tell at most %.2g %%).", asked, 100 - certain)
+        : String.format(
+            Locale.ROOT, "%s (so many joints tell at least %.1f %%).", asked, certain);
   }
 
   private String requirement() {
     return java.util.stream.Stream.of(
-            asked(OutputQuantity.YIELD, study.requirement().yield(), "yield"),
-            asked(OutputQuantity.TENSILE, study.requirement().tensile(), "tensile"),
-            asked(OutputQuantity.HARDNESS, study.requirement().hardness(), "hardness"),
-            asked(
-                OutputQuantity.PEAK_TEMPERATURE,
-                study.requirement().serviceTemperature(),
-                "service at"),
+            asked(OutputQuantity.YIELD, "yield "),
+            asked(OutputQuantity.TENSILE, "tensile "),
+            asked(OutputQuantity.HARDNESS, "hardness "),
+            asked(OutputQuantity.PEAK_TEMPERATURE, "service at "),
             study.requirement().anodizedMatch().orElse(false) ? "colour after anodizing" : "")
         .filter(text -> !text.isEmpty())
         .collect(Collectors.joining(", "));
   }
 
-  private String asked(OutputQuantity quantity, java.util.OptionalDouble value, String name) {
-    return value.isEmpty()
-        ? ""
-        : name + " " + quantity.text(units, value.getAsDouble()) + " " + quantity.unit(units);
+  private String asked(OutputQuantity quantity, String name) {
+    return study.requirement().asked(quantity).map(asked -> name + asked.text(units)).orElse("");
   }
 }

@@ -10,9 +10,7 @@ import java.util.OptionalDouble;
 
 /** Reads {@code after_weld}: the steps of the heat treatment in order. */
 final class HeatTreatmentReader {
-  /** The key. */
-  static final String AFTER_WELD = "after_weld";
-
+  private static final String AFTER_WELD = "after_weld";
   private static final Choices<Kind> KINDS = Choices.of(List.of(Kind.values()), Kind::key);
   private static final Measure REST = Measure.above("natural_age", TIME, 0, 3650, "days");
   private static final String EXPECTED =

@@ -1,7 +1,6 @@
 package afterweld.choice;
 
 import afterweld.material.Composition;
-import afterweld.section.CrackTendency;
 import afterweld.section.WeldMetalTrial;
 import java.util.List;
 import java.util.Optional;

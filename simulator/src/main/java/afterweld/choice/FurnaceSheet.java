@@ -1,6 +1,5 @@
 package afterweld.choice;
 
-import afterweld.choice.Objection.Severity;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
@@ -21,7 +20,7 @@ import java.util.Optional;
 public record FurnaceSheet(
     String title,
     boolean ownSchedule,
-    List<Objection> objections,
+    List<String> objections,
     List<Line> lines,
     List<Expected> expected,
     List<String> warnings,
@@ -84,7 +83,7 @@ public record FurnaceSheet(
 
   private static FurnaceSheet sheet(WeldCase weldCase, boolean own) {
     FurnaceOrder order = new FurnaceOrder(weldCase, own);
-    List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
+    List<String> refusals = FurnaceObjections.refusals(order);
     List<Line> lines = new FurnaceInstruction(order).lines();
     if (!refusals.isEmpty()) {
       return new FurnaceSheet(
@@ -94,7 +93,7 @@ public record FurnaceSheet(
     return new FurnaceSheet(
         weldCase.title(),
         own,
-        ScheduleCheck.of(weldCase),
+        FurnaceObjections.of(order),
         lines,
         hardness.places(),
         hardness.warnings(),

@@ -58,7 +58,6 @@ final class RouteConstraints {
     distortion().ifPresent(all::add);
     all.addAll(tempers());
     filler().ifPresent(all::add);
-    ScheduleCheck.constraint(weldCase).forEach(all::add);
     return all;
   }
 
@@ -75,7 +74,7 @@ final class RouteConstraints {
         String.format(
             Locale.ROOT,
             "Smallest margin %+.0f %%, chance of meeting all that is asked about %.0f %% (target"
-                + " %.0f %%; normal distribution, its error band taken to hold nine values of ten).",
+                + " %.0f %%).",
             100 * margin.margin(0),
             100 * chance,
             100 * settings.target());

@@ -97,8 +97,7 @@ final class RouteWords {
   private static String share(RouteRanking ranking) {
     return String.format(
         Locale.ROOT,
-        "It comes first under %.0f %% of 2000 random weightings of margin, distortion, steps and"
-            + " furnace hours.",
+        "It comes first in %.0f %% of the ways to weigh margin, distortion, steps and furnace hours.",
         100 * ranking.share());
   }
 }

@@ -111,14 +111,14 @@ public enum ErrorBand {
   public static Warning origin() {
     return new Warning(
         "error-band",
-        "Error bands are meant to hold nine values of ten: for metal in T6 or fully treated, for other"
-            + " tempers and the heat-affected zone, for weld metal. "
-            + origin("Yield", ERROR.yield())
+        "Nine test results of ten should lie inside the error bands. For metal in T6 or fully"
+            + " treated, for other tempers and the heat-affected zone, and for weld metal they are: "
+            + origin("yield", ERROR.yield())
             + "; "
             + origin("tensile strength", ERROR.tensile())
             + "; "
             + origin("hardness", ERROR.hardness())
-            + ". That these metals compare as 10 to 15 to 20 is assumed.");
+            + ".");
   }
 
   private static String origin(String quantity, Residuals residuals) {
@@ -135,14 +135,8 @@ public enum ErrorBand {
 
   private static String from(Residuals residuals) {
     if (residuals.assumed()) {
-      return residuals.values() == 1
-          ? "assumed, since a single published value tells no spread"
-          : "assumed, since " + residuals.values() + " published values tell no spread";
+      return "assumed, for want of published tests to compare with";
     }
-    return "from "
-        + residuals.values()
-        + " deviations from "
-        + residuals.published()
-        + " published values the model never saw";
+    return "by comparison with " + residuals.published() + " published tests kept for the purpose";
   }
 }

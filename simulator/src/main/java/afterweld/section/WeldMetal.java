@@ -18,9 +18,4 @@ public record WeldMetal(
     double dilutionLow,
     double dilutionHigh,
     Composition composition,
-    double solidus) {
-  /** How prone it is to cracking while it freezes. */
-  public CrackTendency crackTendency() {
-    return CrackTendency.of(composition);
-  }
-}
+    double solidus) {}

@@ -1,15 +1,14 @@
 package afterweld.study;
 
-import java.util.Locale;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * How an input spreads: its value at any share of the draws below it.
  *
- * @param words such as {@code uniform, -0.1 to 0.1}
+ * @param shape such as {@code uniform}
  * @param quantile the value that a share of the draws stays below
  */
-public record Distribution(String words, Quantile quantile) {
+public record Distribution(String shape, Quantile quantile) {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /** The value that a share (0 to 1) of the draws stays below. */
@@ -20,14 +19,14 @@ public record Distribution(String words, Quantile quantile) {
 
   /** Equally likely from {@code low} to {@code high}. */
   public static Distribution uniform(double low, double high) {
-    return new Distribution(words("uniform", low, high), share -> low + share * (high - low));
+    return new Distribution("uniform", share -> low + share * (high - low));
   }
 
   /** Most likely at {@code mode}, falling straight to nothing at both ends. */
   public static Distribution triangular(double low, double mode, double high) {
     double rising = high > low ? (mode - low) / (high - low) : 0;
     return new Distribution(
-        words("triangular", low, high),
+        "triangular",
         share ->
             share < rising
                 ? low + Math.sqrt(share * (high - low) * (mode - low))
@@ -43,7 +42,7 @@ public record Distribution(String words, Quantile quantile) {
     double below = NORMAL.cumulativeProbability((low - mean) / deviation);
     double upTo = NORMAL.cumulativeProbability((high - mean) / deviation);
     return new Distribution(
-        words("normal, cut off", low, high),
+        "normal, cut off",
         share -> mean + deviation * normal(below + share * (upTo - below)));
   }
 
@@ -54,9 +53,5 @@ public record Distribution(String words, Quantile quantile) {
 
   private static double normal(double share) {
     return NORMAL.inverseCumulativeProbability(share);
-  }
-
-  private static String words(String shape, double low, double high) {
-    return String.format(Locale.ROOT, "%s, %.4g to %.4g", shape, low, high);
   }
 }

@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
+import afterweld.section.BothUnits;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
@@ -12,6 +13,9 @@ import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.Pass;
 import afterweld.thermal.WeldingProcess;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -43,6 +47,7 @@ import java.util.function.UnaryOperator;
  * Volts and amps enter through the heat only, so the efficiency stands for them.
  */
 final class SpreadInputs {
+  private static final String NEAR_THE_MIDDLE = ", mostly near the middle";
   private static final double DILUTION = 0.10;
   private static final double BEAD_WIDTH = 0.5e-3;
   private static final double EFFICIENCY = 0.15;
@@ -107,7 +112,7 @@ final class SpreadInputs {
     double half = settings.dilution().orElse(Math.max(DILUTION, own));
     add(
         "dilution",
-        plusMinus(100 * half, "points, normal (two standard deviations)"),
+        plusMinus(100 * half, "points") + NEAR_THE_MIDDLE,
         Distribution.truncatedNormal(weldCase.filler().dilution(), half / 2, 0, 1),
         CaseChange::dilution);
   }
@@ -117,7 +122,7 @@ final class SpreadInputs {
       double half = settings.beadWidth().orElse(BEAD_WIDTH);
       add(
           "bead width",
-          plusMinus(half * 1e3, "mm, uniform"),
+          "±" + BothUnits.length(half),
           Distribution.uniform(-half, half),
           (from, by) -> CaseChange.passes(from, pass -> wider(pass, by)));
     }
@@ -126,7 +131,7 @@ final class SpreadInputs {
       double half = settings.arcEfficiency().orElse(EFFICIENCY);
       add(
           "arc efficiency",
-          plusMinus(100 * half, "%, triangular"),
+          plusMinus(100 * half, "%") + NEAR_THE_MIDDLE,
           Distribution.triangular(1 - half, 1, 1 + half),
           (from, by) ->
               CaseChange.passes(
@@ -135,7 +140,7 @@ final class SpreadInputs {
     double half = settings.travelSpeed().orElse(TRAVEL_SPEED);
     add(
         "travel speed",
-        plusMinus(100 * half, "%, uniform"),
+        plusMinus(100 * half, "%"),
         Distribution.uniform(1 - half, 1 + half),
         (from, by) ->
             CaseChange.passes(from, pass -> CaseChange.travelSpeed(pass, by * pass.travelSpeed())));
@@ -172,13 +177,13 @@ final class SpreadInputs {
       double half = settings.furnaceTemperature().orElse(FURNACE);
       add(
           "solution furnace temperature",
-          plusMinus(half, "K, uniform"),
+          "±" + BothUnits.difference(half),
           Distribution.uniform(-half, half),
           (from, by) -> CaseChange.steps(from, step -> hotterSolution(step, by)));
       double longer = settings.soak().orElse(SOAK);
       add(
           "soak",
-          String.format(Locale.ROOT, "0 to %.3g %% longer, uniform", 100 * longer),
+          String.format(Locale.ROOT, "0 to %.3g %% longer", 100 * longer),
           Distribution.uniform(1, 1 + longer),
           (from, by) -> CaseChange.steps(from, step -> longerSoak(step, by)));
     }
@@ -195,7 +200,8 @@ final class SpreadInputs {
     double high = half.isPresent() ? own + half.getAsDouble() : Math.max(own, LONGEST_DELAY);
     add(
         "quench delay",
-        String.format(Locale.ROOT, "%.3g to %.3g s, triangular", Math.max(0, low), high),
+        String.format(
+            Locale.ROOT, "%.3g to %.3g s, mostly near %.3g s", Math.max(0, low), high, own),
         Distribution.triangular(Math.max(0, low), own, high),
         (from, by) ->
             CaseChange.steps(
@@ -231,13 +237,13 @@ final class SpreadInputs {
     double half = settings.furnaceTemperature().orElse(FURNACE);
     add(
         "ageing temperature",
-        plusMinus(half, "K, uniform"),
+        "±" + BothUnits.difference(half),
         Distribution.uniform(-half, half),
         (from, by) -> CaseChange.steps(from, step -> aged(step, by, 1)));
     double time = settings.ageingTime().orElse(AGEING_TIME);
     add(
         "ageing time",
-        plusMinus(100 * time, "%, uniform"),
+        plusMinus(100 * time, "%"),
         Distribution.uniform(1 - time, 1 + time),
         (from, by) -> CaseChange.steps(from, step -> aged(step, 0, by)));
   }
@@ -288,10 +294,22 @@ final class SpreadInputs {
               add(
                   metal + " " + element.symbol(),
                   "composition",
-                  distribution.words() + " wt%",
+                  content(distribution),
                   distribution,
                   (from, drawn) -> change.apply(from, old -> old.with(element, drawn))));
     }
+  }
+
+  private static String content(Distribution between) {
+    return figure(between.quantile().at(0)) + " to " + figure(between.quantile().at(1)) + " wt%";
+  }
+
+  private static String figure(double share) {
+    return new BigDecimal(share)
+        .round(new MathContext(3))
+        .setScale(3, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private Optional<Distribution> content(

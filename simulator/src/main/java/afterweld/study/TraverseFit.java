@@ -130,8 +130,7 @@ public record TraverseFit(
       }
       if (fit.estimates().get(0).deviation() > USELESS || !toldByPoints(free, fit)) {
         return Optional.of(
-            "The traverse does not tell the arc efficiency (standard deviation over 0.1): does it"
-                + " cross the softened zone?");
+            "The traverse does not tell the arc efficiency: does it cross the softened zone?");
       }
       return fit.estimates().stream()
           .filter(RobustFit.Estimate::atLimit)
@@ -145,7 +144,7 @@ public record TraverseFit(
       return FitParameter.capital(parameter.name())
           + " is at its limit, "
           + parameter.words(high ? parameter.high() : parameter.low())
-          + ": not identified, and nothing else is taken from this fit. Do alloy, temper, thickness,"
+          + ": nothing is taken from this fit. Do alloy, temper, thickness,"
           + " current, travel speed and the traverse's zero belong to this weld?";
     }
 
@@ -338,9 +337,9 @@ public record TraverseFit(
                   warnings.add(
                       String.format(
                           Locale.ROOT,
-                          "The points scatter %.1f times as much as their own deviation explains"
-                              + " (variance): the model misfits here, do not trust the intervals.",
-                          found.s2())));
+                          "The points lie %.1f times as far from the fitted line as indents scatter:"
+                              + " the prediction has another shape here, do not trust the ranges.",
+                          Math.sqrt(found.s2()))));
       boolean ages =
           weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
       if (ages && weldCase.afterWeld().isEmpty() && weldCase.naturalAge() < WEEK) {
@@ -349,7 +348,7 @@ public record TraverseFit(
                 + " must say when the traverse was measured.");
       }
       warnings.add(
-          "A calibration holds for this alloy, process and thickness and for heat inputs within 25 %"
+          "The fitted arc efficiency holds for this alloy, process and thickness and for heat inputs within 25 %"
               + " of this one.");
       return warnings;
     }

@@ -8,7 +8,7 @@ import java.util.function.BiFunction;
  *
  * @param name such as {@code travel speed}
  * @param group inputs that are reported together, such as {@code composition}
- * @param words what is assumed of it, with unit
+ * @param words what is assumed of it, with unit, as a welder says it
  * @param spread how it spreads
  * @param change the case with the input at a drawn value
  */

@@ -134,9 +134,8 @@ final class PassLimits {
     warn(
         peclet > 0.4,
         "pool-wide-and-fast",
-        "The pool is wide and fast (Péclet number %.2f): temperatures near the fusion line are"
-            + " unchecked above 0.4.",
-        peclet);
+        "The pool is wide for so fast a weld: temperatures right beside the fusion line are"
+            + " unchecked.");
   }
 
   private void widths() {

@@ -42,10 +42,10 @@ class FurnaceWordsTest {
             new Age(
                 533.15, 7200, new Ramp(OptionalDouble.of(5400), OptionalDouble.empty()), true)));
     assertEquals(
-        "anneal at 415 °C (779 °F) for 2.5 h, cooled at 28 °C/h (50.4 °F/h) down to 260 °C (500 °F)",
+        "anneal at 415 °C (780 °F) for 2.5 h, cooled at 28 °C/h (50.4 °F/h) down to 260 °C (500 °F)",
         FurnaceWords.of(new Anneal(688.15, 9000, 28 / 3600.0)));
     assertEquals(
-        "solution treat at 530 °C (986 °F) for 60 min in a salt bath",
+        "solution treat at 530 °C (985 °F) for 60 min in a salt bath",
         FurnaceWords.of(new SolutionTreat(803.15, 3600, Furnace.SALT)));
     assertEquals("quench at 0.3 °C/s (0.54 °F/s)", FurnaceWords.of(new QuenchAtRate(0.3)));
   }

@@ -272,8 +272,6 @@ public final class ProfileReport {
         + composition
         + ". It begins to melt at "
         + text(OutputQuantity.PEAK_TEMPERATURE, profile.weldMetal().solidus())
-        + ". Cracking: "
-        + profile.weldMetal().crackTendency().label()
         + ".";
   }
 
@@ -287,7 +285,7 @@ public final class ProfileReport {
         heat.pass().travelSpeed() * 1e3,
         text(OutputQuantity.PEAK_TEMPERATURE, heat.pass().startTemperature()),
         heat.efficiency(),
-        heat.calibrated() ? "from the bead width" : "given or by default");
+        heat.calibrated() ? "from the bead width" : "given, or the usual one");
   }
 
   private Map<String, String> codeRow(DesignCodeValue value) {
