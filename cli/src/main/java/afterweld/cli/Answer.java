@@ -1,5 +1,10 @@
 package afterweld.cli;
 
+import afterweld.choice.Objection;
+import afterweld.choice.Objection.Severity;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -11,4 +16,26 @@ import java.util.Map;
  * @param files by name, {@code result.json} among them
  * @param exitStatus how it stands
  */
-record Answer(String text, String brief, String json, Map<String, byte[]> files, int exitStatus) {}
+record Answer(String text, String brief, String json, Map<String, byte[]> files, int exitStatus) {
+
+  /**
+   * The same with what stands against the heat treatment before everything else that is read. A
+   * treatment that is objected to is not done with.
+   */
+  Answer against(List<Objection> objections) {
+    String head = ObjectionList.text(objections);
+    if (head.isEmpty()) {
+      return this;
+    }
+    Map<String, byte[]> headed = new LinkedHashMap<>(files);
+    headed.replaceAll((name, content) -> name.endsWith(".txt") ? before(head, content) : content);
+    boolean objected = objections.stream().anyMatch(one -> one.severity() != Severity.NOTED);
+    int status = objected ? Math.max(exitStatus, ExitStatus.REQUIREMENT_OPEN) : exitStatus;
+    return new Answer(head + "\n" + text, head + brief, json, headed, status);
+  }
+
+  private static byte[] before(String head, byte[] content) {
+    String text = head + "\n" + new String(content, StandardCharsets.UTF_8);
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

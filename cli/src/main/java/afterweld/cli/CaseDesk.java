@@ -39,6 +39,17 @@ final class CaseDesk {
       String name,
       Supplier<String> what,
       Function<ReadCase, Answer> work) {
+    return runHeaded(
+        caseFile, output, name, what, read -> work.apply(read).against(read.objections()));
+  }
+
+  /** The same for a command that puts what stands against the heat treatment first by itself. */
+  int runHeaded(
+      Path caseFile,
+      OutputOptions output,
+      String name,
+      Supplier<String> what,
+      Function<ReadCase, Answer> work) {
     CaseInput input = new CaseInput(caseFile);
     ReadCase read = cases.read(caseFile.toString(), input.content());
     Path target = output.folderFor(input, name);

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.Objection;
 import afterweld.section.SectionProfile;
 import afterweld.section.Warning;
 import java.util.ArrayList;
@@ -13,10 +14,11 @@ import java.util.stream.Stream;
 /**
  * What a reader must know beside the numbers of a result.
  *
+ * @param objections what stands against the heat treatment; a person reads them before the result
  * @param warnings of the case and of its section
  * @param cautions sentences
  */
-record Notices(List<Warning> warnings, List<String> cautions) {
+record Notices(List<Objection> objections, List<Warning> warnings, List<String> cautions) {
   private static final Warning NOT_PREDICTED =
       new Warning(
           "not-predicted",
@@ -24,6 +26,7 @@ record Notices(List<Warning> warnings, List<String> cautions) {
 
   /** Copies the lists. */
   Notices {
+    objections = List.copyOf(objections);
     warnings = List.copyOf(warnings);
     cautions = List.copyOf(cautions);
   }
@@ -31,7 +34,7 @@ record Notices(List<Warning> warnings, List<String> cautions) {
   /** The same with warnings of the result itself before them. */
   Notices after(String code, List<String> own) {
     Stream<Warning> first = own.stream().map(text -> new Warning(code, text));
-    return new Notices(Stream.concat(first, warnings.stream()).toList(), cautions);
+    return new Notices(objections, Stream.concat(first, warnings.stream()).toList(), cautions);
   }
 
   /** For a person. */
@@ -45,6 +48,7 @@ record Notices(List<Warning> warnings, List<String> cautions) {
 
   /** For programs: the last keys of a result. */
   void addTo(Map<String, Object> json) {
+    json.put("objections", ObjectionList.json(objections));
     json.put("warnings", warnings.stream().map(ProfileJson::warning).toList());
     json.put("cautions", cautions);
   }

@@ -66,7 +66,9 @@ final class Procedure {
             + composition(metal.composition())
             + " wt%, "
             + (WeldPool.meltingPossibleFrom450(metal.composition()) ? "may melt from " : "solidus ")
-            + temperature(metal.solidus());
+            + temperature(metal.solidus())
+            + "; cracking "
+            + metal.crackTendency().label();
     return Paragraph.of("weld metal: " + filler(metal) + "; " + composition);
   }
 

@@ -8,6 +8,7 @@ import static afterweld.section.OutputQuantity.YIELD;
 import static afterweld.section.UnitSystem.METRIC;
 
 import afterweld.choice.Judgement;
+import afterweld.choice.ScheduleCheck;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.Estimate;
@@ -63,6 +64,7 @@ final class ProfileJson {
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
     root.put("requirement", requirement());
+    root.put("objections", ObjectionList.json(ScheduleCheck.of(profile.weldCase())));
     root.put(
         "warnings",
         Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
@@ -119,6 +121,7 @@ final class ProfileJson {
     json.put("dilution_high", new JsonNumber(metal.dilutionHigh(), 3));
     json.put("composition_wt", composition);
     json.put("solidus_C", number(PEAK_TEMPERATURE, metal.solidus()));
+    json.put("crack_tendency", metal.crackTendency().label());
     return json;
   }
 

@@ -1,6 +1,8 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
+import afterweld.choice.Objection;
+import afterweld.choice.ScheduleCheck;
 import afterweld.section.Cautions;
 import afterweld.section.SectionSimulation;
 import java.util.List;
@@ -19,9 +21,15 @@ record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
     return caseFile.weld().ring().isPresent() || caseFile.joint().tube().isPresent();
   }
 
+  /** What stands against its heat treatment. */
+  List<Objection> objections() {
+    return ScheduleCheck.of(caseFile.weld());
+  }
+
   /** What stands beside the numbers of a command: warnings of the section, cautions. */
   Notices notices(String own) {
-    return new Notices(Notices.of(SectionSimulation.runThin(caseFile.weld())), cautions(own));
+    return new Notices(
+        objections(), Notices.of(SectionSimulation.runThin(caseFile.weld())), cautions(own));
   }
 
   /** The cautions of a command: its own, and the one on pressure where it matters. */

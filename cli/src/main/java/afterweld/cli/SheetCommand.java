@@ -49,7 +49,7 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(caseFile, output, "sheet", "writing the sheet", this::answer);
+    return desk.runHeaded(caseFile, output, "sheet", () -> "writing the sheet", this::answer);
   }
 
   private Answer answer(ReadCase read) {
@@ -59,14 +59,9 @@ final class SheetCommand implements Callable<Integer> {
       return none(weldCase, List.of(NOTHING_HARDENS));
     }
     List<String> refusals = sheet.get().refusals();
-    if (refusals.isEmpty()) {
-      return answer(sheet.get(), read.cautions(CAUTION));
-    }
-    if (sheet.get().ownSchedule()) {
-      throw new InputFault(
-          refusals.stream().map(reason -> read.placed().apply("/after_weld", reason)).toList());
-    }
-    return none(weldCase, refusedStandard(refusals));
+    return refusals.isEmpty()
+        ? answer(sheet.get(), read.cautions(CAUTION))
+        : none(weldCase, refusedStandard(refusals));
   }
 
   private static List<String> refusedStandard(List<String> refusals) {
@@ -95,6 +90,6 @@ final class SheetCommand implements Callable<Integer> {
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.txt", text.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.html", SheetPage.of(sheet, cautions).getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, ExitStatus.DONE);
+    return new Answer(text, text, json, files, ExitStatus.DONE).against(sheet.objections());
   }
 }

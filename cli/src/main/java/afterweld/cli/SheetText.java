@@ -19,7 +19,6 @@ final class SheetText {
             .collect(Collectors.joining());
     return Paragraph.of("Furnace sheet: " + sheet.title())
         + Paragraph.of(sheet.origin())
-        + list("Outside the limits", sheet.objections())
         + "\n"
         + lines
         + expected(sheet)
@@ -87,9 +86,10 @@ final class SheetText {
         sheet.lines().stream()
             .map(line -> Map.of("what", line.what(), "text", line.text()))
             .toList());
-    root.put("objections", sheet.objections());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
-    new Notices(List.of(), cautions).after("treatment", sheet.warnings()).addTo(root);
+    new Notices(sheet.objections(), List.of(), cautions)
+        .after("treatment", sheet.warnings())
+        .addTo(root);
     return JsonText.of(root);
   }
 

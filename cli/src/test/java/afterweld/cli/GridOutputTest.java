@@ -43,7 +43,8 @@ class GridOutputTest {
             .mapToObj(y -> new Node(List.of(300.0), y, 0.9 * y, 1.1 * y, 1.5 * y, 5e-3, 8e-3, ""))
             .toList();
     GridStudy study = new GridStudy(List.of(new Axis(GridInput.PREHEAT, 293, 393)), nodes);
-    return new GridOutput(weld, study, new Notices(List.of(), List.of()), UnitSystem.METRIC)
+    return new GridOutput(
+            weld, study, new Notices(List.of(), List.of(), List.of()), UnitSystem.METRIC)
         .answer()
         .replaceAll("\\s+", " ");
   }

@@ -4,8 +4,10 @@ import static afterweld.casefile.Dimension.LENGTH;
 import static afterweld.casefile.Dimension.TEMPERATURE;
 import static afterweld.casefile.Dimension.TIME;
 
+import afterweld.choice.Objection.Severity;
 import afterweld.choice.Requirement;
 import afterweld.choice.RouteSettings;
+import afterweld.choice.ScheduleCheck;
 import afterweld.joint.JointSettings;
 import afterweld.material.Alloy;
 import afterweld.section.FillerChoice;
@@ -76,6 +78,11 @@ final class CaseAssembler {
       return Optional.empty();
     }
     WeldCase weld = weld(title, plates, procedure, reinforcement, ambient, depth, treatment);
+    ScheduleCheck.of(weld, Severity.REFUSED)
+        .forEach(text -> top.unwanted(HeatTreatmentReader.AFTER_WELD, text));
+    if (top.faults().count() > 0) {
+      return Optional.empty();
+    }
     return Optional.of(new CaseFile(weld, requirement, routes, settings, spread));
   }
 

@@ -10,7 +10,9 @@ import java.util.OptionalDouble;
 
 /** Reads {@code after_weld}: the steps of the heat treatment in order. */
 final class HeatTreatmentReader {
-  private static final String AFTER_WELD = "after_weld";
+  /** The key. */
+  static final String AFTER_WELD = "after_weld";
+
   private static final Choices<Kind> KINDS = Choices.of(List.of(Kind.values()), Kind::key);
   private static final Measure REST = Measure.above("natural_age", TIME, 0, 3650, "days");
   private static final String EXPECTED =

@@ -8,6 +8,7 @@ import afterweld.material.Element;
 import afterweld.material.FillerGuidance;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
+import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;

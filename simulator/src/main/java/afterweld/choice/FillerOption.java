@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.material.Composition;
+import afterweld.section.CrackTendency;
 import afterweld.section.WeldMetalTrial;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.choice.Objection.Severity;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.Optional;
 public record FurnaceSheet(
     String title,
     boolean ownSchedule,
-    List<String> objections,
+    List<Objection> objections,
     List<Line> lines,
     List<Expected> expected,
     List<String> warnings,
@@ -83,7 +84,7 @@ public record FurnaceSheet(
 
   private static FurnaceSheet sheet(WeldCase weldCase, boolean own) {
     FurnaceOrder order = new FurnaceOrder(weldCase, own);
-    List<String> refusals = FurnaceObjections.refusals(order);
+    List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
     List<Line> lines = new FurnaceInstruction(order).lines();
     if (!refusals.isEmpty()) {
       return new FurnaceSheet(
@@ -93,7 +94,7 @@ public record FurnaceSheet(
     return new FurnaceSheet(
         weldCase.title(),
         own,
-        FurnaceObjections.of(order),
+        ScheduleCheck.of(weldCase),
         lines,
         hardness.places(),
         hardness.warnings(),

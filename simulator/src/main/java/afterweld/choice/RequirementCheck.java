@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointStrength;
 import afterweld.section.BothUnits;
+import afterweld.section.CrackTendency;
 import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
@@ -80,6 +81,7 @@ public final class RequirementCheck {
     if (!findings.isEmpty()) {
       findings.add(new Finding(Verdict.MET, basis()));
       mayMelt().ifPresent(findings::add);
+      mayCrack().ifPresent(crack -> findings.add(0, crack));
     }
     requirement.serviceTemperature().ifPresent(asked -> findings.add(service(asked)));
     requirement.anodizedMatch().filter(asked -> asked).ifPresent(asked -> findings.add(colour()));
@@ -99,6 +101,17 @@ public final class RequirementCheck {
             strength(OutputQuantity.HARDNESS, requirement.hardness(), Strength::hardness))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** The strength of sound metal says little where metal of this kind cracks as it freezes. */
+  private Optional<Finding> mayCrack() {
+    return profile.weldMetal().crackTendency() == CrackTendency.HIGH
+        ? Optional.of(
+            new Finding(
+                Verdict.OPEN,
+                "Cracking high: met only by a weld that is free of cracks; a coupon without cracks"
+                    + " decides."))
+        : Optional.empty();
   }
 
   /** A treatment that may melt the weld metal proves nothing. */

@@ -58,6 +58,7 @@ final class RouteConstraints {
     distortion().ifPresent(all::add);
     all.addAll(tempers());
     filler().ifPresent(all::add);
+    ScheduleCheck.constraint(weldCase).forEach(all::add);
     return all;
   }
 

@@ -116,12 +116,7 @@ final class CaseWarnings {
           "The weld metal holds nothing that hardens it: taken as soft as annealed 1100 and 3003, by"
               + " handbook values; no heat treatment changes it.");
     }
-    if (weldMetal.filler().equals("none") && treatableBase()) {
-      add(
-          "no-filler",
-          "Welding a heat-treatable alloy without filler is prone to solidification cracking; the strength shown is"
-              + " that of sound metal.");
-    }
+    warnings.addAll(CrackWarnings.of(weldCase, weldMetal));
   }
 
   private boolean treatableBase() {

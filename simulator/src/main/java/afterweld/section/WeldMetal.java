@@ -18,4 +18,9 @@ public record WeldMetal(
     double dilutionLow,
     double dilutionHigh,
     Composition composition,
-    double solidus) {}
+    double solidus) {
+  /** How prone it is to cracking while it freezes. */
+  public CrackTendency crackTendency() {
+    return CrackTendency.of(composition);
+  }
+}

@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.FillerOption.Answer;
-import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.section.Cases;
+import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -108,23 +107,6 @@ class FillerComparisonTest {
     assertFalse(of(comparison, "4043").allowed());
     assertTrue(of(comparison, "5183").allowed());
     assertEquals(Answer.NO, of(comparison, "5183").answer());
-  }
-
-  @Test
-  void crackingFollowsThePublishedCurves() {
-    // Peaks at 0.8 % Si, 1.2 % Mg, 2.5 % Cu (Dudas and Collins 1966, from memory).
-    assertEquals(CrackTendency.HIGH, crack(Element.SI, 0.8));
-    assertEquals(CrackTendency.HIGH, crack(Element.MG, 1.2));
-    assertEquals(CrackTendency.HIGH, crack(Element.CU, 2.5));
-    assertEquals(CrackTendency.LOW, crack(Element.SI, 5));
-    assertEquals(CrackTendency.LOW, crack(Element.MG, 5));
-    assertEquals(CrackTendency.LOW, crack(Element.CU, 6));
-    Composition autogenous = Composition.of(Map.of(Element.SI, 0.6, Element.MG, 1.0));
-    assertEquals(CrackTendency.HIGH, CrackTendency.of(autogenous), "6061 welded without filler");
-  }
-
-  private static CrackTendency crack(Element element, double share) {
-    return CrackTendency.of(Composition.of(Map.of(element, share)));
   }
 
   @Test

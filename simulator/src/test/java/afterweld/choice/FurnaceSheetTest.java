@@ -98,7 +98,7 @@ class FurnaceSheetTest {
             Cases.butt("6061", "T6")
                 .then(List.of(solution(1 / 6.0), lateAndHot, age(250, 24, Ramp.BY_FURNACE))));
     assertEquals(4, sheet.objections().size(), sheet.objections().toString());
-    assertTrue(sheet.objections().get(0).contains("at least 40 min"));
+    assertTrue(sheet.objections().get(0).text().contains("at least 40 min"));
     assertTrue(sheet.warnings().stream().anyMatch(text -> text.contains("falls short")));
   }
 
@@ -119,7 +119,7 @@ class FurnaceSheetTest {
     FurnaceSheet sheet = sheet(Cases.butt("6061", "T6").then(List.of(solution(1), air)));
     assertFalse(text(sheet, "Quench").contains("immersion"), text(sheet, "Quench"));
     assertFalse(text(sheet, "Quench").contains("water"), text(sheet, "Quench"));
-    assertTrue(sheet.objections().stream().anyMatch(text -> text.contains("still-air")));
+    assertTrue(sheet.objections().stream().anyMatch(one -> one.text().contains("still-air")));
   }
 
   @Test
@@ -134,7 +134,7 @@ class FurnaceSheetTest {
     assertTrue(text(sheet, "Soak").contains("6061: at least 50 min"), text(sheet, "Soak"));
     assertEquals("base metal A356 (left)", sheet.expected().get(0).place());
     assertEquals("base metal 6061 (right)", sheet.expected().get(1).place());
-    assertTrue(sheet.objections().get(0).startsWith("Ordered soak of 4 h is outside"));
+    assertTrue(sheet.objections().get(0).text().startsWith("Ordered soak of 4 h is outside"));
   }
 
   @Test

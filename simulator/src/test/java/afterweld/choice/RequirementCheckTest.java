@@ -193,4 +193,22 @@ class RequirementCheckTest {
         new LowestAverage(profile, 1).of(Estimate::middle, Strength::yield) / Sections.MPA;
     assertEquals(Math.min(left, right), lowest, 1e-6);
   }
+
+  @Test
+  void crackProneWeldMetalIsNeverSimplyMet() {
+    // Common practice: 6061 with mostly base metal in the weld cracks as it freezes.
+    SectionProfile prone =
+        Sections.of(mm -> Sections.band(200), Map.of(Element.MG, 1.0, Element.SI, 0.6));
+    Requirement little =
+        new Requirement(
+            OptionalDouble.of(50 * Sections.MPA),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty());
+    Judgement judged =
+        RequirementCheck.judge(prone, Optional.empty(), little, UnitSystem.METRIC);
+    assertEquals(Verdict.OPEN, judged.verdict());
+    assertTrue(judged.reasons().get(0).startsWith("Cracking high"), judged.reasons().get(0));
+  }
 }

@@ -41,9 +41,9 @@ final class Sections {
     return new Estimate(middle, middle.times(0.9), middle.times(1.1));
   }
 
-  /** A section of 4 mm plate whose last state is given by distance in mm. */
+  /** A section of 4 mm plate welded with 4043; its last state is given by distance in mm. */
   static SectionProfile of(DoubleFunction<Estimate> lastState) {
-    return of(lastState, Map.of(Element.MG, 1.0, Element.SI, 0.6));
+    return of(lastState, Map.of(Element.MG, 0.4, Element.SI, 3.4));
   }
 
   static SectionProfile of(DoubleFunction<Estimate> lastState, Map<Element, Double> weldMetal) {

@@ -272,6 +272,8 @@ public final class ProfileReport {
         + composition
         + ". It begins to melt at "
         + text(OutputQuantity.PEAK_TEMPERATURE, profile.weldMetal().solidus())
+        + ". Cracking: "
+        + profile.weldMetal().crackTendency().label()
         + ".";
   }
 

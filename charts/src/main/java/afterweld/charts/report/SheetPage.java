@@ -1,6 +1,7 @@
 package afterweld.charts.report;
 
 import afterweld.choice.FurnaceSheet;
+import afterweld.choice.Objection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,7 @@ public final class SheetPage {
     values.put("title", sheet.title());
     values.put("origin", sheet.origin());
     values.put("hasObjections", !sheet.objections().isEmpty());
-    values.put("objections", sheet.objections());
+    values.put("objections", sheet.objections().stream().map(Objection::text).toList());
     values.put(
         "lines",
         sheet.lines().stream()
