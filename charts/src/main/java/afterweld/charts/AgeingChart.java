@@ -49,7 +49,9 @@ public final class AgeingChart {
             subject,
             new Legend(chart.legend()),
             cautions,
-            List.of("Time counts from when the metal is at temperature."));
+            List.of(
+                "Time counts from when the metal is at temperature. A curve ends at five sixths of"
+                    + " its highest yield, as far as tests go."));
     return new Picture("ageing", page, chart.description(), chart::draw);
   }
 

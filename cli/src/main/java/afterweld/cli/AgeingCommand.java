@@ -5,6 +5,7 @@ import afterweld.charts.Picture;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
+import afterweld.study.JointAgeing;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Mixin;
     versionProvider = Version.class,
     description =
         "Hardness and yield of base and weld metal against ageing time at several temperatures, the"
-            + " window of the schedule, and what a paint oven does.",
+            + " window of the schedule, what it makes of the joint, and what a paint oven does.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  afterweld ageing cli/examples/fork-arm.yaml",
@@ -46,14 +47,17 @@ final class AgeingCommand implements Callable<Integer> {
     UnitSystem units = options.units();
     List<String> cautions = read.cautions(AgeingTable.CAUTION);
     AgeingStudy study = AgeingStudy.of(weldCase);
-    AgeingTable table = new AgeingTable(weldCase, study, cautions, units);
-    String json = AgeingJson.of(weldCase, study, cautions);
+    JointAgeing joint =
+        JointAgeing.of(
+            weldCase, read.caseFile().joint().gauge(), read.caseFile().requirement());
+    AgeingTable table = new AgeingTable(weldCase, study, joint, cautions, units);
+    String json = AgeingJson.of(weldCase, study, joint, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!study.curves().isEmpty()) {
       Picture picture = AgeingChart.of(study, weldCase.title(), cautions, units);
       files.putAll(DrawnFiles.of(List.of(picture)));
     }
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    return new Answer(table.text(), table.answer(), json, files, ExitStatus.of(joint.asWritten().judgement()));
   }
 }

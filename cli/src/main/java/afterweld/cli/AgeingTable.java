@@ -1,14 +1,17 @@
 package afterweld.cli;
 
+import afterweld.section.AgedOnly;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
+import afterweld.study.JointAgeing;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code ageing}. */
 final class AgeingTable {
@@ -20,12 +23,19 @@ final class AgeingTable {
 
   private final WeldCase weldCase;
   private final AgeingStudy study;
+  private final JointAgeing joint;
   private final List<String> cautions;
   private final UnitSystem units;
 
-  AgeingTable(WeldCase weldCase, AgeingStudy study, List<String> cautions, UnitSystem units) {
+  AgeingTable(
+      WeldCase weldCase,
+      AgeingStudy study,
+      JointAgeing joint,
+      List<String> cautions,
+      UnitSystem units) {
     this.weldCase = weldCase;
     this.study = study;
+    this.joint = joint;
     this.cautions = cautions;
     this.units = units;
   }
@@ -41,6 +51,7 @@ final class AgeingTable {
         .map(AgeingStudy.Curve::metal)
         .distinct()
         .forEach(metal -> text.append('\n').append(table(metal)));
+    text.append('\n').append(new JointAgeingTable(joint, units).table());
     text.append('\n').append(paint()).append('\n').append(warnings());
     text.append('\n').append(Paragraph.each(cautions));
     return text.append('\n').append(answer()).toString();
@@ -110,17 +121,18 @@ final class AgeingTable {
   }
 
   private String paint() {
+    if (study.paint().isEmpty()) {
+      return "";
+    }
     String sentences =
         study.paint().stream()
-            .filter(paint -> !Double.isNaN(paint.share()))
             .map(
                 paint ->
-                    String.format(
-                        Locale.ROOT,
-                        "%s %.0f %% at %s",
-                        name(paint.metal()),
-                        100 * paint.share(),
-                        temperature(paint.temperature())))
+                    name(paint.metal())
+                        + " "
+                        + share(paint.share())
+                        + " at "
+                        + temperature(paint.temperature()))
             .collect(Collectors.joining(", "));
     return Paragraph.of(
         "Yield left of the finished part after 30 minutes in a paint oven: "
@@ -128,22 +140,58 @@ final class AgeingTable {
             + ". Short reheats of T6 are known to cost a few percent more than computed here.");
   }
 
+  private static String share(double share) {
+    return Double.isNaN(share) ? "–" : String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+
   /** The answer only. */
   String answer() {
+    String joints = new JointAgeingTable(joint, units).answer();
     if (study.schedule().isEmpty()) {
-      return Paragraph.of("No metal of this joint answers to ageing.");
+      return Paragraph.of("No metal of this joint hardens by ageing: ageing does nothing for it.")
+          + joints;
     }
-    return study.windows().stream().map(this::window).collect(Collectors.joining());
+    return study.windows().stream().map(this::window).collect(Collectors.joining())
+        + neverHardens()
+        + joints;
+  }
+
+  private String neverHardens() {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .filter(side -> !side.alloy().heatTreatable())
+        .map(side -> side.alloy().name())
+        .distinct()
+        .map(name -> Paragraph.of(name + " does not harden by heat: ageing does nothing for it."))
+        .collect(Collectors.joining());
   }
 
   private String window(AgeingStudy.Window window) {
+    if (window.nothingToAge()) {
+      return Paragraph.of(
+          name(window.metal())
+              + ": ageing does nothing for it as it comes, it holds nothing that ageing could"
+              + " harden. Solution treat and quench it first, then age.");
+    }
     if (Double.isNaN(window.peak())) {
       return Paragraph.of(name(window.metal()) + ": not predicted.");
     }
-    double share = window.scheduled() / window.peak();
+    String reached =
+        Double.isNaN(window.scheduled())
+            ? "the schedule ages beyond the limit of what tests show, no strength is given after it"
+            : String.format(
+                Locale.ROOT,
+                "the schedule reaches %.0f %% of it",
+                100 * window.scheduled() / window.peak());
     String from = window.fromTheStart() ? "from the start" : "from " + hours(window.from());
     String to = window.toTheEnd() ? "the end of the computed 300 h" : hours(window.to());
     String yield = OutputQuantity.YIELD.text(units, window.peak()) + " " + units.stressUnit();
+    if (window.metal().equals("weld") && AgedOnly.is(weldCase.afterWeld())) {
+      return Paragraph.of(
+          "weld metal: aged without solution treatment it is taken no stronger than before, since"
+              + " how it answers as deposited is not verified; "
+              + reached
+              + ".");
+    }
     if (!window.answers()) {
       return Paragraph.of(
           name(window.metal())
@@ -153,16 +201,18 @@ final class AgeingTable {
               + from
               + " to "
               + to
+              + "; "
+              + reached
               + ".");
     }
     return Paragraph.of(
         String.format(
             Locale.ROOT,
-            "%s: 97 %% of the peak yield (%s) is held %s to %s; the schedule reaches %.0f %% of it.",
+            "%s: 97 %% of the peak yield (%s) is held %s to %s; %s.",
             name(window.metal()),
             yield,
             from,
             to,
-            100 * share));
+            reached));
   }
 }

@@ -2,13 +2,18 @@ package afterweld.cli;
 
 import afterweld.charts.BendChart;
 import afterweld.charts.Picture;
+import afterweld.choice.Judgement;
+import afterweld.choice.RequirementCheck;
 import afterweld.joint.BendReport;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,7 +62,14 @@ final class BendCommand implements Callable<Integer> {
           new BendCsv(profile.states(), report, units).text().getBytes(StandardCharsets.UTF_8));
       draw(files, profile, report);
     }
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    return new Answer(
+        table.text(), table.answer(), json, files, ExitStatus.of(judgement(read, profile)));
+  }
+
+  private Judgement judgement(ReadCase read, SectionProfile profile) {
+    JointStrength joint = JointReport.finished(profile, read.caseFile().joint().gauge());
+    return RequirementCheck.judge(
+        profile, Optional.of(joint), read.caseFile().requirement(), options.units());
   }
 
   private void draw(Map<String, byte[]> files, SectionProfile profile, BendReport report) {

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.joint.BendOutlook;
 import afterweld.joint.BendReport;
 import afterweld.joint.BendTest;
 import afterweld.joint.BentState;
@@ -38,9 +39,15 @@ final class BendJson {
     root.put("welded", bend(report.state(AS_WELDED).map(bent -> bent.by(asked))));
     root.put("unwelded", bend(report.unwelded().map(bent -> bent.by(asked))));
     root.put("states", states());
-    root.put("guided_bends", report.tests().stream().map(this::test).toList());
+    root.put("guided_bends", report.test().stream().map(this::test).toList());
+    root.put("outlooks", report.outlooks().stream().map(this::outlook).toList());
     root.put(
-        "notes", List.of(BendReport.EDGE_NOTE, BendReport.DUCTILITY_NOTE, GuidedBend.PLUNGER_NOTE));
+        "notes",
+        List.of(
+            BendReport.EDGE_NOTE,
+            BendReport.DUCTILITY_NOTE,
+            GuidedBend.PLUNGER_NOTE,
+            BendReport.forming(profile.weldCase())));
     root.put("warnings", warnings());
     root.put("cautions", profile.cautions());
     return JsonText.of(root);
@@ -93,6 +100,15 @@ final class BendJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("zone", stretch.zone());
     json.put("strain", share(stretch.strain()));
+    return json;
+  }
+
+  private Map<String, Object> outlook(BendOutlook outlook) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("state", profile.states().get(outlook.state()));
+    json.put("wrap_around", outlook.wrapped().label());
+    json.put("plunger", outlook.plunged().label());
+    json.put("text", outlook.text());
     return json;
   }
 

@@ -1,7 +1,7 @@
 package afterweld.cli;
 
+import afterweld.joint.BendOutlook;
 import afterweld.joint.BendReport;
-import afterweld.joint.BendTest;
 import afterweld.joint.BentState;
 import afterweld.joint.GuidedBend;
 import afterweld.joint.JointSettings.BendLoad;
@@ -144,31 +144,13 @@ final class BendTable {
   }
 
   private String guided() {
-    return Paragraph.of("Guided bend: outer strain t/(D + t) round a former of diameter D")
-        + report.tests().stream()
-            .map(test -> Paragraph.hanging("- ", sentence(test)))
-            .collect(Collectors.joining())
+    return Paragraph.of(report.asks())
         + report.states().stream()
             .map(bent -> Paragraph.hanging("- ", stretch(bent)))
             .collect(Collectors.joining())
         + Paragraph.of(GuidedBend.PLUNGER_NOTE)
-        + Paragraph.of(BendReport.DUCTILITY_NOTE);
-  }
-
-  private String sentence(BendTest test) {
-    return String.format(
-        Locale.ROOT,
-        "%s, %s: former %.3g thicknesses%s, %s, strain %s (%s: %s).",
-        test.code(),
-        test.metals(),
-        test.formerThicknesses(),
-        test.specimen().isPresent() && test.specimen().getAsDouble() < report.thickness()
-            ? " of a specimen cut to " + length(test.specimen().getAsDouble())
-            : "",
-        length(test.formerDiameter(report.thickness())),
-        percent(test.strain(report.thickness())),
-        test.source(),
-        test.status());
+        + Paragraph.of(BendReport.DUCTILITY_NOTE)
+        + Paragraph.of(BendReport.forming(profile.weldCase()));
   }
 
   private String stretch(BentState bent) {
@@ -200,8 +182,19 @@ final class BendTable {
       return Paragraph.of("No state of this joint could be bent; the warnings say why.");
     }
     return report.states().stream()
-        .map(bent -> Paragraph.of(answer(bent)))
-        .collect(Collectors.joining());
+            .map(bent -> Paragraph.of(answer(bent)))
+            .collect(Collectors.joining())
+        + report.outlooks().stream()
+            .map(outlook -> Paragraph.of(outlook(outlook)))
+            .collect(Collectors.joining());
+  }
+
+  private String outlook(BendOutlook outlook) {
+    return "Guided bend, "
+        + profile.states().get(outlook.state())
+        + ", if the weld is sound: "
+        + outlook.text()
+        + ".";
   }
 
   private String answer(BentState bent) {

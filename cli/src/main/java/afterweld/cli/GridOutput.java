@@ -6,11 +6,15 @@ import afterweld.section.WeldCase;
 import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
 import afterweld.study.GridStudy.Node;
+import afterweld.study.JointFigures;
+import afterweld.study.Ranking;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** A map over one or two inputs as a table, as CSV and for programs. */
@@ -18,8 +22,6 @@ final class GridOutput {
   static final String CAUTION =
       "Best estimates for sound metal, without their bands; not a design value. The qualified"
           + " procedure and the test coupon decide.";
-
-  private static final double EVEN = 0.01;
 
   private final WeldCase weldCase;
   private final GridStudy study;
@@ -41,10 +43,14 @@ final class GridOutput {
   String csv() {
     List<String> head = new ArrayList<>();
     inputs().forEach(input -> head.add(input.key() + "_" + unit(input, units)));
-    head.add("lowest_" + OutputQuantity.YIELD.key(units));
+    head.add("joint_proof_" + units.stressUnit());
     head.add("joint_" + OutputQuantity.TENSILE.key(units));
+    head.add("lowest_hardness_HV");
+    head.add("lowest_" + OutputQuantity.YIELD.key(units));
     head.add("softened_width_" + units.lengthUnit());
     head.add("bead_width_" + units.lengthUnit());
+    head.add("verdict");
+    head.add("blank_or_objected");
     return String.join(",", head)
         + "\n"
         + study.nodes().stream().map(this::row).collect(Collectors.joining());
@@ -60,11 +66,20 @@ final class GridOutput {
     for (int i = 0; i < inputs().size(); i++) {
       cells.add(number(inputs().get(i).kind().in(units, node.values().get(i)), 3));
     }
-    cells.add(number(units.stress(node.lowestYield()), 2));
-    cells.add(number(units.stress(node.tensile()), 2));
+    JointFigures figures = node.joint().figures();
+    cells.add(number(units.stress(figures.proof()), 2));
+    cells.add(number(units.stress(figures.tensile()), 2));
+    cells.add(number(figures.hardness(), 1));
+    cells.add(number(units.stress(node.lowestYield().middle()), 2));
     cells.add(number(units.length(node.softenedWidth()), 3));
     cells.add(number(units.length(node.beadWidth()), 3));
+    cells.add(RankingJson.verdict(study.aim(), node.joint()).orElse(""));
+    cells.add(quoted(GridAnswer.against(node.joint())));
     return String.join(",", cells) + "\n";
+  }
+
+  private static String quoted(String text) {
+    return text.isEmpty() ? "" : '"' + text.replace("\"", "\"\"") + '"';
   }
 
   private static String number(double value, int decimals) {
@@ -74,99 +89,32 @@ final class GridOutput {
   /** What a person reads. */
   String text() {
     String over = inputs().stream().map(in -> in.label(units)).collect(Collectors.joining(" and "));
-    StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
-    text.append(
-        Paragraph.of(
+    return Paragraph.of(weldCase.title())
+        + Paragraph.of(
             "Map over "
                 + over
                 + ", "
                 + study.nodes().size()
-                + " places; last state, dressed flush. The arc efficiency of the case is kept, the"
-                + " bead follows."));
-    List<String> noWeld =
-        study.nodes().stream().map(Node::noWeld).filter(why -> !why.isEmpty()).toList();
-    if (!noWeld.isEmpty()) {
-      text.append(
-          Paragraph.of("No weld at " + noWeld.size() + " places, such as: " + noWeld.get(0) + "."));
-    }
-    return text.append('\n').append(notices.text()).append('\n').append(answer()).toString();
+                + " places; last state, dressed flush. The bead follows the inputs at the arc"
+                + " efficiency of the case, "
+                + efficiencies()
+                + ": write that as efficiency, in place of bead_width, to have a place as a case.")
+        + "\n"
+        + notices.text()
+        + "\n"
+        + answer();
+  }
+
+  private String efficiencies() {
+    return study.efficiencies().stream()
+        .map(efficiency -> String.format(Locale.ROOT, "%.3f", efficiency))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   /** The answer only. */
   String answer() {
-    return study
-        .weakest()
-        .map(node -> answer(node, study.strongest().orElseThrow()))
-        .orElse(Paragraph.of("No strength is predicted anywhere on this map."));
-  }
-
-  private String answer(Node weakest, Node strongest) {
-    if (strongest.lowestYield() - weakest.lowestYield() < EVEN * strongest.lowestYield()) {
-      return Paragraph.of(
-          "The lowest yield varies by less than 1 % over the whole map. For instance "
-              + place(weakest));
-    }
-    return study.insideErrorBand()
-        ? Paragraph.of("Lowest: " + place(weakest))
-            + Paragraph.of("Highest: " + place(strongest) + asGood(strongest))
-            + Paragraph.of(bandWords(weakest))
-        : Paragraph.of("Weakest: " + place(weakest))
-            + Paragraph.of("Strongest: " + place(strongest) + asGood(strongest));
-  }
-
-  /** A flat top has no one place that is best. */
-  private String asGood(Node strongest) {
-    long others =
-        study.nodes().stream()
-            .filter(node -> node.lowestYield() >= (1 - EVEN) * strongest.lowestYield())
-            .count();
-    return others == 1
-        ? ""
-        : " "
-            + (others - 1)
-            + (others == 2 ? " other place has" : " other places have")
-            + " the same within 1 %.";
-  }
-
-  private String bandWords(Node weakest) {
-    return "All differences over this map lie inside the model's own error band of one value ("
-        + OutputQuantity.YIELD.text(units, weakest.lowestYield())
-        + " "
-        + units.stressUnit()
-        + ": "
-        + OutputQuantity.YIELD.text(units, weakest.lowestYieldLow())
-        + " to "
-        + OutputQuantity.YIELD.text(units, weakest.lowestYieldHigh())
-        + "). They show which way it tends, not that one place is stronger.";
-  }
-
-  private String place(Node node) {
-    List<String> at = new ArrayList<>();
-    for (int i = 0; i < inputs().size(); i++) {
-      GridInput input = inputs().get(i);
-      double value = input.kind().in(units, node.values().get(i));
-      at.add(
-          String.format(
-              Locale.ROOT,
-              "%s %.3g %s",
-              input.key().replace('_', ' '),
-              value,
-              input.kind().unit(units)));
-    }
-    return String.join(", ", at)
-        + ": lowest yield "
-        + OutputQuantity.YIELD.text(units, node.lowestYield())
-        + " "
-        + units.stressUnit()
-        + ", joint tensile strength "
-        + OutputQuantity.TENSILE.text(units, node.tensile())
-        + " "
-        + units.stressUnit()
-        + ", over 2 % below the base on "
-        + OutputQuantity.DISTANCE.text(units, node.softenedWidth())
-        + " "
-        + units.lengthUnit()
-        + ".";
+    return new GridAnswer(study, units).text();
   }
 
   /** For programs, always metric. */
@@ -174,7 +122,14 @@ final class GridOutput {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("grid", study.axes().stream().map(GridOutput::axis).toList());
-    root.put("inside_error_band", study.insideErrorBand());
+    root.put("efficiencies", study.efficiencies().stream().map(e -> new JsonNumber(e, 4)).toList());
+    root.put("ranked_by", RankingJson.rankedBy(study.aim()));
+    root.put("as_written", RankingJson.joint(study.aim(), study.asWritten()));
+    Ranking ranking = study.ranking();
+    root.put("best", json(ranking.best()));
+    root.put("as_good_within_1_percent", places(ranking.asGood()));
+    root.put("within_the_error_of_the_best", places(ranking.withinError()));
+    root.put("inside_error_band", ranking.insideError());
     root.put("places", study.nodes().stream().map(this::placeJson).toList());
     notices.addTo(root);
     return JsonText.of(root);
@@ -198,13 +153,38 @@ final class GridOutput {
           input.key() + "_" + unit(input, UnitSystem.METRIC),
           new JsonNumber(input.kind().in(UnitSystem.METRIC, node.values().get(i)), 3));
     }
-    json.put("lowest_yield_MPa", new JsonNumber(node.lowestYield() * 1e-6, 1));
-    json.put("lowest_yield_low_MPa", new JsonNumber(node.lowestYieldLow() * 1e-6, 1));
-    json.put("lowest_yield_high_MPa", new JsonNumber(node.lowestYieldHigh() * 1e-6, 1));
-    json.put("joint_tensile_MPa", new JsonNumber(node.tensile() * 1e-6, 1));
+    json.putAll(RankingJson.joint(study.aim(), node.joint()));
+    json.put("lowest_yield_MPa", new JsonNumber(node.lowestYield().middle() * 1e-6, 1));
+    json.put("lowest_yield_low_MPa", new JsonNumber(node.lowestYield().low() * 1e-6, 1));
+    json.put("lowest_yield_high_MPa", new JsonNumber(node.lowestYield().high() * 1e-6, 1));
     json.put("softened_width_mm", new JsonNumber(node.softenedWidth() * 1e3, 2));
     json.put("bead_width_mm", new JsonNumber(node.beadWidth() * 1e3, 2));
-    json.put("no_weld", node.noWeld().isEmpty() ? null : node.noWeld());
     return json;
+  }
+
+  private Map<String, Object> json(OptionalInt place) {
+    return place.isPresent() ? placeJson(study.nodes().get(place.getAsInt())) : null;
+  }
+
+  /** How many, and from where to where along each axis. */
+  private Map<String, Object> places(List<Integer> places) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("places", (long) places.size());
+    for (int i = 0; i < inputs().size() && !places.isEmpty(); i++) {
+      int axis = i;
+      GridInput input = inputs().get(axis);
+      DoubleSummaryStatistics values =
+          places.stream()
+              .mapToDouble(place -> study.nodes().get(place).values().get(axis))
+              .summaryStatistics();
+      json.put(input.key() + "_" + unit(input, UnitSystem.METRIC), ends(input, values));
+    }
+    return json;
+  }
+
+  private static List<JsonNumber> ends(GridInput input, DoubleSummaryStatistics values) {
+    return List.of(
+        new JsonNumber(input.kind().in(UnitSystem.METRIC, values.getMin()), 3),
+        new JsonNumber(input.kind().in(UnitSystem.METRIC, values.getMax()), 3));
   }
 }

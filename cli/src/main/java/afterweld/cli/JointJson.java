@@ -7,6 +7,7 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
 import afterweld.joint.ThinCylinder;
+import afterweld.joint.SoftenedReach;
 import afterweld.section.Cautions;
 import afterweld.section.SectionProfile;
 import java.util.LinkedHashMap;
@@ -135,6 +136,21 @@ final class JointJson {
 
   private static JsonNumber kilonewton(double newton) {
     return new JsonNumber(newton * 1e-3, 1);
+  }
+
+  /** How far each side is softened as welded, beside what the code counts. */
+  List<Map<String, Object>> softened(SectionProfile profile) {
+    return SoftenedReach.of(profile, joint.codes()).stream().map(JointJson::softened).toList();
+  }
+
+  private static Map<String, Object> softened(SoftenedReach reach) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("side", reach.side());
+    json.put("hardness_back_at_90_percent_mm", new JsonNumber(reach.dip() * 1e3, 1));
+    json.put("zones_end_mm", new JsonNumber(reach.anyLoss() * 1e3, 1));
+    json.put("code_mm", new JsonNumber(reach.code().orElse(Double.NaN) * 1e3, 1));
+    json.put("design_mm", new JsonNumber(reach.design() * 1e3, 1));
+    return json;
   }
 
   /** What the design codes give. */

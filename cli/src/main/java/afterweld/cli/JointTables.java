@@ -5,6 +5,7 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
+import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -112,7 +113,11 @@ final class JointTables {
         joint.codes().stream()
             .map(value -> Paragraph.hanging("- ", sentence(value)))
             .collect(Collectors.joining());
-    return lines + Paragraph.of(joint.codesNote());
+    return lines
+        + SoftenedReach.of(profile, joint.codes()).stream()
+            .map(reach -> Paragraph.of(reach.sentence()))
+            .collect(Collectors.joining())
+        + Paragraph.of(joint.codesNote());
   }
 
   private String sentence(DesignCodeValue value) {

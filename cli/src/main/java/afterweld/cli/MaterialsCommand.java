@@ -60,15 +60,18 @@ final class MaterialsCommand implements Callable<Integer> {
 
   private static Alloy find(List<Alloy> alloys, String wanted) {
     Choices<Alloy> known = AlloyNames.of(alloys);
-    return known
-        .find(wanted)
-        .orElseThrow(
+    return known.find(wanted).orElseThrow(() -> new InputFault(unknown(known, wanted)));
+  }
+
+  private static String unknown(Choices<Alloy> known, String wanted) {
+    return AlloyNames.uncomputed(wanted)
+        .map(advice -> Paragraph.printable(wanted) + " is " + advice)
+        .orElseGet(
             () ->
-                new InputFault(
-                    "no alloy or filler '"
-                        + Paragraph.printable(wanted)
-                        + "' in the library"
-                        + known.hint(wanted)
-                        + " ('afterweld materials' lists them all)"));
+                "no alloy or filler '"
+                    + Paragraph.printable(wanted)
+                    + "' in the library"
+                    + known.hint(wanted)
+                    + " ('afterweld materials' lists them all)");
   }
 }

@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import afterweld.choice.Objection;
+import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.Warning;
 import java.util.ArrayList;
@@ -23,6 +24,8 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
       new Warning(
           "not-predicted",
           "The model gives no strength for the metal at some stations; their values are left out.");
+
+  private static final Set<String> SAYS_WHY = Set.of(NOT_PREDICTED.code(), OverageingLimit.CODE);
 
   /** Copies the lists. */
   Notices {
@@ -60,7 +63,7 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
   static List<Warning> of(SectionProfile profile) {
     Set<Warning> all = new LinkedHashSet<>(profile.warnings());
     all.addAll(profile.weldCase().notes());
-    boolean said = all.stream().anyMatch(warning -> warning.code().equals(NOT_PREDICTED.code()));
+    boolean said = all.stream().map(Warning::code).anyMatch(SAYS_WHY::contains);
     if (!said && anyMissing(profile)) {
       all.add(NOT_PREDICTED);
     }

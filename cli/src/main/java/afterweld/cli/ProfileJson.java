@@ -63,6 +63,7 @@ final class ProfileJson {
     joint.member().ifPresent(member -> root.put("member", jointJson.member(member)));
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
+    root.put("softened_reach", jointJson.softened(profile));
     root.put("requirement", requirement());
     root.put("objections", ObjectionList.json(ScheduleCheck.of(profile.weldCase())));
     root.put(

@@ -111,7 +111,9 @@ final class SpreadCommand implements Callable<Integer> {
       throw new InputFault(reading.faults().stream().map(fault -> "--grid: " + fault).toList());
     }
     count.begin(GridStudy.size(reading.axes().size()));
-    GridStudy study = GridStudy.of(asked.weld(), asked.joint().gauge(), reading.axes(), count);
+    GridStudy study =
+        GridStudy.of(
+            asked.weld(), asked.joint().gauge(), asked.requirement(), reading.axes(), count);
     Notices notices = read.notices(GridOutput.CAUTION);
     GridOutput shown = new GridOutput(asked.weld(), study, notices, options.units());
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -121,7 +123,12 @@ final class SpreadCommand implements Callable<Integer> {
         GridChart.of(
             study, asked.weld().title(), String.join(" ", notices.cautions()), options.units());
     files.putAll(DrawnFiles.of(List.of(picture)));
-    return new Answer(shown.text(), shown.answer(), shown.json(), files, ExitStatus.DONE);
+    return new Answer(
+        shown.text(),
+        shown.answer(),
+        shown.json(),
+        files,
+        ExitStatus.of(study.asWritten().judgement()));
   }
 
   private SpreadSettings settings(SpreadSettings ofCase) {

@@ -54,7 +54,9 @@ class ProfileJsonTest {
             "joint",
             "design_codes",
             "design_codes_note",
+            "softened_reach",
             "requirement",
+            "objections",
             "warnings",
             "cautions"),
         keys(json));

@@ -54,9 +54,14 @@ public final class Choices<E> {
     return List.copyOf(names);
   }
 
+  /** All names in one line. */
+  String listed() {
+    return String.join(", ", names);
+  }
+
   /** What is expected. */
   String expected() {
-    return names.size() == 1 ? names.get(0) : "one of " + String.join(", ", names);
+    return names.size() == 1 ? names.get(0) : "one of " + listed();
   }
 
   /** The end of a message: {@code ; did you mean 'x'?}, or nothing if no name is near. */

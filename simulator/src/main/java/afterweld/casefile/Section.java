@@ -233,6 +233,10 @@ final class Section {
   }
 
   private String unknown(String key) {
+    return UnreadKeys.advice(name, key).orElseGet(() -> mistyped(key));
+  }
+
+  private String mistyped(String key) {
     String hint = Names.hint(key, known);
     return "unknown key "
         + Quoted.of(key)

@@ -125,7 +125,10 @@ final class SideReader {
 
   private String unknownAlloy(String name) {
     String why = fillers.find(name).isPresent() ? ", which is a filler" : "";
-    return "found " + Quoted.of(name) + why + "; expected " + bases.expectedInsteadOf(name);
+    return AlloyNames.uncomputed(name)
+        .map(advice -> "found " + Quoted.of(name) + ", " + advice + ". Computed: " + bases.listed())
+        .orElseGet(
+            () -> "found " + Quoted.of(name) + why + "; expected " + bases.expectedInsteadOf(name));
   }
 
   private Optional<Temper> temper(Section section, Optional<Alloy> alloy) {

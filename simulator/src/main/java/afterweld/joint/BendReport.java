@@ -15,19 +15,20 @@ import java.util.Set;
 
 /**
  * What a strip cut across the weld does in a bend, in every state, bead dressed flush. Before
- * welding it is the unwelded strip that the others are held against.
+ * welding it is the unwelded strip that the others are held against. A weld that is not sound is not
+ * bent.
  *
  * @param strip angle, length, width and load that the case asks for
  * @param thickness of the thinner side, m
  * @param states the states that could be bent, in order
- * @param tests formers of qualification tests
+ * @param test the qualification test of this weld; empty where none is known
  * @param warnings limits of what the numbers mean, and what could not be bent
  */
 public record BendReport(
     BendSettings strip,
     double thickness,
     List<BentState> states,
-    List<BendTest> tests,
+    Optional<BendTest> test,
     List<Warning> warnings) {
 
   /** Why the load matters. */
@@ -42,13 +43,23 @@ public record BendReport(
           + " test. Even stretch is what a tension test reaches before it necks; a sound bend stands"
           + " more.";
 
+  private static final String NO_FORMER =
+      "No former of a guided bend is known here for this pair of metals; take it from the code.";
+
+  private static final String HARDENED_BY_HEAT =
+      "To form the part: bend it before full treatment, or within an hour of the quench and age it"
+          + " afterwards, or annealed and treat it fully afterwards; once aged it stretches least.";
+
+  private static final String HARDENED_BY_WORK =
+      "To form the part: annealed metal stretches most, and no heat treatment brings back what"
+          + " annealing takes from a work-hardened base.";
+
   /** Warnings that are the same for every state and load. */
   private static final Set<String> OF_THE_STRIP = Set.of("wide-strip", "edge-fold");
 
   /** Copies the lists. */
   public BendReport {
     states = List.copyOf(states);
-    tests = List.copyOf(tests);
     warnings = List.copyOf(warnings);
   }
 
@@ -56,7 +67,11 @@ public record BendReport(
   public static BendReport of(SectionProfile profile, BendSettings strip) {
     List<Warning> warnings = new ArrayList<>();
     List<BentState> states = new ArrayList<>();
-    for (int state = 0; state < profile.states().size(); state++) {
+    int bendable = profile.soundness().sound() ? profile.states().size() : 1;
+    if (!profile.soundness().sound()) {
+      warnings.add(new Warning("not-bent", sentence("welded", profile.soundness().note())));
+    }
+    for (int state = 0; state < bendable; state++) {
       bent(profile, state, strip, warnings).ifPresent(states::add);
     }
     sides(profile).ifPresent(warnings::add);
@@ -71,7 +86,7 @@ public record BendReport(
     double thickness =
         Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
     return new BendReport(
-        strip, thickness, states, BendTest.all(), warnings.stream().distinct().toList());
+        strip, thickness, states, BendTest.of(profile.weldCase()), warnings.stream().distinct().toList());
   }
 
   private static Optional<BentState> bent(
@@ -157,7 +172,29 @@ public record BendReport(
   }
 
   private static String sentence(String head, String text) {
-    return Character.toUpperCase(head.charAt(0)) + head.substring(1) + ": " + text + ".";
+    String stop = text.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(head.charAt(0)) + head.substring(1) + ": " + text + stop;
+  }
+
+  /** What the test of this weld asks, or that none is known. */
+  public String asks() {
+    return test.map(one -> "Guided bend by " + BendOutlook.asks(one, thickness) + ".")
+        .orElse(NO_FORMER);
+  }
+
+  /** How the guided bend looks in every state after welding that could be bent. */
+  public List<BendOutlook> outlooks() {
+    return states.stream()
+        .filter(bent -> bent.state() > 0)
+        .flatMap(bent -> test.stream().map(one -> BendOutlook.of(one, bent, thickness)))
+        .toList();
+  }
+
+  /** When to bend the part itself (common practice). */
+  public static String forming(WeldCase weldCase) {
+    boolean byHeat =
+        weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
+    return byHeat ? HARDENED_BY_HEAT : HARDENED_BY_WORK;
   }
 
   /** A state, if it could be bent. */

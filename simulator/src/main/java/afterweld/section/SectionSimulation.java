@@ -136,7 +136,11 @@ public final class SectionSimulation {
     }
     List<StationRun> runs = quick ? line.some(lefts, rights) : line.compute(lefts, rights);
     List<List<StationRun>> others = quick ? List.of() : otherRuns(left, right, runs);
-    List<Station> stations = new StationBands(weldCase, shownStates()).stations(runs, others);
+    List<Station> stations =
+        OverageingLimit.claimed(
+            weldCase,
+            new StationBands(weldCase, shownStates()).stations(runs, others),
+            shownStates());
     return new SectionProfile(
         weldCase,
         Soundness.SOUND,
@@ -273,6 +277,7 @@ public final class SectionSimulation {
     List<Warning> warnings = new ArrayList<>(CaseWarnings.of(weldCase, weldMetal));
     warnings.addAll(heat.warnings());
     RootFusion.warning(weldCase, heat.heats()).ifPresent(warnings::add);
+    OverageingLimit.warning(weldCase).forEach(warnings::add);
     warnings.addAll(ResultWarnings.of(weldCase, runs));
     return warnings.stream().distinct().toList();
   }

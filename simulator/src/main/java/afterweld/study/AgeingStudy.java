@@ -4,6 +4,7 @@ import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.StandardTreatment;
 import afterweld.section.AgeingTrial;
+import afterweld.section.OverageingLimit;
 import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
@@ -11,18 +12,22 @@ import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Hardness and yield of base and weld metal against ageing time at five temperatures around the
  * case's own (or the standard) schedule, the window in which 97 % of the peak is held, and what a
- * paint oven does to the finished part.
+ * paint oven does to the finished part. Values end where {@link OverageingLimit} ends. Metal that
+ * holds nothing that ageing could harden, such as an annealed base, has a window that says so and no
+ * curves.
  *
- * @param curves for each metal, coolest temperature first
+ * @param curves for each metal that ageing can harden, coolest temperature first
  * @param schedule the ageing step; empty if no metal of the case answers to ageing
  * @param ownSchedule whether the case names it
  * @param windows for each metal at the schedule's temperature
@@ -45,6 +50,9 @@ public record AgeingStudy(
   private static final double SLOW_UP_TO = 180 + ZERO_CELSIUS;
   private static final double GAIN = 1.05;
 
+  /** Metal that never reaches this share of what full treatment gives it holds nothing to age. */
+  private static final double HARDENABLE = 0.5;
+
   /** Copies the lists. */
   public AgeingStudy {
     curves = List.copyOf(curves);
@@ -58,7 +66,7 @@ public record AgeingStudy(
    * @param metal left, right or weld
    * @param temperature K
    * @param hours times at temperature, h
-   * @param strengths one for each time
+   * @param strengths one for each time; not predicted beyond the limit of overageing
    */
   public record Curve(
       String metal, double temperature, List<Double> hours, List<Strength> strengths) {
@@ -74,13 +82,26 @@ public record AgeingStudy(
    *
    * @param metal left, right or weld
    * @param from h; the shortest computed time if it is held from the start
-   * @param to h; the end of the computed time if it is held till then
+   * @param to h; the end of the computed time if it is held till then; NaN, as all numbers, if the
+   *     strength is not predicted or nothing is held
    * @param start yield after the shortest computed time, Pa
    * @param peak highest yield, Pa
    * @param scheduled yield after the schedule's time, Pa
+   * @param nothingToAge whether the metal comes to the furnace with nothing that could harden it
    */
   public record Window(
-      String metal, double from, double to, double start, double peak, double scheduled) {
+      String metal,
+      double from,
+      double to,
+      double start,
+      double peak,
+      double scheduled,
+      boolean nothingToAge) {
+    private static Window nothing(String metal) {
+      double none = Double.NaN;
+      return new Window(metal, none, none, none, none, none, true);
+    }
+
     /** Whether ageing adds more than a twentieth to its yield. */
     public boolean answers() {
       return peak > GAIN * start;
@@ -102,7 +123,8 @@ public record AgeingStudy(
    *
    * @param metal left, right or weld
    * @param temperature of the oven, K
-   * @param share of the finished yield that is left after half an hour
+   * @param share of the finished yield that is left after half an hour; NaN if it is beyond the
+   *     limit of overageing
    */
   public record Paint(String metal, double temperature, double share) {}
 
@@ -119,16 +141,7 @@ public record AgeingStudy(
                         "Up to about 180 °C (355 °F) ageing is computed too slow: the usual 8 h at"
                             + " 177 °C (350 °F) counts as the peak of 6061, here it is a little short"
                             + " of it.")));
-    schedule.ifPresent(
-        age ->
-            warnings.add(
-                new Warning(
-                    "overageing-fast",
-                    "Past the peak the curves hold down to about five sixths of it (6061-T6 kept its"
-                        + " minimum yield for over 64 h at 177 °C (350 °F), 16 h at 199 °C (390 °F),"
-                        + " 4 h at 218 °C (425 °F) in published tests). Under that they fall too fast:"
-                        + " 10 h at 260 °C (500 °F) leave 110 MPa (16 ksi) by handbook curves, 90 MPa"
-                        + " (13 ksi) here. Do not rely on the low end.")));
+    schedule.ifPresent(age -> warnings.add(OverageingLimit.aboutCurves()));
     return warnings;
   }
 
@@ -154,10 +167,11 @@ public record AgeingStudy(
 
   private record Work(WeldCase weldCase, List<FurnaceStep> before, Age schedule) {
     AgeingStudy study(boolean own) {
-      List<Metal> metals = metals();
       List<Double> hours = hours();
+      List<Metal> all = metals();
+      List<Metal> hardened = all.stream().filter(metal -> !nothingToAge(metal, hours)).toList();
       List<Curve> curves =
-          metals.stream()
+          hardened.stream()
               .flatMap(
                   metal ->
                       Arrays.stream(OFFSETS)
@@ -170,14 +184,43 @@ public record AgeingStudy(
           curves,
           Optional.of(schedule),
           own,
-          metals.stream().map(metal -> window(metal, scheduled(curves, metal))).toList(),
-          metals.stream().flatMap(metal -> paint(metal).stream()).toList());
+          all.stream()
+              .map(
+                  metal ->
+                      hardened.contains(metal)
+                          ? window(metal, scheduled(curves, metal))
+                          : Window.nothing(metal.name()))
+              .toList(),
+          hardened.stream().flatMap(metal -> paint(metal).stream()).toList());
+    }
+
+    /** Base metal that comes undissolved, and that ageing brings nowhere near its full strength. */
+    private boolean nothingToAge(Metal metal, List<Double> hours) {
+      if (metal.name().equals("weld") || before.stream().anyMatch(SolutionTreat.class::isInstance)) {
+        return false;
+      }
+      Side side = metal.name().equals("left") ? weldCase.left() : weldCase.right();
+      List<FurnaceStep> full =
+          StandardTreatment.full(weldCase).orElseThrow().stream()
+              .takeWhile(step -> !(step instanceof Age))
+              .toList();
+      return peak(metal.trial(), hours)
+          < HARDENABLE * peak(AgeingTrial.base(weldCase, side, full), hours);
+    }
+
+    private double peak(AgeingTrial trial, List<Double> hours) {
+      List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
+      return trial.at(schedule.temperature(), times).stream()
+          .mapToDouble(Strength::yield)
+          .max()
+          .orElseThrow();
     }
 
     private record Request(Metal metal, double temperature) {
       Curve curve(List<Double> hours) {
         List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
-        return new Curve(metal.name(), temperature, hours, metal.trial().at(temperature, times));
+        List<Strength> aged = metal.trial().at(temperature, times);
+        return new Curve(metal.name(), temperature, hours, OverageingLimit.claimed(aged));
       }
     }
 
@@ -210,15 +253,28 @@ public record AgeingStudy(
     }
 
     private Window window(Metal metal, Curve curve) {
-      double[] yields = curve.strengths().stream().mapToDouble(Strength::yield).toArray();
+      double[] yields =
+          curve.strengths().stream()
+              .mapToDouble(Strength::yield)
+              .map(yield -> Double.isNaN(yield) ? 0 : yield)
+              .toArray();
       double peak = Arrays.stream(yields).max().orElseThrow();
-      double scheduled =
-          metal.trial().at(schedule.temperature(), List.of(schedule.time())).get(0).yield();
-      if (Double.isNaN(peak)) {
-        return new Window(metal.name(), peak, peak, peak, peak, scheduled);
+      if (peak == 0) {
+        double none = Double.NaN;
+        return new Window(metal.name(), none, none, none, none, none, false);
       }
+      List<Double> times =
+          Stream.concat(curve.hours().stream().map(hour -> hour * HOUR), Stream.of(schedule.time()))
+              .sorted()
+              .distinct()
+              .toList();
+      double scheduled =
+          OverageingLimit.claimed(metal.trial().at(schedule.temperature(), times))
+              .get(times.indexOf(schedule.time()))
+              .yield();
       HeldTime held = HeldTime.of(curve.hours(), yields, KEPT * peak);
-      return new Window(metal.name(), held.from(), held.to(), yields[0], peak, scheduled);
+      return new Window(
+          metal.name(), held.from(), held.to(), yields[0], peak, scheduled, false);
     }
 
     private List<Paint> paint(Metal metal) {
@@ -239,7 +295,8 @@ public record AgeingStudy(
                   metal.name().equals("left") ? weldCase.left() : weldCase.right(),
                   finished);
       double start = done.at(FurnaceHistory.ROOM, List.of(1.0)).get(0).yield();
-      return done.at(oven, List.of(PAINT_TIME)).get(0).yield() / start;
+      double share = done.at(oven, List.of(PAINT_TIME)).get(0).yield() / start;
+      return OverageingLimit.beyond(share) ? Double.NaN : share;
     }
   }
 }

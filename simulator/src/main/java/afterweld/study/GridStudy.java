@@ -9,22 +9,22 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A map of the joint over one or two inputs. The arc efficiency of the case as written is kept, so
- * that the bead follows the inputs. Values are of the last state, best estimates, the lowest yield
- * with its error band.
+ * that the bead follows the inputs. Values are of the last state; places are ranked by what the
+ * case requires ({@link Aim}).
  *
+ * @param aim what places are ranked by
  * @param axes one or two
  * @param nodes with the first axis running fastest
+ * @param asWritten the joint of the case as it is written
+ * @param efficiencies arc efficiency of each pass all over the map
  */
-public record GridStudy(List<Axis> axes, List<Node> nodes) {
-  private static final Comparator<Node> BY_YIELD = Comparator.comparingDouble(Node::lowestYield);
+public record GridStudy(
+    Aim aim, List<Axis> axes, List<Node> nodes, JointPlace asWritten, List<Double> efficiencies) {
   private static final int ALONE = 25;
   private static final int TOGETHER = 11;
 
@@ -32,6 +32,7 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
   public GridStudy {
     axes = List.copyOf(axes);
     nodes = List.copyOf(nodes);
+    efficiencies = List.copyOf(efficiencies);
   }
 
   /**
@@ -49,47 +50,36 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
   }
 
   /**
-   * One place of the map.
+   * One place of the map. Where nothing is claimed of the joint all numbers but the bead's are NaN.
    *
    * @param values of the axes, SI or kelvin
-   * @param lowestYield lowest local yield, Pa
-   * @param lowestYieldLow low end of its error band, Pa
-   * @param lowestYieldHigh high end
-   * @param tensile of the joint dressed flush, Pa
+   * @param joint the joint there
+   * @param lowestYield lowest local yield with its error band, Pa
    * @param softenedWidth from the first to the last metal whose yield is over 2 % below the base of
    *     its side before welding, be it softened base or weld metal, m
-   * @param beadWidth widest bead, m
-   * @param noWeld why there is no weld; empty if there is one, and the numbers are NaN if not
+   * @param beadWidth widest bead, m; NaN where there is no weld
    */
   public record Node(
       List<Double> values,
-      double lowestYield,
-      double lowestYieldLow,
-      double lowestYieldHigh,
-      double tensile,
+      JointPlace joint,
+      Band lowestYield,
       double softenedWidth,
-      double beadWidth,
-      String noWeld) {}
-
-  /** The place with the lowest yield, among those that have one. */
-  public Optional<Node> weakest() {
-    return known().min(BY_YIELD);
+      double beadWidth) {
+    /** What it is ranked by; NaN where it is blank. */
+    public double value() {
+      return joint.value();
+    }
   }
 
-  /** The place whose lowest yield is highest. */
-  public Optional<Node> strongest() {
-    return known().max(BY_YIELD);
+  /** A value with its error band, Pa. */
+  public record Band(double middle, double low, double high) {
+    /** Nothing is claimed. */
+    public static final Band NONE = new Band(Double.NaN, Double.NaN, Double.NaN);
   }
 
-  private Stream<Node> known() {
-    return nodes.stream().filter(node -> Double.isFinite(node.lowestYield()));
-  }
-
-  /** Whether the weakest and the strongest place lie each in the error band of the other. */
-  public boolean insideErrorBand() {
-    return weakest().isPresent()
-        && strongest().orElseThrow().lowestYield() <= weakest().orElseThrow().lowestYieldHigh()
-        && weakest().orElseThrow().lowestYield() >= strongest().orElseThrow().lowestYieldLow();
+  /** Which places are best. */
+  public Ranking ranking() {
+    return new Ranking(nodes.stream().map(Node::joint).toList());
   }
 
   /** Number of steps along each axis. */
@@ -106,25 +96,30 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
    * Computes a map.
    *
    * @param gauge gauge length of the tension test, m
+   * @param asked what the case requires
    * @param done called after every place, from any thread
    * @throws HeatInputException if the case as written makes no weld
    */
-  public static GridStudy of(WeldCase weldCase, double gauge, List<Axis> axes, Runnable done) {
+  public static GridStudy of(
+      WeldCase weldCase, double gauge, Requirement asked, List<Axis> axes, Runnable done) {
     List<PassHeat> heats = SectionSimulation.heats(weldCase);
     List<Pass> fixed = heats.stream().map(PassHeat::passAtThisEfficiency).toList();
     double dilution = weldCase.filler().dilution();
     WeldCase kept = CaseChange.dilution(CaseChange.withPasses(weldCase, fixed), dilution);
+    JointPlace asWritten = JointPlace.of(SectionSimulation.run(weldCase), gauge, asked);
     List<Node> nodes =
         IntStream.range(0, size(axes.size()))
             .parallel()
             .mapToObj(
                 place -> {
-                  Node node = node(kept, gauge, values(axes, place), axes);
+                  List<Double> values = values(axes, place);
+                  Node node = node(at(kept, axes, values), gauge, asked, values);
                   done.run();
                   return node;
                 })
             .toList();
-    return new GridStudy(axes, nodes);
+    List<Double> efficiencies = heats.stream().map(PassHeat::efficiency).toList();
+    return new GridStudy(Aim.of(asked), axes, nodes, asWritten, efficiencies);
   }
 
   private static List<Double> values(List<Axis> axes, int place) {
@@ -137,28 +132,31 @@ public record GridStudy(List<Axis> axes, List<Node> nodes) {
     return values;
   }
 
-  private static Node node(WeldCase kept, double gauge, List<Double> values, List<Axis> axes) {
+  private static WeldCase at(WeldCase kept, List<Axis> axes, List<Double> values) {
     WeldCase at = kept;
     for (int axis = 0; axis < axes.size(); axis++) {
       at = axes.get(axis).input().at(at, values.get(axis));
     }
+    return at;
+  }
+
+  private static Node node(WeldCase at, double gauge, Requirement asked, List<Double> values) {
     try {
       SectionProfile profile = SectionSimulation.run(at);
-      SectionReading banded = new SectionReading(profile);
-      SectionReading reading = banded.exact();
-      Estimate weakest = banded.weakest();
-      return new Node(
-          values,
-          reading.lowestYield(),
-          weakest.low().yield(),
-          weakest.high().yield(),
-          JointRun.of(reading, gauge, Requirement.NONE).tensile(),
-          reading.softenedWidth(gauge),
-          2 * profile.passes().stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow(),
-          "");
+      JointPlace joint = JointPlace.of(profile, gauge, asked);
+      double bead =
+          2 * profile.passes().stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow();
+      if (!joint.blank().isEmpty()) {
+        return new Node(values, joint, Band.NONE, Double.NaN, bead);
+      }
+      SectionReading reading = new SectionReading(profile);
+      Estimate weakest = reading.weakest();
+      Band lowest =
+          new Band(weakest.middle().yield(), weakest.low().yield(), weakest.high().yield());
+      return new Node(values, joint, lowest, reading.exact().softenedWidth(gauge), bead);
     } catch (HeatInputException noWeld) {
-      double none = Double.NaN;
-      return new Node(values, none, none, none, none, none, none, noWeld.getMessage());
+      JointPlace none = JointPlace.none("No weld: " + noWeld.getMessage() + ".");
+      return new Node(values, none, Band.NONE, Double.NaN, Double.NaN);
     }
   }
 }

@@ -121,6 +121,46 @@ class BendReportTest {
     assertTrue(test.status().contains("second-hand"));
   }
 
+  private static double former(String left, String temper, String right, String filler) {
+    return BendTest.of(
+            new Cases(
+                    Cases.side(left, temper, 0.006),
+                    Cases.side(right, right.startsWith("6") ? temper : "O", 0.006),
+                    Cases.filler(filler, 0.4),
+                    Cases.butt("6061", "T6").passes(),
+                    Cases.DAY,
+                    List.of())
+                .weldCase())
+        .map(BendTest::formerThicknesses)
+        .orElse(Double.NaN);
+  }
+
+  /** AWS D1.2:2014, table of guided bends (second-hand); groups from memory. */
+  @Test
+  void everyWeldHasTheFormerOfItsOwnMetal() {
+    assertEquals(16.5, former("6061", "T6", "6061", "4043"));
+    assertEquals(16.5, former("6061", "T6", "5083", "5356"), "the wider of the two");
+    assertEquals(16.5, former("6061", "O", "6061", "4043"), "the filler asks for it");
+    assertEquals(20.0 / 3, former("6061", "O", "6061", "5356"), 1e-3);
+    assertEquals(20.0 / 3, former("5083", "O", "5083", "5183"), 1e-3);
+    assertEquals(4, former("5052", "O", "3003", "5356"));
+    assertTrue(Double.isNaN(former("A356", "T6", "6061", "4043")), "no former for castings");
+  }
+
+  @Test
+  void onlyMetalThatStretchesAsFarAsTheTestAsksIsLikelyToPass() {
+    BendReport report = report(WELDED);
+    double asked = report.test().orElseThrow().strain(report.thickness());
+    assertEquals(report.states().size() - 1, report.outlooks().size());
+    for (BendOutlook outlook : report.outlooks()) {
+      BentState bent = report.state(outlook.state()).orElseThrow();
+      assertEquals(asked <= bent.least().strain(), outlook.wrapped() == BendOutlook.Word.LIKELY);
+      double kink = bent.couples().averagedKinkFactor();
+      assertEquals(
+          kink * asked <= bent.sharpest().strain(), outlook.plunged() == BendOutlook.Word.LIKELY);
+    }
+  }
+
   /** The specimen of 6061 is cut down to 3.2 mm (1/8 in), so a thick plate asks no more. */
   @Test
   void aThickPlateIsCutDownForItsTest() {

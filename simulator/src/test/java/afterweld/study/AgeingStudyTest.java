@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.AgeingTrial;
 import afterweld.section.Cases;
+import afterweld.section.OverageingLimit;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Ramp;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,7 +113,51 @@ class AgeingStudyTest {
   @Test
   void whatTheCurvesCannotBeTrustedForIsSaid() {
     List<String> codes = STUDY.warnings().stream().map(Warning::code).toList();
-    assertEquals(List.of("ageing-slow", "overageing-fast"), codes);
+    assertEquals(List.of("ageing-slow", "overageing-limit"), codes);
     assertTrue(AgeingStudy.of(Cases.butt("5083", "H116").weldCase()).warnings().isEmpty());
+  }
+
+  private static List<Strength> agedT6(double celsius) {
+    WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
+    List<Double> times = STUDY.curves().get(0).hours().stream().map(hour -> hour * 3600).toList();
+    return OverageingLimit.claimed(
+        AgeingTrial.base(weldCase, weldCase.left(), List.of()).at(celsius + 273.15, times));
+  }
+
+  /** What the published tests reached is given; what lies far beyond them is not. */
+  @ParameterizedTest
+  @CsvSource({"177, 64, 300", "192, 16, 99", "207, 4, 25", "235, 0.5, 6.3"})
+  void overagedMetalHasAValueAsFarAsTestsGoAndNoFurther(
+      double celsius, double tested, double beyond) {
+    List<Double> hours = STUDY.curves().get(0).hours();
+    List<Strength> aged = agedT6(celsius);
+    for (int i = 0; i < hours.size(); i++) {
+      String where = celsius + " °C " + hours.get(i) + " h";
+      if (hours.get(i) <= tested) {
+        assertTrue(aged.get(i).predicted(), where);
+      } else if (hours.get(i) >= 0.98 * beyond) {
+        assertFalse(aged.get(i).predicted(), where);
+      }
+    }
+  }
+
+  private static AgeingStudy aged(String temper) {
+    return AgeingStudy.of(
+        Cases.butt("6061", temper)
+            .then(List.of(new Age(450, 8 * 3600, Ramp.BY_FURNACE, false)))
+            .weldCase());
+  }
+
+  /** Fact of the trade: annealed metal holds nothing that ageing alone could harden. */
+  @Test
+  void annealedMetalHasNothingToAgeAndSoNoWindow() {
+    AgeingStudy annealed = aged("O");
+    AgeingStudy.Window base = annealed.windows().get(0);
+    assertTrue(base.nothingToAge() && !base.answers());
+    assertTrue(Double.isNaN(base.from()) && Double.isNaN(base.to()));
+    assertTrue(annealed.curves().stream().noneMatch(curve -> curve.metal().equals("left")));
+    assertFalse(aged("T6").windows().get(0).nothingToAge());
+    assertFalse(aged("T4").windows().get(0).nothingToAge());
+    assertTrue(aged("T4").windows().get(0).answers());
   }
 }

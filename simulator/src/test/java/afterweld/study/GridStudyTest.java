@@ -1,14 +1,17 @@
 package afterweld.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.choice.Requirement;
+import afterweld.joint.JointReport;
 import afterweld.section.Cases;
+import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
 import afterweld.study.GridStudy.Axis;
 import afterweld.study.GridStudy.Node;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
@@ -26,6 +29,7 @@ class GridStudyTest {
         GridStudy.of(
             CASE,
             0.05,
+            Requirement.NONE,
             List.of(new Axis(GridInput.TRAVEL_SPEED, 2.4e-3, 4e-3)),
             done::incrementAndGet);
     assertEquals(25, study.nodes().size());
@@ -43,47 +47,69 @@ class GridStudyTest {
     double speed = CASE.passes().get(0).travelSpeed();
     GridStudy study =
         GridStudy.of(
-            CASE, 0.05, List.of(new Axis(GridInput.TRAVEL_SPEED, speed, 2 * speed)), () -> {});
+            CASE,
+            0.05,
+            Requirement.NONE,
+            List.of(new Axis(GridInput.TRAVEL_SPEED, speed, 2 * speed)),
+            () -> {});
     assertEquals(6e-3, study.nodes().get(0).beadWidth(), 1e-6);
+  }
+
+  private static GridStudy overCurrent(Requirement asked, double from) {
+    return GridStudy.of(
+        CASE, 0.05, asked, List.of(new Axis(GridInput.CURRENT, from, 110)), () -> {});
   }
 
   @Test
   void wherePassesMeltNothingTheReasonStands() {
-    GridStudy study =
-        GridStudy.of(CASE, 0.05, List.of(new Axis(GridInput.CURRENT, 5, 110)), () -> {});
+    GridStudy study = overCurrent(Requirement.NONE, 5);
     Node cold = study.nodes().get(0);
-    assertTrue(Double.isNaN(cold.lowestYield()) && !cold.noWeld().isEmpty());
-    assertTrue(study.nodes().get(24).noWeld().isEmpty());
+    assertTrue(Double.isNaN(cold.value()) && cold.joint().blank().startsWith("No weld"));
+    assertTrue(study.nodes().get(24).joint().blank().isEmpty());
   }
 
-  private static Node yields(double low, double middle, double high) {
-    return new Node(List.of(1.0), middle, low, high, 2 * middle, 0, 0, "");
-  }
-
-  private static GridStudy of(Node... nodes) {
-    return new GridStudy(List.of(new Axis(GridInput.CURRENT, 5, 110)), List.of(nodes));
+  /** The best place, written as a case, is the joint that the profile computes. */
+  @Test
+  void theBestPlaceWrittenAsACaseHasTheSameStrength() {
+    GridStudy study = overCurrent(Requirement.NONE, 90);
+    Node best = study.nodes().get(study.ranking().best().orElseThrow());
+    WeldCase written =
+        CaseChange.passes(
+            CASE,
+            pass ->
+                CaseChange.pass(
+                    CaseChange.heat(
+                        pass,
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(study.efficiencies().get(0))),
+                    best.values().get(0),
+                    pass.voltage(),
+                    pass.travelSpeed(),
+                    pass.startTemperature()));
+    double profile =
+        JointReport.finished(SectionSimulation.run(written), 0.05).tensile().orElseThrow();
+    assertEquals(profile, best.value(), 1e-6 * profile);
+    assertEquals(profile, best.joint().figures().tensile(), 1e-6 * profile);
   }
 
   @Test
-  void differencesSmallerThanTheBandAreNoDifferences() {
-    Node none = new Node(List.of(1.0), Double.NaN, 0, 0, 0, 0, 0, "cold");
-    assertTrue(of(yields(80, 100, 120), none, yields(90, 115, 140)).insideErrorBand());
-    assertFalse(of(yields(80, 100, 120), yields(110, 130, 150)).insideErrorBand());
-    assertFalse(of(none).insideErrorBand());
-    assertEquals(
-        130,
-        of(yields(80, 100, 120), none, yields(110, 130, 150))
-            .strongest()
-            .orElseThrow()
-            .lowestYield());
+  void whatTheCaseRequiresRanks() {
+    Requirement hardness =
+        new Requirement(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(50),
+            Optional.empty(),
+            OptionalDouble.empty());
+    Node node = overCurrent(hardness, 100).nodes().get(0);
+    assertEquals(node.joint().figures().hardness(), node.value());
+    assertTrue(node.value() > 30 && node.value() < 130, "HV " + node.value());
   }
 
   @Test
   void theLowestYieldLiesInItsBand() {
-    GridStudy study =
-        GridStudy.of(CASE, 0.05, List.of(new Axis(GridInput.CURRENT, 100, 110)), () -> {});
-    Node node = study.nodes().get(0);
-    assertTrue(node.lowestYieldLow() < 0.95 * node.lowestYield());
-    assertTrue(node.lowestYieldHigh() > 1.05 * node.lowestYield());
+    Node node = overCurrent(Requirement.NONE, 100).nodes().get(0);
+    assertTrue(node.lowestYield().low() < 0.95 * node.lowestYield().middle());
+    assertTrue(node.lowestYield().high() > 1.05 * node.lowestYield().middle());
   }
 }

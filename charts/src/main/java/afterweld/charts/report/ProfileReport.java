@@ -11,6 +11,7 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
+import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
@@ -91,6 +92,9 @@ public final class ProfileReport {
     values.put("codes", joint.codes().stream().map(this::codeRow).toList());
     putMember(values);
     values.put("codesNote", joint.codesNote());
+    values.put(
+        "softened",
+        SoftenedReach.of(profile, joint.codes()).stream().map(SoftenedReach::sentence).toList());
     values.put("warnings", warnings());
     values.put("cautions", profile.cautions());
     values.put("count", profile.stations().size());

@@ -1,0 +1,87 @@
+package afterweld.joint;
+
+import afterweld.section.BothUnits;
+import afterweld.section.Zone;
+import java.util.Locale;
+
+/**
+ * What the computed strip says about a guided bend of it in one state, for a sound weld. Only metal
+ * that stretches evenly as far as the test asks is called likely to pass: a bend does not neck, so
+ * where it asks more nothing is known, and the test decides.
+ *
+ * @param state place in the profile's list of states
+ * @param wrapped outlook in a wrap-around jig, where every place gets the same radius
+ * @param plunged outlook under a plunger, where the soft band takes more than its share
+ * @param text a sentence for people, without the name of the state
+ */
+public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
+  /** How it looks. */
+  public enum Word {
+    LIKELY("likely to pass"),
+    OPEN("open");
+
+    private final String label;
+
+    Word(String label) {
+      this.label = label;
+    }
+
+    /** The words used in results. */
+    public String label() {
+      return label;
+    }
+
+    private static Word of(double asked, double stretch) {
+      return asked <= stretch ? LIKELY : OPEN;
+    }
+  }
+
+  /**
+   * The outlook of one state.
+   *
+   * @param thickness of the plate, m
+   */
+  static BendOutlook of(BendTest test, BentState bent, double thickness) {
+    double asked = test.strain(thickness);
+    double kink = Math.max(1, bent.couples().averagedKinkFactor());
+    Word wrapped = Word.of(asked, bent.least().strain());
+    Word plunged = Word.of(kink * asked, bent.sharpest().strain());
+    String text =
+        String.format(
+            Locale.ROOT,
+            "in a wrap-around jig %s: the test asks %.1f %% of the outer surface, every metal of the"
+                + " strip stretches evenly by at least %.1f %% (%s). Under a plunger %s: the sharpest"
+                + " place (%s) takes about %.1f times its share, %.1f %%, and stretches evenly by %.1f"
+                + " %%",
+            wrapped.label(),
+            100 * asked,
+            100 * bent.least().strain(),
+            metal(bent.least().zone()),
+            plunged.label(),
+            metal(bent.sharpest().zone()),
+            kink,
+            100 * kink * asked,
+            100 * bent.sharpest().strain());
+    return new BendOutlook(bent.state(), wrapped, plunged, text);
+  }
+
+  private static String metal(String zone) {
+    return zone.equals(Zone.FUSION.label()) ? "weld metal" : zone;
+  }
+
+  /** What the test of a weld asks, in words. */
+  static String asks(BendTest test, double thickness) {
+    boolean cut =
+        test.specimen().isPresent() && test.specimen().getAsDouble() < thickness;
+    return String.format(
+        Locale.ROOT,
+        "%s, %s: a former of %.3g thicknesses%s, %s (%s: %s)",
+        test.code(),
+        test.metals(),
+        test.formerThicknesses(),
+        cut ? " of a specimen cut to " + BothUnits.length(test.specimen().getAsDouble()) : "",
+        BothUnits.length(test.formerDiameter(thickness)),
+        test.source(),
+        test.status());
+  }
+}

@@ -1,0 +1,123 @@
+package afterweld.study;
+
+import afterweld.choice.Judgement;
+import afterweld.choice.LowestAverage;
+import afterweld.choice.Objection;
+import afterweld.choice.Objection.Severity;
+import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
+import afterweld.choice.ScheduleCheck;
+import afterweld.choice.Verdict;
+import afterweld.joint.CrossWeldTension;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
+import afterweld.section.CrackWarnings;
+import afterweld.section.Estimate;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
+import afterweld.section.Warning;
+import afterweld.strength.Strength;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * A joint made with other inputs, as every command sees it: its strengths, how it stands against
+ * what the case requires, and what keeps it from being called best.
+ *
+ * @param value what it is ranked by: Pa, HV or a share of what is asked; NaN where it is blank
+ * @param valueLow the same at the low end of the model's error
+ * @param figures its strengths
+ * @param judgement on what the case requires
+ * @param blank why nothing is claimed of it; empty if something is
+ * @param objections what speaks against making it; it is never best with one
+ */
+public record JointPlace(
+    double value,
+    double valueLow,
+    JointFigures figures,
+    Judgement judgement,
+    String blank,
+    List<String> objections) {
+  /** What stands where a strength is missing for another reason than an unsound weld. */
+  static final String NOT_PREDICTED = "The strength is not predicted.";
+
+  /** Copies the list. */
+  public JointPlace {
+    objections = List.copyOf(objections);
+    if (blank.isEmpty() == Double.isNaN(value)) {
+      throw new IllegalArgumentException("a value " + value + " with the reason '" + blank + "'");
+    }
+  }
+
+  /** A place where there is no weld. */
+  public static JointPlace none(String why) {
+    return blank(why, new Judgement(Verdict.NOT_MET, OptionalDouble.empty(), List.of(why)));
+  }
+
+  private static JointPlace blank(String why, Judgement judgement) {
+    String sentence = why.substring(0, 1).toUpperCase(Locale.ROOT) + why.substring(1);
+    return new JointPlace(
+        Double.NaN, Double.NaN, JointFigures.NONE, judgement, sentence, List.of());
+  }
+
+  /** The finished joint of a profile. */
+  public static JointPlace of(SectionProfile profile, double gauge, Requirement asked) {
+    JointStrength joint = JointReport.finished(profile, gauge);
+    Judgement judgement =
+        RequirementCheck.judge(profile, Optional.of(joint), asked, UnitSystem.METRIC);
+    if (!profile.soundness().sound()) {
+      return blank(profile.soundness().note(), judgement);
+    }
+    LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
+    JointFigures middle =
+        new JointFigures(
+            joint.decidingYield().orElse(Double.NaN),
+            tensile(joint.middle()),
+            lowest.of(Estimate::middle, Strength::hardness));
+    JointFigures low =
+        new JointFigures(
+            joint.decidingYieldLow().orElse(Double.NaN),
+            tensile(joint.low()),
+            lowest.of(Estimate::low, Strength::hardness));
+    Aim aim = Aim.of(asked);
+    double value = aim.of(middle);
+    return new JointPlace(
+        value,
+        aim.of(low),
+        middle,
+        judgement,
+        Double.isNaN(value) ? why(joint) : "",
+        objections(profile));
+  }
+
+  private static String why(JointStrength joint) {
+    return joint.middle().isPresent()
+        ? "No proof stress: " + joint.proofNote() + "."
+        : NOT_PREDICTED;
+  }
+
+  private static double tensile(Optional<CrossWeldTension> pull) {
+    return pull.map(CrossWeldTension::tensile).orElse(Double.NaN);
+  }
+
+  /** What the other commands say against it: its cracking and its heat treatment. */
+  private static List<String> objections(SectionProfile profile) {
+    Stream<String> cracking =
+        profile.warnings().stream()
+            .filter(warning -> warning.code().equals(CrackWarnings.PRONE))
+            .map(Warning::text);
+    Stream<String> treatment =
+        ScheduleCheck.of(profile.weldCase()).stream()
+            .filter(objection -> objection.severity() != Severity.NOTED)
+            .map(Objection::text);
+    return Stream.concat(cracking, treatment).toList();
+  }
+
+  /** Whether it may be ranked. */
+  public boolean ranked() {
+    return blank.isEmpty() && objections.isEmpty();
+  }
+}

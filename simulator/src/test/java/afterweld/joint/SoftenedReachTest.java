@@ -1,0 +1,49 @@
+package afterweld.joint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.section.Cases;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SoftenedReachTest {
+  private static final SectionProfile WELDED =
+      SectionSimulation.runThin(Cases.butt("6061", "T6").weldCase());
+
+  private static DesignCodeValue width(double mm) {
+    return new DesignCodeValue("EN 1999-1-1", "", "HAZ half width, TIG", mm, "mm", "memory");
+  }
+
+  private static SoftenedReach reach(double codeWidth) {
+    return SoftenedReach.of(WELDED, List.of(width(codeWidth))).get(0);
+  }
+
+  /** Hardness dips of ordinary welds end 15 to 30 mm from the centre (common practice). */
+  @Test
+  void theDipEndsWhereTraversesShowItAndInsideTheTail() {
+    SoftenedReach reach = reach(30);
+    assertTrue(reach.dip() > 0.010 && reach.dip() < 0.030, "dip " + reach.dip());
+    assertTrue(reach.anyLoss() > reach.dip());
+  }
+
+  @Test
+  void theLargerWidthIsTheOneToDesignWith() {
+    SoftenedReach narrow = reach(5);
+    assertEquals(narrow.anyLoss(), narrow.design());
+    assertTrue(narrow.sentence().contains("wider than the half width of the code"));
+    assertTrue(narrow.sentence().contains("hardness traverse or a macro"));
+    SoftenedReach wide = reach(80);
+    assertEquals(0.080, wide.design(), 1e-12);
+    assertTrue(wide.sentence().contains("is the larger: design with it"));
+  }
+
+  @Test
+  void whereNoCodeValueIsKnownTheComputedOneStandsAlone() {
+    SoftenedReach alone = SoftenedReach.of(WELDED, List.of()).get(0);
+    assertTrue(alone.code().isEmpty());
+    assertEquals(alone.anyLoss(), alone.design());
+  }
+}

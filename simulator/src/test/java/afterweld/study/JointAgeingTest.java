@@ -1,0 +1,59 @@
+package afterweld.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.choice.Requirement;
+import afterweld.joint.JointReport;
+import afterweld.section.Cases;
+import afterweld.section.SectionSimulation;
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Ramp;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class JointAgeingTest {
+  private static final Cases CASE = Cases.butt("6061", "T6");
+  private static final WeldCase TREATED = CASE.then(Cases.fullTreatment("6061")).weldCase();
+
+  private static double profile(WeldCase weldCase) {
+    return JointReport.finished(SectionSimulation.run(weldCase), 0.05).tensile().orElseThrow();
+  }
+
+  /** The schedule, and the best ageing written as a case, are the joints that a profile computes. */
+  @Test
+  void theBestAgeingWrittenAsACaseHasTheSameStrength() {
+    JointAgeing ageing = JointAgeing.of(TREATED, 0.05, Requirement.NONE);
+    double scheduled = ageing.schedule().orElseThrow().joint().value();
+    assertEquals(profile(TREATED), scheduled, 1e-6 * scheduled);
+    assertEquals(scheduled, ageing.asWritten().value(), 1e-6 * scheduled);
+    JointAgeing.Trial best = ageing.trials().get(ageing.ranking().best().orElseThrow());
+    List<FurnaceStep> steps = new ArrayList<>(TREATED.afterWeld());
+    steps.set(steps.size() - 1, new Age(best.temperature(), best.time(), Ramp.BY_FURNACE, false));
+    double written = profile(TREATED.withAfterWeld(steps));
+    assertEquals(written, best.joint().value(), 1e-6 * written);
+    assertTrue(ageing.gains(), "full treatment makes the joint stronger than as welded");
+  }
+
+  /** Fact of the trade: ageing alone does nothing for an annealed joint. */
+  @Test
+  void annealedMetalGainsNothingByAgeing() {
+    WeldCase annealed =
+        Cases.butt("6061", "O")
+            .then(List.of(new Age(450, 8 * 3600, Ramp.BY_FURNACE, false)))
+            .weldCase();
+    assertFalse(JointAgeing.of(annealed, 0.05, Requirement.NONE).gains());
+  }
+
+  @Test
+  void whereNothingHardensThereIsNothingToTry() {
+    JointAgeing none =
+        JointAgeing.of(Cases.butt("5083", "H116").weldCase(), 0.05, Requirement.NONE);
+    assertTrue(none.trials().isEmpty() && none.schedule().isEmpty());
+    assertTrue(none.asWritten().value() > 0);
+  }
+}
