@@ -77,17 +77,31 @@ record Measure(
       return bad("found " + Quoted.of(text) + ", which is not a number", "");
     }
     double value = written.toInside().applyAsDouble(number);
-    if (Double.isInfinite(value)) {
+    if (!Double.isFinite(unit.fromInside().applyAsDouble(value))) {
       return bad("found " + Quoted.of(text) + ", which is infinite", "");
     }
-    return inRange(value) ? new Reading(value, "") : outside(text, value, written);
+    return inRange(value) ? new Reading(inside(value), "") : outside(text, value, written);
   }
 
   private boolean inRange(double value) {
     double shown = unit.fromInside().applyAsDouble(value);
-    double slack = ROUNDING * Math.max(Math.abs(low), Math.abs(high));
-    boolean tooLow = aboveLow ? shown <= low : shown < low - slack;
-    return !tooLow && shown <= high + slack;
+    boolean tooLow = aboveLow ? shown <= low : shown < low - slack(low);
+    return !tooLow && shown <= high + slack(high);
+  }
+
+  /** Only a unit whose zero lies elsewhere turns a zero into a little more or less than it. */
+  private double slack(double limit) {
+    boolean shifted = dimension == Dimension.TEMPERATURE;
+    return ROUNDING * (shifted ? Unit.ZERO_CELSIUS : Math.abs(limit));
+  }
+
+  /**
+   * What lies beyond a limit by no more than rounding is that limit, so that nothing exceeds it.
+   */
+  private double inside(double value) {
+    double shown = unit.fromInside().applyAsDouble(value);
+    boolean beyond = shown < low || shown > high;
+    return beyond ? unit.toInside().applyAsDouble(Math.max(low, Math.min(high, shown))) : value;
   }
 
   private Reading outside(String text, double value, Unit written) {

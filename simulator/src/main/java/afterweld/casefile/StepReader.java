@@ -18,15 +18,15 @@ import java.util.OptionalDouble;
  */
 final class StepReader {
   private static final Measure SET = Measure.within("temperature", TEMPERATURE, 50, 650, "°C");
-  private static final Measure SOAK = Measure.above("soak", TIME, 0, 1000, "h");
-  private static final Measure HOLD = Measure.above("time", TIME, 0, 1000, "h");
+  private static final Measure SOAK = Measure.within("soak", TIME, 0.001, 1000, "h");
+  private static final Measure HOLD = Measure.within("time", TIME, 0.001, 1000, "h");
   private static final Measure BATH = Measure.within("temperature", TEMPERATURE, -50, 250, "°C");
   private static final Measure WATER = Measure.within("temperature", TEMPERATURE, 0, 100, "°C");
   private static final Measure DELAY = Measure.within("delay", TIME, 0, 3600, "s");
-  private static final Measure RATE = rate("rate", 5000, "K/s");
-  private static final Measure RAMP_RATE = rate("ramp", 100, "K/s");
-  private static final Measure RAMP_TIME = Measure.above("ramp", TIME, 0, 1000, "h");
-  private static final Measure COOLING = rate("cooling", 360_000, "K/h");
+  private static final Measure RATE = rate("rate", 0.005, 5000, "K/s");
+  private static final Measure RAMP_RATE = rate("ramp", 0.02, 6000, "K/min");
+  private static final Measure RAMP_TIME = Measure.within("ramp", TIME, 0.001, 1000, "h");
+  private static final Measure COOLING = rate("cooling", 1, 360_000, "K/h");
   private static final Choices<QuenchMedium> MEDIA =
       Choices.of(List.of(QuenchMedium.values()), QuenchMedium::label);
   private static final Choices<FurnaceStep.Furnace> FURNACES =
@@ -58,8 +58,9 @@ final class StepReader {
     };
   }
 
-  private static Measure rate(String key, double high, String unit) {
-    return Measure.above(key, TEMPERATURE_RATE, 0, high, unit);
+  /** Slower than a furnace that is left to itself overnight is no rate that anybody means. */
+  private static Measure rate(String key, double low, double high, String unit) {
+    return Measure.within(key, TEMPERATURE_RATE, low, high, unit);
   }
 
   FurnaceStep solutionTreat(Section section) {

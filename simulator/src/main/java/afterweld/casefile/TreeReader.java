@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
@@ -48,7 +47,9 @@ final class TreeReader {
     try (JsonParser parser = format.createParser(text)) {
       return new TreeReader(parser, text, faults).document();
     } catch (JsonProcessingException broken) {
-      faults.add(placeOf(broken), (json ? "not valid JSON: " : "not valid YAML: ") + words(broken));
+      faults.add(
+          placeOf(broken),
+          (json ? "not valid JSON: " : "not valid YAML: ") + BrokenText.words(broken, json));
     } catch (IOException impossible) {
       throw new IllegalStateException("reading from memory failed", impossible);
     }
@@ -172,27 +173,6 @@ final class TreeReader {
       return new Place(yaml.getProblemMark().getLine() + 1, yaml.getProblemMark().getColumn() + 1);
     }
     return broken.getLocation() == null ? Place.START : placeOf(broken.getLocation());
-  }
-
-  private static String words(JsonProcessingException broken) {
-    if (broken.getCause() instanceof MarkedYAMLException yaml) {
-      return yamlWords(String.valueOf(yaml.getProblem()));
-    }
-    if (broken instanceof JsonEOFException) {
-      return "the text ends before its last bracket, brace or quote is closed";
-    }
-    String message = broken.getOriginalMessage();
-    return message.startsWith("Expected a field name") ? "expected a plain key" : oneLine(message);
-  }
-
-  private static String yamlWords(String problem) {
-    return problem.contains("TAB")
-        ? "found a tab before the text; expected blanks"
-        : oneLine(problem);
-  }
-
-  private static String oneLine(String message) {
-    return message.replaceAll("\\s+", " ").strip();
   }
 
   /** Stops the pass where going on would take long and tell nothing. */

@@ -65,7 +65,9 @@ class BrokenFileTest {
   @Test
   void aKeyInAPlainTextIsReportedAtItsColon() {
     assertFaults(
-        "title: arm: left\n", "arm^:", "not valid YAML: mapping values are not allowed here");
+        "title: arm: left\n",
+        "arm^:",
+        "not valid YAML: found a second colon in one line; put a text with a colon into quotes");
   }
 
   @Test

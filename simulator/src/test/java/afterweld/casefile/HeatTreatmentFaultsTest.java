@@ -76,7 +76,7 @@ class HeatTreatmentFaultsTest {
         "^anneal",
         "anneal has no temperature; expected a temperature from 50 to 650 °C (units: °C, °F, K)",
         "^anneal",
-        "anneal has no time; expected a time above 0, up to 1000 h (units: s, min, h, days)",
+        "anneal has no time; expected a time from 0.001 to 1000 h (units: s, min, h, days)",
         "^hold",
         "unknown key 'hold'; known here: temperature, time, cooling",
         "natural_age: ^2",
@@ -165,11 +165,11 @@ class HeatTreatmentFaultsTest {
               - age: {temperature: 170 °C, time: 60 days}
             """),
         "^0 h}",
-        "soak: found '0 h'; expected a time above 0, up to 1000 h",
+        "soak: found '0 h'; expected a time from 0.001 to 1000 h",
         "^6000 K/s",
-        "rate: found '6000 K/s'; expected a rate of temperature above 0, up to 5000 K/s",
+        "rate: found '6000 K/s'; expected a rate of temperature from 0.005 to 5000 K/s",
         "^60 days",
-        "time: found '60 days' (1440 h); expected a time above 0, up to 1000 h");
+        "time: found '60 days' (1440 h); expected a time from 0.001 to 1000 h");
   }
 
   @Test
@@ -195,8 +195,8 @@ class HeatTreatmentFaultsTest {
     assertFaults(
         treatment("  - age: {temperature: 170 °C, time: 8 h, ramp: slow}\n"),
         "^slow",
-        "ramp: found 'slow'; expected a time above 0, up to 1000 h (units: s, min, h, days), or a"
-            + " rate of temperature above 0, up to 100 K/s (units: K/s, K/min, K/h, °F/s, °F/min,"
+        "ramp: found 'slow'; expected a time from 0.001 to 1000 h (units: s, min, h, days), or a"
+            + " rate of temperature from 0.02 to 6000 K/min (units: K/s, K/min, K/h, °F/s, °F/min,"
             + " °F/h)");
   }
 }
