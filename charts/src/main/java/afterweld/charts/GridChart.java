@@ -233,7 +233,7 @@ public final class GridChart {
     return study.axes().get(axis).input().kind().in(units, node.values().get(axis));
   }
 
-  /** A ring on the best place, a cross on those that are objected to. */
+  /** A ring on the best place unless all are as good, a cross on those that are objected to. */
   private void ranked(Plot plot) {
     boolean alone = study.axes().size() == 1;
     for (Node node : study.nodes()) {
@@ -242,7 +242,7 @@ public final class GridChart {
       }
     }
     OptionalInt best = ranking.best();
-    if (best.isPresent()) {
+    if (best.isPresent() && !ranking.asGood().contains(ranking.worst().orElseThrow())) {
       Node node = study.nodes().get(best.getAsInt());
       plot.ring(across(node, 0), height(node, alone), Ink.PLUM);
       String words = "best: " + strength().text().apply(node.value());

@@ -59,10 +59,22 @@ final class GridAnswer {
     }
     Node best = study.nodes().get(ranking.best().getAsInt());
     Node worst = study.nodes().get(ranking.worst().orElseThrow());
+    if (evenly()) {
+      return Paragraph.of(
+          "Best: none more than another, every place that is ranked is as good within 1 %: "
+              + range(ranking.asGood())
+              + ". For instance "
+              + place(best)
+              + ".");
+    }
     return Paragraph.of("Best: " + place(best) + ".")
         + Paragraph.of("As good within 1 %: " + range(ranking.asGood()) + ".")
         + Paragraph.of(withinError())
         + (ranking.best().equals(ranking.worst()) ? "" : Paragraph.of("Lowest that is ranked: " + place(worst) + "."));
+  }
+
+  private boolean evenly() {
+    return ranking.asGood().contains(ranking.worst().orElseThrow());
   }
 
   private String withinError() {
@@ -188,7 +200,7 @@ final class GridAnswer {
   /** A joint in words: what it is ranked by and how it stands, or why it is blank. */
   static String joint(Aim aim, JointPlace joint, UnitSystem units) {
     if (!joint.blank().isEmpty()) {
-      return joint.blank().replaceFirst("\\.$", "");
+      return "nothing is claimed. " + joint.blank().replaceFirst("\\.$", "");
     }
     return aim.name()
         + " "

@@ -53,7 +53,16 @@ final class JointAgeingTable {
       table.row(cells.toArray(String[]::new));
     }
     return Paragraph.of("After other ageings, flush: " + study.aim().name() + " in " + unit())
-        + table.text();
+        + table.text()
+        + objected();
+  }
+
+  private String objected() {
+    return study.trials().stream()
+        .flatMap(trial -> trial.joint().objections().stream())
+        .findFirst()
+        .map(text -> Paragraph.hanging("* ", "Not ranked, such as: " + text))
+        .orElse("");
   }
 
   private String unit() {
@@ -62,7 +71,8 @@ final class JointAgeingTable {
 
   private String value(JointPlace joint) {
     String text = joint.blank().isEmpty() ? study.aim().text(units, joint.value()) : "–";
-    return text.replace(" " + unit(), "");
+    String mark = joint.objections().isEmpty() || !joint.blank().isEmpty() ? "" : "*";
+    return text.replace(" " + unit(), "") + mark;
   }
 
   /** The sentences. */

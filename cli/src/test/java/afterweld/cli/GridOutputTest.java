@@ -104,7 +104,9 @@ class GridOutputTest {
         words.contains("As good within 1 %: preheat 36.9 to 56.9 °C (above it it is blank)"),
         words);
     assertTrue(words.contains("Blank, 1 place, preheat 66.9 °C: Not fused through"), words);
-    assertTrue(answer(140, 139.5, 139).contains("(below it the map ends, above it the map ends)"));
+    assertTrue(
+        answer(140, 139.5, 139)
+            .contains("none more than another, every place that is ranked is as good within 1 %"));
   }
 
   @Test

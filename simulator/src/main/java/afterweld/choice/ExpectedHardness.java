@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.choice.FurnaceSheet.Expected;
 import afterweld.section.AgedOnly;
+import afterweld.section.OverageingLimit;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
@@ -27,6 +28,7 @@ final class ExpectedHardness {
       Set.of(
           "age-only-uncertain",
           AgedOnly.CODE,
+          OverageingLimit.CODE,
           "filler-not-for-heat-treatment",
           "treatment-anneals",
           "hardened-by-work",

@@ -2,6 +2,8 @@ package afterweld.joint;
 
 import afterweld.section.BothUnits;
 import afterweld.section.Zone;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
@@ -75,10 +77,13 @@ public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
         test.specimen().isPresent() && test.specimen().getAsDouble() < thickness;
     return String.format(
         Locale.ROOT,
-        "%s, %s: a former of %.3g thicknesses%s, %s (%s: %s)",
+        "%s, %s: a former of %s thicknesses%s, %s (%s: %s)",
         test.code(),
         test.metals(),
-        test.formerThicknesses(),
+        new BigDecimal(test.formerThicknesses())
+            .setScale(2, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString(),
         cut ? " of a specimen cut to " + BothUnits.length(test.specimen().getAsDouble()) : "",
         BothUnits.length(test.formerDiameter(thickness)),
         test.source(),

@@ -105,11 +105,18 @@ public final class OverageingLimit {
 
   /** What to say about a case whose own schedule goes beyond it; none if it does not. */
   static Stream<Warning> warning(WeldCase weldCase) {
-    boolean goes =
-        Stream.of(weldCase.left(), weldCase.right())
-            .distinct()
-            .anyMatch(side -> beyond(weldCase, side).contains(true));
+    boolean goes = sides(weldCase).anyMatch(side -> beyond(weldCase, side).contains(true));
     return goes ? Stream.of(aboutSchedule()) : Stream.empty();
+  }
+
+  /** Whether a base of the case is beyond it at the end of the schedule. */
+  static boolean atTheEnd(WeldCase weldCase) {
+    int last = weldCase.afterWeld().size() + 1;
+    return sides(weldCase).anyMatch(side -> beyond(weldCase, side).get(last));
+  }
+
+  private static Stream<Side> sides(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right()).distinct();
   }
 
   private static Station without(Station station, List<Boolean> beyond, int[] shownStates) {

@@ -17,10 +17,13 @@ import java.util.List;
 public final class WeldMetalTrial {
   private final List<TemperatureHistory> histories;
   private final AgedOnly agedOnly;
+  private final boolean overaged;
 
-  private WeldMetalTrial(List<TemperatureHistory> histories, AgedOnly agedOnly) {
+  private WeldMetalTrial(
+      List<TemperatureHistory> histories, AgedOnly agedOnly, boolean overaged) {
     this.histories = List.copyOf(histories);
     this.agedOnly = agedOnly;
+    this.overaged = overaged;
   }
 
   /**
@@ -37,7 +40,8 @@ public final class WeldMetalTrial {
     histories.addAll(
         new FurnaceHistory(left.alloy(), left.temper().name(), left.thickness())
             .of(weldCase.afterWeld()));
-    return new WeldMetalTrial(histories, AgedOnly.of(weldCase.afterWeld()));
+    return new WeldMetalTrial(
+        histories, AgedOnly.of(weldCase.afterWeld()), OverageingLimit.atTheEnd(weldCase));
   }
 
   List<TemperatureHistory> histories() {
@@ -46,12 +50,15 @@ public final class WeldMetalTrial {
 
   /**
    * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
-   * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}).
+   * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}),
+   * and not predicted beyond the {@link OverageingLimit}.
    */
   public Result of(Composition metal) {
     List<Strength> strengths =
         agedOnly.held(SectionMetal.weld(metal).follow(histories).strengths());
-    return new Result(strengths.get(1), strengths.get(strengths.size() - 1));
+    return new Result(
+        strengths.get(1),
+        overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }
 
   /**

@@ -13,6 +13,7 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.CrackWarnings;
 import afterweld.section.Estimate;
+import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
@@ -89,14 +90,19 @@ public record JointPlace(
         aim.of(low),
         middle,
         judgement,
-        Double.isNaN(value) ? why(joint) : "",
+        Double.isNaN(value) ? why(profile, joint) : "",
         objections(profile));
   }
 
-  private static String why(JointStrength joint) {
-    return joint.middle().isPresent()
-        ? "No proof stress: " + joint.proofNote() + "."
-        : NOT_PREDICTED;
+  private static String why(SectionProfile profile, JointStrength joint) {
+    if (joint.middle().isPresent()) {
+      return "No proof stress: " + joint.proofNote() + ".";
+    }
+    return profile.warnings().stream()
+        .filter(warning -> warning.code().equals(OverageingLimit.CODE))
+        .map(Warning::text)
+        .findFirst()
+        .orElse(NOT_PREDICTED);
   }
 
   private static double tensile(Optional<CrossWeldTension> pull) {

@@ -81,6 +81,16 @@ class OverageingLimitTest {
     }
   }
 
+  /** The trial of fillers says what the section says: nothing. */
+  @Test
+  void weldMetalTriedThroughItHasNoStrengthEither() {
+    WeldCase weldCase = Cases.butt("6061", "T6").then(List.of(age(207, 25))).weldCase();
+    WeldMetalTrial.Result result =
+        WeldMetalTrial.of(weldCase).of(WeldPool.of(weldCase).composition());
+    assertFalse(result.treated().predicted());
+    assertTrue(result.asWelded().predicted());
+  }
+
   @Test
   void aCurveEndsOnceItOnlyFalls() {
     List<Strength> curve = new ArrayList<>();
