@@ -242,7 +242,7 @@ public final class GridChart {
       }
     }
     OptionalInt best = ranking.best();
-    if (best.isPresent() && !ranking.asGood().contains(ranking.worst().orElseThrow())) {
+    if (best.isPresent() && !ranking.even()) {
       Node node = study.nodes().get(best.getAsInt());
       plot.ring(across(node, 0), height(node, alone), Ink.PLUM);
       String words = "best: " + strength().text().apply(node.value());

@@ -59,7 +59,7 @@ final class GridAnswer {
     }
     Node best = study.nodes().get(ranking.best().getAsInt());
     Node worst = study.nodes().get(ranking.worst().orElseThrow());
-    if (evenly()) {
+    if (ranking.even()) {
       return Paragraph.of(
           "Best: none more than another, every place that is ranked is as good within 1 %: "
               + range(ranking.asGood())
@@ -71,10 +71,6 @@ final class GridAnswer {
         + Paragraph.of("As good within 1 %: " + range(ranking.asGood()) + ".")
         + Paragraph.of(withinError())
         + (ranking.best().equals(ranking.worst()) ? "" : Paragraph.of("Lowest that is ranked: " + place(worst) + "."));
-  }
-
-  private boolean evenly() {
-    return ranking.asGood().contains(ranking.worst().orElseThrow());
   }
 
   private String withinError() {

@@ -59,6 +59,11 @@ public record Ranking(List<JointPlace> places) {
         : ranked().filter(i -> good.test(value(i))).boxed().toList();
   }
 
+  /** Whether there are several to rank and none is better than another by more than 1 %. */
+  public boolean even() {
+    return ranked().count() > 1 && asGood().size() == ranked().count();
+  }
+
   /** Whether all that are ranked lie within the model's error of the best. */
   public boolean insideError() {
     return best().isPresent() && withinError().size() == ranked().count();

@@ -27,6 +27,9 @@ class RankingTest {
     assertEquals(List.of(0, 1, 2, 3), ranking.withinError());
     assertFalse(ranking.insideError());
     assertEquals(4, ranking.worst().orElseThrow());
+    assertFalse(ranking.even());
+    assertTrue(new Ranking(List.of(place(220), place(219))).even());
+    assertFalse(new Ranking(List.of(place(220), JointPlace.none("cold"))).even());
   }
 
   @Test
