@@ -18,8 +18,6 @@ import java.util.stream.Collectors;
 
 /** The joint for a person: what it carries, what the codes give, what its fillet and tube say. */
 final class JointTables {
-  private static final double METRES_PER_MM = 1e-3;
-  private static final double PASCAL_PER_MPA = 1e6;
   private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
@@ -73,7 +71,7 @@ final class JointTables {
                 units == UnitSystem.US
                     ? proof(other, "2 in") + " (" + proof(strength, "50 mm") + ")"
                     : proof(strength, "50 mm") + " (" + proof(other, "2 in") + ")")
-        .orElseGet(() -> proof(strength, BothUnits.length(strength.gauge())));
+        .orElseGet(() -> proof(strength, BothUnits.gauge(strength.gauge())));
   }
 
   private String proof(JointStrength strength, String gauge) {
@@ -121,17 +119,7 @@ final class JointTables {
   }
 
   private String sentence(DesignCodeValue value) {
-    boolean length = value.unit().equals("mm");
-    OutputQuantity quantity = length ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
-    double si = value.value() * (length ? METRES_PER_MM : PASCAL_PER_MPA);
-    return value.item()
-        + ": "
-        + quantity.text(units, si)
-        + " "
-        + quantity.unit(units)
-        + " ("
-        + value.status()
-        + ")";
+    return value.item() + ": " + value.text(units) + " (" + value.status() + ")";
   }
 
   /** The member with the weld along it: predicted forces and the codes', state by state. */

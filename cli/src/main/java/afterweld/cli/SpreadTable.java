@@ -66,7 +66,7 @@ final class SpreadTable {
     return study.runs()
         + " joints computed from arc to tension test, each with its inputs somewhere in the ranges"
         + " below; last state, dressed flush, gauge "
-        + BothUnits.length(gauge)
+        + BothUnits.gauge(gauge)
         + "."
         + left;
   }

@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * <p>The inch is 25.4 mm and the pound-force per square inch 6894.757 Pa, both exact by definition
  * (international yard and pound, 1959, with the standard acceleration of fall). Brinell hardness
- * (500 kgf, 10 mm) goes through the table that results are shown with.
+ * (500 kgf, 10 mm) and Rockwell B go through the table that results are shown with.
  */
 enum Dimension {
   LENGTH(
@@ -65,7 +65,14 @@ enum Dimension {
           "HB",
           brinell -> HardnessScale.vickersFromBrinell(brinell).value(),
           vickers -> HardnessScale.brinell(vickers).value(),
-          List.of())),
+          List.of(),
+          ""),
+      new Unit(
+          "HRB",
+          rockwell -> HardnessScale.vickersFromRockwellB(rockwell).orElse(Double.NaN),
+          vickers -> HardnessScale.rockwellB(vickers).orElse(Double.NaN),
+          List.of("HRBW"),
+          HardnessScale.ROCKWELL_REACH)),
   TEMPERATURE_RATE(
       "a rate of temperature",
       Unit.of("K/s", 1, "°C/s", "C/s"),

@@ -1,5 +1,6 @@
 package afterweld.casefile;
 
+import afterweld.strength.HardnessScale;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
@@ -77,6 +78,10 @@ record Measure(
       return bad("found " + Quoted.of(text) + ", which is not a number", "");
     }
     double value = written.toInside().applyAsDouble(number);
+    if (Double.isNaN(value)) {
+      String expected = "; expected " + written.reach();
+      return new Reading(Double.NaN, "found " + Quoted.of(text) + expected);
+    }
     if (!Double.isFinite(unit.fromInside().applyAsDouble(value))) {
       return bad("found " + Quoted.of(text) + ", which is infinite", "");
     }
@@ -121,6 +126,9 @@ record Measure(
   }
 
   private String unitHint(String unitText) {
+    if (dimension == Dimension.HARDNESS && HardnessScale.webster(unitText)) {
+      return "; " + HardnessScale.NO_WEBSTER;
+    }
     return dimension.unitless() ? "" : Names.hint(unitText, dimension.unitNames());
   }
 

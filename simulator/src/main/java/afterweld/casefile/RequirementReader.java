@@ -52,7 +52,7 @@ final class RequirementReader {
               + "; expected at most the tensile strength asked for, "
               + TENSILE.show(tensile.getAsDouble()));
     }
-    hardness.ifPresent(value -> noteBrinell(section, value));
+    hardness.ifPresent(value -> noteScale(section, value));
     section.finish();
     return new Requirement(yield, tensile, hardness, match, service, written(section));
   }
@@ -65,17 +65,20 @@ final class RequirementReader {
     return texts;
   }
 
-  private void noteBrinell(Section section, double vickers) {
-    String written = section.text(HARDNESS_ASKED.key(), HARDNESS_ASKED.expected()).orElseThrow();
-    if (written.toUpperCase(Locale.ROOT).endsWith("HB")) {
+  private void noteScale(Section section, double vickers) {
+    String asked = section.written(HARDNESS_ASKED).orElse("");
+    String scale = asked.substring(asked.lastIndexOf(' ') + 1);
+    if (scale.equals("HB") || scale.equals("HRB")) {
       notes.add(
           "hardness-converted",
           String.format(
               Locale.ROOT,
-              "The hardness asked for, %s, is compared as %.0f HV (Brinell taken as 500 kgf, 10 mm"
-                  + " ball).",
-              written,
-              vickers));
+              "The hardness asked for, %s, is compared as %.0f HV (%s).",
+              asked,
+              vickers,
+              scale.equals("HB")
+                  ? "Brinell taken as 500 kgf, 10 mm ball"
+                  : "by the table for wrought aluminium; none is known for castings"));
     }
   }
 }

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 
 /**
  * Reads a hardness traverse: CSV with a head, {@code distance_mm} or {@code distance_in}, then
- * {@code HV} or {@code HB}, and {@code sd} in the same scale if each indent's is known. Lines that
+ * {@code HV}, {@code HB} or {@code HRB}, and {@code sd} in the same scale if each indent's is known. Lines that
  * begin with {@code #} are remarks.
  *
  * @param traverse what was measured; empty if there is a fault
@@ -25,8 +25,8 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
   private static final double INCH = 0.0254;
   private static final double FARTHEST = 2;
   private static final String HEAD =
-      "a head with distance_mm or distance_in, HV or HB, and sd if it is known";
-  private static final List<String> NAMES = List.of("distance_mm", "distance_in", "hv", "hb", "sd");
+      "a head with distance_mm or distance_in, HV, HB or HRB, and sd if it is known";
+  private static final List<String> NAMES = List.of("distance_mm", "distance_in", "hv", "hb", "hrb", "sd");
   private static final List<String> DEVIATIONS = List.of("sd", "std", "dev", "sigma", "scatter");
 
   /** Copies the list. */
@@ -53,20 +53,20 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
   }
 
   /** Which column holds what; -1 if none does. */
-  private record Columns(int distance, double metres, int hardness, boolean brinell, int spread) {
+  private record Columns(int distance, double metres, int hardness, Unit scale, int spread) {
     static Optional<Columns> of(List<String> head) {
       int millimetres = head.indexOf("distance_mm");
       int inches = head.indexOf("distance_in");
-      int vickers = head.indexOf("hv");
-      int brinell = head.indexOf("hb");
-      boolean clear = millimetres < 0 != inches < 0 && vickers < 0 != brinell < 0;
+      List<Unit> scales =
+          head.stream().flatMap(name -> Dimension.HARDNESS.unit(name).stream()).toList();
+      boolean clear = millimetres < 0 != inches < 0 && scales.size() == 1;
       return clear
           ? Optional.of(
               new Columns(
                   Math.max(millimetres, inches),
                   inches >= 0 ? INCH : 1e-3,
-                  Math.max(vickers, brinell),
-                  brinell >= 0,
+                  head.indexOf(scales.get(0).name().toLowerCase(Locale.ROOT)),
+                  scales.get(0),
                   head.indexOf("sd")))
           : Optional.empty();
     }
@@ -129,6 +129,9 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
 
     /** A deviation goes by many names, all of them far from the one that is read. */
     private static String meant(String name) {
+      if (HardnessScale.webster(name)) {
+        return "; " + HardnessScale.NO_WEBSTER;
+      }
       return DEVIATIONS.stream().anyMatch(name::contains)
           ? "; did you mean 'sd'?"
           : Names.hint(name, NAMES);
@@ -161,7 +164,8 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
             new Place(number, column(cells, where.hardness())),
             "found "
                 + Quoted.of(cells[where.hardness()].strip())
-                + "; expected a hardness from 20 to 250 HV");
+                + "; expected "
+                + (Double.isNaN(vickers) ? where.scale().reach() : "a hardness from 20 to 250 HV"));
         return Optional.empty();
       }
       return Optional.of(
@@ -172,14 +176,20 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
     }
 
     private static double vickers(double value, Columns where) {
-      return where.brinell() ? HardnessScale.vickersFromBrinell(value).value() : value;
+      return where.scale().toInside().applyAsDouble(value);
     }
 
     /** A deviation in the scale of the file, as far as it reaches in HV. */
     private static double deviation(double hardness, OptionalDouble spread, Columns where) {
-      return spread.isPresent()
-          ? vickers(hardness + spread.getAsDouble(), where) - vickers(hardness, where)
-          : HardnessTraverse.USUAL_DEVIATION;
+      if (spread.isEmpty()) {
+        return HardnessTraverse.USUAL_DEVIATION;
+      }
+      double here = vickers(hardness, where);
+      double above = vickers(hardness + spread.getAsDouble(), where) - here;
+      double below = here - vickers(hardness - spread.getAsDouble(), where);
+      return Double.isNaN(above)
+          ? Double.isNaN(below) ? HardnessTraverse.USUAL_DEVIATION : below
+          : above;
     }
 
     private OptionalDouble number(String[] cells, int column, int line, double low, double high) {

@@ -11,12 +11,14 @@ import java.util.function.DoubleUnaryOperator;
  * @param toInside from a number in this unit
  * @param fromInside back again
  * @param alsoWritten other ways to write it
+ * @param reach from where to where it can be turned into the unit inside; empty if everywhere
  */
 record Unit(
     String name,
     DoubleUnaryOperator toInside,
     DoubleUnaryOperator fromInside,
-    List<String> alsoWritten) {
+    List<String> alsoWritten,
+    String reach) {
   /** 0 °C in K. */
   static final double ZERO_CELSIUS = 273.15;
 
@@ -27,7 +29,7 @@ record Unit(
 
   /** A unit of which {@code parts} make one inside; 9 mm come out as exactly 0.009. */
   static Unit part(String name, double parts, String... alsoWritten) {
-    return new Unit(name, number -> number / parts, inside -> inside * parts, List.of(alsoWritten));
+    return new Unit(name, number -> number / parts, inside -> inside * parts, List.of(alsoWritten), "");
   }
 
   /** A unit whose zero is elsewhere: inside = (number + zero) times factor. */
@@ -36,7 +38,8 @@ record Unit(
         name,
         number -> (number + zero) * factor,
         inside -> inside / factor - zero,
-        List.of(alsoWritten));
+        List.of(alsoWritten),
+        "");
   }
 
   /** Whether the text is one of its names; case, blanks and the form of the degree do not count. */

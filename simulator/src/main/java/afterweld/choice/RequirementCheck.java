@@ -146,7 +146,7 @@ public final class RequirementCheck {
   private String basisOfJoint(JointStrength pulled) {
     return "Yield and tensile strength are those of the joint, dressed flush, pulled over a gauge"
         + " of "
-        + BothUnits.length(pulled.gauge())
+        + BothUnits.gauge(pulled.gauge())
         + " "
         + profile.states().get(lastState())
         + "; the lowest local yield is "

@@ -1,5 +1,8 @@
 package afterweld.joint;
 
+import afterweld.section.OutputQuantity;
+import afterweld.section.UnitSystem;
+
 /**
  * What a design code gives for a weld.
  *
@@ -8,12 +11,36 @@ package afterweld.joint;
  * @param item what the value is, with the side it is for
  * @param value in {@code unit}
  * @param unit MPa or mm
+ * @param published the value as the code prints it in ksi or inches, such as {@code 24}; empty for
+ *     a code that is metric
  * @param status edition as far as known, and how well the value is supported
  */
 public record DesignCodeValue(
-    String code, String clause, String item, double value, String unit, String status) {
+    String code,
+    String clause,
+    String item,
+    double value,
+    String unit,
+    String published,
+    String status) {
+  private static final double METRES_PER_MM = 1e-3;
+  private static final double PASCAL_PER_MPA = 1e6;
+
   /** The same for one side only. */
   DesignCodeValue named(String side) {
-    return new DesignCodeValue(code, clause, item + side, value, unit, status);
+    return new DesignCodeValue(code, clause, item + side, value, unit, published, status);
+  }
+
+  /** The value with its unit, as the code prints it: {@code 165 MPa (24 ksi)}, or {@code 24 ksi}. */
+  public String text(UnitSystem units) {
+    boolean length = unit.equals("mm");
+    OutputQuantity quantity = length ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
+    String us = published + " " + quantity.unit(UnitSystem.US);
+    if (units == UnitSystem.US && !published.isEmpty()) {
+      return us;
+    }
+    double si = value * (length ? METRES_PER_MM : PASCAL_PER_MPA);
+    String converted = quantity.text(units, si) + " " + quantity.unit(units);
+    return published.isEmpty() ? converted : converted + " (" + us + ")";
   }
 }

@@ -122,6 +122,7 @@ final class DesignCodes {
         quantity + form,
         value,
         row.get("unit"),
+        row.get("us_value"),
         row.get("source") + ": " + row.get("status"));
   }
 

@@ -1,5 +1,8 @@
 package afterweld.section;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
@@ -8,6 +11,7 @@ import java.util.Locale;
  */
 public final class BothUnits {
   private static final double HAIR = 1e-6;
+  private static final double SAME_GAUGE = 0.02;
   private static final double WHOLE_MILLIMETRES = 0.0995;
 
   private BothUnits() {}
@@ -45,9 +49,29 @@ public final class BothUnits {
 
   /** A length given in m: {@code 6 mm (0.24 in)}. */
   public static String length(double metres) {
-    String pattern =
-        Math.abs(metres) < WHOLE_MILLIMETRES ? "%.3g mm (%.2f in)" : "%.0f mm (%.2f in)";
-    return both(pattern, UnitSystem.METRIC.length(metres), UnitSystem.US.length(metres));
+    return millimetres(metres) + both(" (%.2f in)", UnitSystem.US.length(metres));
+  }
+
+  /**
+   * A gauge length given in m: {@code 50 mm (2 in)}. The two are one gauge by the standards of
+   * either side (common practice), and so are 25 and 1, 100 and 4, 200 and 8.
+   */
+  public static String gauge(double metres) {
+    double inches = UnitSystem.US.length(metres);
+    double nominal = Math.rint(inches);
+    return Math.abs(nominal - inches) < SAME_GAUGE * inches
+        ? millimetres(metres) + both(" (%.0f in)", nominal)
+        : length(metres);
+  }
+
+  private static String millimetres(double metres) {
+    double shown = UnitSystem.METRIC.length(metres);
+    boolean whole = Math.abs(metres) >= WHOLE_MILLIMETRES;
+    BigDecimal figures =
+        whole
+            ? new BigDecimal(shown).setScale(0, RoundingMode.HALF_UP)
+            : new BigDecimal(shown).round(new MathContext(3));
+    return figures.signum() == 0 ? "0 mm" : figures.stripTrailingZeros().toPlainString() + " mm";
   }
 
   /** A stress given in Pa: {@code 276 MPa (40.0 ksi)}. */
@@ -56,7 +80,7 @@ public final class BothUnits {
         "%.0f MPa (%.1f ksi)", UnitSystem.METRIC.stress(pascal), UnitSystem.US.stress(pascal));
   }
 
-  private static String both(String pattern, double metric, double us) {
-    return String.format(Locale.ROOT, pattern, metric, us);
+  private static String both(String pattern, Object... values) {
+    return String.format(Locale.ROOT, pattern, values);
   }
 }

@@ -1,6 +1,7 @@
 package afterweld.strength;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -22,7 +23,27 @@ public final class HardnessScale {
   private static final double SLOPE = 1.208;
   private static final double INTERCEPT = -4.3;
 
+  /** Where Rockwell B can be converted, and for what. */
+  public static final String ROCKWELL_REACH =
+      String.format(
+          Locale.ROOT,
+          "HRB from %.0f to %.0f, where the table for wrought aluminium holds; none is known for"
+              + " castings",
+          rockwell(ROCKWELL_PAIRS.get(0)),
+          rockwell(ROCKWELL_PAIRS.get(ROCKWELL_PAIRS.size() - 1)));
+
+  /** What is told to somebody with a Webster gauge. */
+  public static final String NO_WEBSTER =
+      "no table turns Webster readings into HV: give HV, HB or HRB, or compare the part with a piece"
+          + " of the same alloy, temper and thickness under the same gauge";
+
   private HardnessScale() {}
+
+  /** Whether a unit or a column is named for a Webster gauge. */
+  public static boolean webster(String name) {
+    String plain = name.strip().toLowerCase(Locale.ROOT);
+    return plain.startsWith("webster") || plain.equals("hw") || plain.equals("hwb");
+  }
 
   /**
    * A converted hardness.

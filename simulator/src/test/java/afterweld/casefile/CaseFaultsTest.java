@@ -395,7 +395,7 @@ class CaseFaultsTest {
         "yield: found 275.8 MPa; expected at most the tensile strength asked for, 248.2 MPa",
         "^70,",
         "hardness: found '70', a number without a unit; expected a hardness from 20 to 250 HV"
-            + " (units: HV, HB)",
+            + " (units: HV, HB, HRB)",
         "^maybe",
         "anodized_match: found 'maybe'; expected true or false");
   }

@@ -75,7 +75,7 @@ class StudyInputTest {
   /** A scatter left aside would be one that was measured and does not count. */
   @Test
   void aColumnThatIsNotReadIsAFault() {
-    String expected = "; expected a head with distance_mm or distance_in, HV or HB, and sd";
+    String expected = "; expected a head with distance_mm or distance_in, HV, HB or HRB, and sd";
     headFault(
         "distance_mm,HV,HV_sd",
         "t.csv:1:16: unknown column 'HV_sd'" + expected + " if it is known; did you mean 'sd'?");

@@ -14,7 +14,7 @@ class SoftenedReachTest {
       SectionSimulation.runThin(Cases.butt("6061", "T6").weldCase());
 
   private static DesignCodeValue width(double mm) {
-    return new DesignCodeValue("EN 1999-1-1", "", "HAZ half width, TIG", mm, "mm", "memory");
+    return new DesignCodeValue("EN 1999-1-1", "", "HAZ half width, TIG", mm, "mm", "", "memory");
   }
 
   private static SoftenedReach reach(double codeWidth) {

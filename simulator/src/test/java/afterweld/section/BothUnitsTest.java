@@ -24,6 +24,19 @@ class BothUnitsTest {
     assertEquals(expected, BothUnits.temperature(celsius + UnitSystem.ZERO_CELSIUS));
   }
 
+  /** 50 mm and 2 in are one gauge (ISO 6892, ASTM E8, from memory). */
+  @ParameterizedTest
+  @CsvSource({"0.05, 50 mm (2 in)", "0.0508, 50.8 mm (2 in)", "0.08, 80 mm (3.15 in)"})
+  void aGaugeIsCalledByItsNameOnEitherSide(double metres, String expected) {
+    assertEquals(expected, BothUnits.gauge(metres));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.006, 6 mm (0.24 in)", "0.00524, 5.24 mm (0.21 in)", "1.2, 1200 mm (47.24 in)"})
+  void aLengthHasNoEmptyDecimals(double metres, String expected) {
+    assertEquals(expected, BothUnits.length(metres));
+  }
+
   @ParameterizedTest
   @CsvSource({"350, 350 °F (177 °C)", "985, 985 °F (529 °C)", "151, 151 °F (66 °C)"})
   void whatIsSetInFahrenheitLeadsWithIt(double fahrenheit, String expected) {

@@ -80,7 +80,7 @@ public final class ProfileReport {
     values.put("temperature", units.temperatureUnit());
     values.put("states", profile.states());
     values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
-    values.put("gauge", BothUnits.length(joint.finished().gauge()));
+    values.put("gauge", BothUnits.gauge(joint.finished().gauge()));
     values.put("hasTwoInches", !joint.overTwoInches().isEmpty());
     List<String> checks = joint.checks().sentences(units);
     values.put("hasChecks", !checks.isEmpty());
@@ -295,12 +295,9 @@ public final class ProfileReport {
   }
 
   private Map<String, String> codeRow(DesignCodeValue value) {
-    boolean width = value.unit().equals("mm");
-    double si = value.value() * (width ? 1e-3 : 1e6);
-    OutputQuantity quantity = width ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;
     return Map.of(
         "item", value.item(),
-        "value", text(quantity, si),
+        "value", value.text(units),
         "status", source(value));
   }
 
