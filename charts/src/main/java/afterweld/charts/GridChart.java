@@ -28,6 +28,8 @@ public final class GridChart {
   private static final int LINES = 8;
   private static final int FINE = 16;
   private static final float SMALL = 20;
+  private static final int LONGEST_HEAD = 16;
+  private static final String NOT_GIVEN = "Not given";
 
   private static final LineLook STRENGTH =
       new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE);
@@ -195,6 +197,34 @@ public final class GridChart {
         axis.input().kind().in(units, axis.high()));
   }
 
+  /** In the middle of every run of blank places over one input why they are. */
+  private void nameBlanks(Plot plot, double height) {
+    List<Node> run = new ArrayList<>();
+    for (Node node : study.nodes()) {
+      if (!run.isEmpty() && !word(run.get(0)).equals(word(node))) {
+        nameBlank(plot, run, height);
+        run.clear();
+      }
+      run.add(node);
+    }
+    nameBlank(plot, run, height);
+  }
+
+  private void nameBlank(Plot plot, List<Node> run, double height) {
+    String word = word(run.get(0));
+    if (!word.isEmpty()) {
+      double middle = (across(run.get(0), 0) + across(run.get(run.size() - 1), 0)) / 2;
+      plot.label(Text.plain(word, SMALL, Ink.TEXT), middle, height);
+    }
+  }
+
+  /** The head of the reason: {@code Not sound}; empty where there is a value. */
+  private static String word(Node node) {
+    String blank = node.joint().blank();
+    int head = blank.indexOf(':');
+    return head > 0 && head < LONGEST_HEAD ? blank.substring(0, head) : blank.isEmpty() ? "" : NOT_GIVEN;
+  }
+
   private Plot line(Graphics2D g, Rectangle2D frame, Shown shown, LineLook look) {
     double top = shown.in().applyAsDouble(most(shown));
     boolean strength = look.equals(STRENGTH);
@@ -215,6 +245,7 @@ public final class GridChart {
             .map(node -> new Curve.Spot(across(node, 0), shown.of(node)))
             .toList();
     plot.curve(new Curve(shown.name(), spots, look));
+    nameBlanks(plot, up.to() / 3);
     return plot;
   }
 

@@ -184,6 +184,10 @@ final class BendTable {
     return report.states().stream()
             .map(bent -> Paragraph.of(answer(bent)))
             .collect(Collectors.joining())
+        + report.warnings().stream()
+            .filter(warning -> warning.code().equals(BendReport.NOT_BENT))
+            .map(warning -> Paragraph.of(warning.text()))
+            .collect(Collectors.joining())
         + report.outlooks().stream()
             .map(outlook -> Paragraph.of(outlook(outlook)))
             .collect(Collectors.joining());

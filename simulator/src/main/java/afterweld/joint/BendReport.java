@@ -31,6 +31,9 @@ public record BendReport(
     Optional<BendTest> test,
     List<Warning> warnings) {
 
+  /** The code of the warning that a state could not be bent, and why. */
+  public static final String NOT_BENT = "not-bent";
+
   /** Why the load matters. */
   public static final String EDGE_NOTE =
       "In a three-point bend, or by hand over an edge, the moment has its peak under the edge: even"
@@ -69,7 +72,7 @@ public record BendReport(
     List<BentState> states = new ArrayList<>();
     int bendable = profile.soundness().sound() ? profile.states().size() : 1;
     if (!profile.soundness().sound()) {
-      warnings.add(new Warning("not-bent", sentence("welded", profile.soundness().note())));
+      warnings.add(new Warning(NOT_BENT, sentence("welded", profile.soundness().note())));
     }
     for (int state = 0; state < bendable; state++) {
       bent(profile, state, strip, warnings).ifPresent(states::add);
@@ -96,14 +99,14 @@ public record BendReport(
         ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, strip.length());
     if (line.isEmpty()) {
       warnings.add(
-          new Warning("not-bent", sentence(name, "the strength of some metal is not predicted")));
+          new Warning(NOT_BENT, sentence(name, "the strength of some metal is not predicted")));
       return Optional.empty();
     }
     try {
       return Optional.of(BentState.of(state, line.get(), strip));
     } catch (IllegalArgumentException fault) {
       warnings.add(
-          new Warning("not-bent", sentence(name, fault.getMessage() + "; take a longer strip")));
+          new Warning(NOT_BENT, sentence(name, fault.getMessage() + "; take a longer strip")));
       return Optional.empty();
     }
   }
