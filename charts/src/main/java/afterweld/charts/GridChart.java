@@ -128,7 +128,7 @@ public final class GridChart {
     if (study.axes().size() == 1) {
       entries.add(Legend.Entry.line(strength().name(), STRENGTH));
       entries.add(Legend.Entry.line(width().name(), WIDTH));
-      if (ranking.best().isPresent()) {
+      if (ranking.asGood().stream().anyMatch(place -> ranking.asGood().contains(place + 1))) {
         entries.add(Legend.Entry.area("as good as the best within 1 %", AS_GOOD));
       }
       if (study.aim().asked().isPresent()) {
