@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import afterweld.section.AgedOnly;
+import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -85,7 +86,7 @@ final class AgeingTable {
   }
 
   private String temperature(double kelvin) {
-    return OutputQuantity.PEAK_TEMPERATURE.text(units, kelvin) + " " + units.temperatureUnit();
+    return BothUnits.temperature(units, kelvin);
   }
 
   private static String hours(double hours) {

@@ -4,11 +4,12 @@ import afterweld.choice.Objection;
 import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.Warning;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,6 +25,11 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
       new Warning(
           "not-predicted",
           "The model gives no strength for the metal at some stations; their values are left out.");
+
+  private static final Pattern FILLED_IN =
+      Pattern.compile(
+          ".*-by-default|.*-by-rule|.*-assumed|hardness-converted|temper-alias|quench-rate"
+              + "|error-band|softest-place-uncertain|liquation-not-modelled");
 
   private static final Set<String> SAYS_WHY = Set.of(NOT_PREDICTED.code(), OverageingLimit.CODE);
 
@@ -57,7 +63,7 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
   }
 
   /**
-   * The warnings of the result and the notes of its case, each once. Where a strength is missing
+   * The warnings of the result and the notes of its case, each once, what matters most first. Where a strength is missing
    * and no warning says why, one says at least that.
    */
   static List<Warning> of(SectionProfile profile) {
@@ -67,7 +73,12 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
     if (!said && anyMissing(profile)) {
       all.add(NOT_PREDICTED);
     }
-    return new ArrayList<>(all);
+    return all.stream().sorted(Comparator.comparing(Notices::background)).toList();
+  }
+
+  /** What was filled in by rule and how far off any number may be comes after what is wrong. */
+  private static boolean background(Warning warning) {
+    return FILLED_IN.matcher(warning.code()).matches();
   }
 
   private static boolean anyMissing(SectionProfile profile) {

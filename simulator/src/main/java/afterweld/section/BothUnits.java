@@ -28,6 +28,14 @@ public final class BothUnits {
         : both("%.0f °C (%.0f °F)", celsius, tradeFahrenheit(celsius, fahrenheit));
   }
 
+  /** A furnace's setting given in K, in one system alone: {@code 177 °C}, or {@code 350 °F}. */
+  public static String temperature(UnitSystem units, double kelvin) {
+    double celsius = UnitSystem.METRIC.temperature(kelvin);
+    return units == UnitSystem.METRIC
+        ? both("%.0f °C", celsius)
+        : both("%.0f °F", tradeFahrenheit(celsius, UnitSystem.US.temperature(kelvin)));
+  }
+
   /**
    * Furnaces are set and limits are written in steps of 5 °F: a whole number of °C within 1 °F of
    * such a step is that step (177 °C is 350 °F, 530 °C is 985 °F, 65 °C is 150 °F). Common

@@ -61,8 +61,10 @@ class OddQuantitiesTest {
         Reading.lines(
             Reading.yaml(
                 Reading.treatment(
-                    "  - solution_treat: {temperature: 530 °C, soak: 1 h}\n"
-                        + "  - quench: {rate: 1e-300 K/s}\n")));
+                    """
+                      - solution_treat: {temperature: 530 °C, soak: 1 h}
+                      - quench: {rate: 1e-300 K/s}
+                    """)));
     assertEquals(1, faults.size(), faults::toString);
     assertTrue(faults.get(0).contains("from 0.005 to 5000 K/s"), faults::toString);
   }

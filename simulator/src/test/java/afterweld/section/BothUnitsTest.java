@@ -2,6 +2,7 @@ package afterweld.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -35,6 +36,13 @@ class BothUnitsTest {
   @CsvSource({"0.006, 6 mm (0.24 in)", "0.00524, 5.24 mm (0.21 in)", "1.2, 1200 mm (47.24 in)"})
   void aLengthHasNoEmptyDecimals(double metres, String expected) {
     assertEquals(expected, BothUnits.length(metres));
+  }
+
+  @Test
+  void aSettingInOneSystemIsTheTradesToo() {
+    double kelvin = 177 + UnitSystem.ZERO_CELSIUS;
+    assertEquals("350 °F", BothUnits.temperature(UnitSystem.US, kelvin));
+    assertEquals("177 °C", BothUnits.temperature(UnitSystem.METRIC, kelvin));
   }
 
   @ParameterizedTest
