@@ -44,7 +44,8 @@ final class FitCommand implements Callable<Integer> {
   @Parameters(
       index = "1",
       paramLabel = "TRAVERSE",
-      description = "CSV with a head: distance_mm or distance_in, HV, HB or HRB, and sd if it is known.")
+      description =
+          "CSV with a head: distance_mm or distance_in, HV, HB or HRB, and sd if it is known.")
   private Path traverseFile;
 
   FitCommand(Streams streams, CaseSource cases, FittedCases fittedCases) {

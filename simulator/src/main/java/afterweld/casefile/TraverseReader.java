@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 
 /**
  * Reads a hardness traverse: CSV with a head, {@code distance_mm} or {@code distance_in}, then
- * {@code HV}, {@code HB} or {@code HRB}, and {@code sd} in the same scale if each indent's is known. Lines that
- * begin with {@code #} are remarks.
+ * {@code HV}, {@code HB} or {@code HRB}, and {@code sd} in the same scale if each indent's is
+ * known. Lines that begin with {@code #} are remarks.
  *
  * @param traverse what was measured; empty if there is a fault
  * @param faults all that is wrong, with line and column
@@ -26,7 +26,8 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
   private static final double FARTHEST = 2;
   private static final String HEAD =
       "a head with distance_mm or distance_in, HV, HB or HRB, and sd if it is known";
-  private static final List<String> NAMES = List.of("distance_mm", "distance_in", "hv", "hb", "hrb", "sd");
+  private static final List<String> NAMES =
+      List.of("distance_mm", "distance_in", "hv", "hb", "hrb", "sd");
   private static final List<String> DEVIATIONS = List.of("sd", "std", "dev", "sigma", "scatter");
 
   /** Copies the list. */

@@ -29,7 +29,8 @@ record Unit(
 
   /** A unit of which {@code parts} make one inside; 9 mm come out as exactly 0.009. */
   static Unit part(String name, double parts, String... alsoWritten) {
-    return new Unit(name, number -> number / parts, inside -> inside * parts, List.of(alsoWritten), "");
+    return new Unit(
+        name, number -> number / parts, inside -> inside * parts, List.of(alsoWritten), "");
   }
 
   /** A unit whose zero is elsewhere: inside = (number + zero) times factor. */

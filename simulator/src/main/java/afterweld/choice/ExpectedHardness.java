@@ -2,8 +2,8 @@ package afterweld.choice;
 
 import afterweld.choice.FurnaceSheet.Expected;
 import afterweld.section.AgedOnly;
-import afterweld.section.OverageingLimit;
 import afterweld.section.Estimate;
+import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Side;

@@ -73,8 +73,7 @@ public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
 
   /** What the test of a weld asks, in words. */
   static String asks(BendTest test, double thickness) {
-    boolean cut =
-        test.specimen().isPresent() && test.specimen().getAsDouble() < thickness;
+    boolean cut = test.specimen().isPresent() && test.specimen().getAsDouble() < thickness;
     return String.format(
         Locale.ROOT,
         "%s, %s: a former of %s thicknesses%s, %s (%s: %s)",

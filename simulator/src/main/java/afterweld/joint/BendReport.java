@@ -15,8 +15,8 @@ import java.util.Set;
 
 /**
  * What a strip cut across the weld does in a bend, in every state, bead dressed flush. Before
- * welding it is the unwelded strip that the others are held against. A weld that is not sound is not
- * bent.
+ * welding it is the unwelded strip that the others are held against. A weld that is not sound is
+ * not bent.
  *
  * @param strip angle, length, width and load that the case asks for
  * @param thickness of the thinner side, m
@@ -89,7 +89,11 @@ public record BendReport(
     double thickness =
         Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
     return new BendReport(
-        strip, thickness, states, BendTest.of(profile.weldCase()), warnings.stream().distinct().toList());
+        strip,
+        thickness,
+        states,
+        BendTest.of(profile.weldCase()),
+        warnings.stream().distinct().toList());
   }
 
   private static Optional<BentState> bent(

@@ -31,7 +31,9 @@ public record DesignCodeValue(
     return new DesignCodeValue(code, clause, item + side, value, unit, published, status);
   }
 
-  /** The value with its unit, as the code prints it: {@code 165 MPa (24 ksi)}, or {@code 24 ksi}. */
+  /**
+   * The value with its unit, as the code prints it: {@code 165 MPa (24 ksi)}, or {@code 24 ksi}.
+   */
   public String text(UnitSystem units) {
     boolean length = unit.equals("mm");
     OutputQuantity quantity = length ? OutputQuantity.DISTANCE : OutputQuantity.YIELD;

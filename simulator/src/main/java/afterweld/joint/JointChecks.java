@@ -5,12 +5,12 @@ import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.section.Zone;
-import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * The checks a case asks for beside the pull across the weld: its fillet and its tube.
@@ -55,7 +55,7 @@ public record JointChecks(
     Optional<ThinCylinder> treatedTube = Optional.empty();
     try {
       fillet = asWelded(profile, settings, refused);
-      treated = treated(profile, settings);
+      treated = treated(profile, settings, refused);
     } catch (IllegalArgumentException fault) {
       refused.add(new Warning("fillet-not-checked", "Fillet: " + fault.getMessage()));
     }
@@ -89,20 +89,27 @@ public record JointChecks(
         FilletWeld.of(settings.fillet().get(), weldMetal.getAsDouble(), zone.getAsDouble(), false));
   }
 
-  private static Optional<FilletWeld> treated(SectionProfile profile, JointSettings settings) {
-    if (settings.fillet().isEmpty()) {
+  private static Optional<FilletWeld> treated(
+      SectionProfile profile, JointSettings settings, List<Warning> refused) {
+    boolean solution =
+        profile.weldCase().afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+    if (settings.fillet().isEmpty() || !solution) {
       return Optional.empty();
     }
     int last = profile.states().size() - 1;
-    boolean solution =
-        profile.weldCase().afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
-    OptionalDouble weldMetal = FilletWeld.heatTreatedStrength(weldTensile(profile, last), solution);
+    OptionalDouble tensile = weldTensile(profile, last);
     OptionalDouble zone = softestTensile(profile, last);
-    if (weldMetal.isEmpty() || zone.isEmpty()) {
+    if (tensile.isEmpty() || zone.isEmpty()) {
+      refused.add(
+          new Warning(
+              "fillet-not-checked",
+              "Fillet after the heat treatment: no strength of this weld metal is computed."));
       return Optional.empty();
     }
-    return Optional.of(
-        FilletWeld.of(settings.fillet().get(), weldMetal.getAsDouble(), zone.getAsDouble(), false));
+    OptionalDouble weldMetal = FilletWeld.heatTreatedStrength(tensile.getAsDouble(), true);
+    return weldMetal.stream()
+        .mapToObj(fw -> FilletWeld.of(settings.fillet().get(), fw, zone.getAsDouble(), false))
+        .findFirst();
   }
 
   private static Optional<ThinCylinder> tube(
@@ -127,19 +134,25 @@ public record JointChecks(
         .min();
   }
 
+  /** The softest outside the weld, Pa; empty where one of them is not predicted. */
   private static OptionalDouble softestTensile(SectionProfile profile, int state) {
-    return profile.stations().stream()
-        .filter(station -> station.zone() != Zone.FUSION)
-        .mapToDouble(station -> station.estimates().get(state).middle().tensile())
-        .min();
+    return lowestTensile(profile, state, zone -> zone != Zone.FUSION);
   }
 
-  private static double weldTensile(SectionProfile profile, int state) {
-    return profile.stations().stream()
-        .filter(station -> station.zone() == Zone.FUSION)
-        .map(station -> station.estimates().get(state).middle())
-        .mapToDouble(Strength::tensile)
-        .reduce(Math::min)
-        .orElse(Double.NaN);
+  /** The softest of the weld metal, Pa; empty where it is not predicted. */
+  private static OptionalDouble weldTensile(SectionProfile profile, int state) {
+    return lowestTensile(profile, state, zone -> zone == Zone.FUSION);
+  }
+
+  private static OptionalDouble lowestTensile(
+      SectionProfile profile, int state, Predicate<Zone> of) {
+    OptionalDouble lowest =
+        profile.stations().stream()
+            .filter(station -> of.test(station.zone()))
+            .mapToDouble(station -> station.estimates().get(state).middle().tensile())
+            .min();
+    return lowest.isPresent() && Double.isNaN(lowest.getAsDouble())
+        ? OptionalDouble.empty()
+        : lowest;
   }
 }

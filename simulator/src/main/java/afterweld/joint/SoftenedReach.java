@@ -16,8 +16,8 @@ import java.util.stream.Stream;
  *
  * <p>Two ends, since both are in use: where the zones end that have lost over 2 % of their yield,
  * which lies in a long flat tail; and where the hardness is back at 90 % of the base, which is
- * about what a hardness traverse shows as the end of the dip (measured dips of ordinary welds end 15
- * to 30 mm from the centre: common practice).
+ * about what a hardness traverse shows as the end of the dip (measured dips of ordinary welds end
+ * 15 to 30 mm from the centre: common practice).
  *
  * @param side left or right, or each where both are alike
  * @param anyLoss where the base zone begins, m; the end of the leg if it is softened throughout

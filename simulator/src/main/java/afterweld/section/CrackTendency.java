@@ -65,8 +65,7 @@ public enum CrackTendency {
   }
 
   private static boolean nearlyPure(double silicon, double magnesium) {
-    double compound =
-        MG2SI_PER_MAGNESIUM * Math.min(magnesium, silicon * MAGNESIUM_PER_SILICON);
+    double compound = MG2SI_PER_MAGNESIUM * Math.min(magnesium, silicon * MAGNESIUM_PER_SILICON);
     return silicon < limit("Al-Si", "high from")
         && magnesium < limit("Al-Mg", "high from")
         && compound < limit("Al-Mg2Si", "high from");

@@ -37,7 +37,9 @@ public final class CrackWarnings {
     return warnings;
   }
 
-  /** Whether craters of this weld are to be watched: 6xxx metal, or weld metal not of low tendency. */
+  /**
+   * Whether craters of this weld are to be watched: 6xxx metal, or weld metal not of low tendency.
+   */
   public static boolean craters(WeldCase weldCase, WeldMetal metal) {
     return metal.crackTendency() != CrackTendency.LOW
         || Stream.of(weldCase.left(), weldCase.right())

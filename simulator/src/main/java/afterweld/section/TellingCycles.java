@@ -9,10 +9,15 @@ import java.util.stream.Stream;
 
 /**
  * Picks the thermal cycles that tell what the weld did on the softer side: just outside the pool,
- * in the middle of what went back into solution, at the softest place, and where softening ends.
+ * in the middle of what went back into solution, at the softest place, and where softening ends. A
+ * weld that softens nothing, in annealed metal, is told by the place next to the pool.
  */
 final class TellingCycles {
   private static final int AS_WELDED = 1;
+  private static final Comparator<StationRun> NEXT_TO_POOL =
+      Comparator.comparing(StationRun::melted)
+          .thenComparingDouble(run -> Math.abs(run.distance()))
+          .thenComparingDouble(run -> -run.distance());
 
   private TellingCycles() {}
 
@@ -20,7 +25,7 @@ final class TellingCycles {
   static List<TellingCycle> of(List<StationRun> runs) {
     List<StationRun> affected = softerSide(runs);
     if (affected.isEmpty()) {
-      return List.of();
+      return runs.stream().min(NEXT_TO_POOL).map(TellingCycles::cycle).stream().toList();
     }
     TreeSet<StationRun> chosen =
         new TreeSet<>(Comparator.comparingDouble(run -> Math.abs(run.distance())));
@@ -32,9 +37,11 @@ final class TellingCycles {
     if (!dissolved.isEmpty()) {
       chosen.add(dissolved.get(dissolved.size() / 2));
     }
-    return chosen.stream()
-        .map(run -> new TellingCycle(run.distance(), run.zone(), run.heat().history()))
-        .toList();
+    return chosen.stream().map(TellingCycles::cycle).toList();
+  }
+
+  private static TellingCycle cycle(StationRun run) {
+    return new TellingCycle(run.distance(), run.zone(), run.heat().history());
   }
 
   /** Affected stations outside the weld on the side with the softest one, nearest first. */

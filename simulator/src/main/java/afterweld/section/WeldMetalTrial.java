@@ -19,8 +19,7 @@ public final class WeldMetalTrial {
   private final AgedOnly agedOnly;
   private final boolean overaged;
 
-  private WeldMetalTrial(
-      List<TemperatureHistory> histories, AgedOnly agedOnly, boolean overaged) {
+  private WeldMetalTrial(List<TemperatureHistory> histories, AgedOnly agedOnly, boolean overaged) {
     this.histories = List.copyOf(histories);
     this.agedOnly = agedOnly;
     this.overaged = overaged;
@@ -50,15 +49,14 @@ public final class WeldMetalTrial {
 
   /**
    * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
-   * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}),
-   * and not predicted beyond the {@link OverageingLimit}.
+   * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}), and not
+   * predicted beyond the {@link OverageingLimit}.
    */
   public Result of(Composition metal) {
     List<Strength> strengths =
         agedOnly.held(SectionMetal.weld(metal).follow(histories).strengths());
     return new Result(
-        strengths.get(1),
-        overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
+        strengths.get(1), overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }
 
   /**

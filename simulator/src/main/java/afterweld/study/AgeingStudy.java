@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * Hardness and yield of base and weld metal against ageing time at five temperatures around the
  * case's own (or the standard) schedule, the window in which 97 % of the peak is held, and what a
  * paint oven does to the finished part. Values end where {@link OverageingLimit} ends. Metal that
- * holds nothing that ageing could harden, such as an annealed base, has a window that says so and no
- * curves.
+ * holds nothing that ageing could harden, such as an annealed base, has a window that says so and
+ * no curves.
  *
  * @param curves for each metal that ageing can harden, coolest temperature first
  * @param schedule the ageing step; empty if no metal of the case answers to ageing
@@ -196,7 +196,8 @@ public record AgeingStudy(
 
     /** Base metal that comes undissolved, and that ageing brings nowhere near its full strength. */
     private boolean nothingToAge(Metal metal, List<Double> hours) {
-      if (metal.name().equals("weld") || before.stream().anyMatch(SolutionTreat.class::isInstance)) {
+      if (metal.name().equals("weld")
+          || before.stream().anyMatch(SolutionTreat.class::isInstance)) {
         return false;
       }
       Side side = metal.name().equals("left") ? weldCase.left() : weldCase.right();
@@ -273,8 +274,7 @@ public record AgeingStudy(
               .get(times.indexOf(schedule.time()))
               .yield();
       HeldTime held = HeldTime.of(curve.hours(), yields, KEPT * peak);
-      return new Window(
-          metal.name(), held.from(), held.to(), yields[0], peak, scheduled, false);
+      return new Window(metal.name(), held.from(), held.to(), yields[0], peak, scheduled, false);
     }
 
     private List<Paint> paint(Metal metal) {

@@ -54,8 +54,7 @@ public record Aim(List<Goal> goals) {
             .map(strength -> new Goal(strength, requirement.asked(strength.quantity)))
             .filter(goal -> goal.asked().isPresent())
             .toList();
-    return new Aim(
-        goals.isEmpty() ? List.of(new Goal(Strength.TENSILE, Optional.empty())) : goals);
+    return new Aim(goals.isEmpty() ? List.of(new Goal(Strength.TENSILE, Optional.empty())) : goals);
   }
 
   /** What is asked of the one strength it ranks by; empty if nothing or more than one is. */

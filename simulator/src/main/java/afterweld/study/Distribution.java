@@ -42,8 +42,7 @@ public record Distribution(String shape, Quantile quantile) {
     double below = NORMAL.cumulativeProbability((low - mean) / deviation);
     double upTo = NORMAL.cumulativeProbability((high - mean) / deviation);
     return new Distribution(
-        "normal, cut off",
-        share -> mean + deviation * normal(below + share * (upTo - below)));
+        "normal, cut off", share -> mean + deviation * normal(below + share * (upTo - below)));
   }
 
   /** Normal with mean 0 and standard deviation 1. */

@@ -17,13 +17,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * What becomes of the joint with other temperatures and times of its ageing, ranked by what the case
- * requires. The ageing is the first of the case, or of the standard treatment where it has none; all
- * other steps stay.
+ * What becomes of the joint with other temperatures and times of its ageing, ranked by what the
+ * case requires. The ageing is the first of the case, or of the standard treatment where it has
+ * none; all other steps stay.
  *
  * @param aim what it is ranked by
- * @param trials coolest first, the times of one temperature rising; empty where no metal of the case
- *     hardens by heat
+ * @param trials coolest first, the times of one temperature rising; empty where no metal of the
+ *     case hardens by heat
  * @param schedule the ageing as scheduled; empty where there are no trials
  * @param asWelded the joint without any treatment, after the same natural ageing
  * @param asWritten the joint of the case as it is written

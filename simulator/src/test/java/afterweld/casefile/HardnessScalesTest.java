@@ -40,7 +40,16 @@ class HardnessScalesTest {
   @Test
   void aTraverseMayBeInRockwell() {
     TraverseReader read =
-        traverse("distance_mm,HRB", "-20,60", "-15,60", "-10,40", "-5,35", "0,30", "5,36", "10,42", "15,58");
+        traverse(
+            "distance_mm,HRB",
+            "-20,60",
+            "-15,60",
+            "-10,40",
+            "-5,35",
+            "0,30",
+            "5,36",
+            "10,42",
+            "15,58");
     assertEquals(java.util.List.of(), read.faults());
     assertEquals(117, read.traverse().orElseThrow().points().get(0).hardness(), 0.5);
   }

@@ -206,8 +206,7 @@ class RequirementCheckTest {
             OptionalDouble.empty(),
             Optional.empty(),
             OptionalDouble.empty());
-    Judgement judged =
-        RequirementCheck.judge(prone, Optional.empty(), little, UnitSystem.METRIC);
+    Judgement judged = RequirementCheck.judge(prone, Optional.empty(), little, UnitSystem.METRIC);
     assertEquals(Verdict.OPEN, judged.verdict());
     assertTrue(judged.reasons().get(0).startsWith("Cracking high"), judged.reasons().get(0));
   }

@@ -22,7 +22,14 @@ class CrackTendencyTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"SI, 0.8, HIGH", "MG, 1.2, HIGH", "CU, 2.5, HIGH", "SI, 5, LOW", "MG, 5, LOW", "CU, 6, LOW"})
+  @CsvSource({
+    "SI, 0.8, HIGH",
+    "MG, 1.2, HIGH",
+    "CU, 2.5, HIGH",
+    "SI, 5, LOW",
+    "MG, 5, LOW",
+    "CU, 6, LOW"
+  })
   void pureSystemsFollowThePublishedCurves(Element element, double share, CrackTendency expected) {
     // Peaks at 0.8 % Si, 1.2 % Mg, 2.5 % Cu (Dudas and Collins 1966, from memory).
     assertEquals(expected, CrackTendency.of(Composition.of(Map.of(element, share))));
@@ -78,7 +85,8 @@ class CrackTendencyTest {
 
   @Test
   void everyLimitNamesItsSource() {
-    for (Map<String, String> row : ClassPathTable.rows(CrackTendency.class, "crack_sensitivity.csv")) {
+    for (Map<String, String> row :
+        ClassPathTable.rows(CrackTendency.class, "crack_sensitivity.csv")) {
       assertTrue(!row.get("source").isBlank() && !row.get("status").isBlank(), row.toString());
     }
   }

@@ -28,8 +28,7 @@ class OverageingLimitTest {
   private static boolean claimed(SectionProfile profile) {
     return profile.stations().stream()
         .allMatch(
-            station ->
-                station.estimates().get(profile.states().size() - 1).middle().predicted());
+            station -> station.estimates().get(profile.states().size() - 1).middle().predicted());
   }
 
   private static boolean warned(SectionProfile profile) {

@@ -24,7 +24,9 @@ class JointAgeingTest {
     return JointReport.finished(SectionSimulation.run(weldCase), 0.05).tensile().orElseThrow();
   }
 
-  /** The schedule, and the best ageing written as a case, are the joints that a profile computes. */
+  /**
+   * The schedule, and the best ageing written as a case, are the joints that a profile computes.
+   */
   @Test
   void theBestAgeingWrittenAsACaseHasTheSameStrength() {
     JointAgeing ageing = JointAgeing.of(TREATED, 0.05, Requirement.NONE);
