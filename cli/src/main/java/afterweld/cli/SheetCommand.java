@@ -1,10 +1,16 @@
 package afterweld.cli;
 
+import afterweld.casefile.CaseFile;
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
+import afterweld.choice.Judgement;
+import afterweld.choice.RequirementCheck;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
+import afterweld.section.SectionProfile;
+import afterweld.section.Soundness;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +19,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** The instruction for the furnace shop. */
 @Command(
@@ -26,7 +31,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  afterweld sheet cli/examples/fork-arm.yaml",
-      "  afterweld sheet cli/examples/hub-casting.yaml --out hub"
+      "  afterweld sheet cli/examples/hub-casting.yaml --units us --out hub"
     })
 final class SheetCommand implements Callable<Integer> {
   private static final String CAUTION =
@@ -38,30 +43,53 @@ final class SheetCommand implements Callable<Integer> {
 
   private final CaseDesk desk;
 
-  @Mixin private OutputOptions output;
+  private final Simulation simulation;
 
-  @Parameters(paramLabel = "CASE", description = "Case file, YAML or JSON.")
-  private Path caseFile;
+  @Mixin private CaseOptions options;
 
-  SheetCommand(Streams streams, CaseSource cases) {
+  SheetCommand(Streams streams, CaseSource cases, Simulation simulation) {
     this.desk = new CaseDesk(streams, cases);
+    this.simulation = simulation;
   }
 
   @Override
   public Integer call() {
-    return desk.runHeaded(caseFile, output, "sheet", () -> "writing the sheet", this::answer);
+    return desk.runHeaded(
+        options.caseFile(), options.output(), "sheet", () -> "writing the sheet", this::answer);
   }
 
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    Optional<FurnaceSheet> sheet = FurnaceSheet.of(weldCase);
+    SectionProfile asWritten = simulation.of(weldCase, false);
+    if (!asWritten.soundness().sound()) {
+      return none(weldCase, unsound(asWritten.soundness()), ExitStatus.REQUIREMENT_OPEN);
+    }
+    int status = ExitStatus.of(judgement(read.caseFile(), asWritten));
+    Optional<FurnaceSheet> sheet =
+        FurnaceSheet.of(
+            weldCase,
+            options.units(),
+            treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
     if (sheet.isEmpty()) {
-      return none(weldCase, List.of(NOTHING_HARDENS));
+      return none(weldCase, List.of(NOTHING_HARDENS), status);
     }
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
-        ? answer(sheet.get(), read.cautions(CAUTION))
-        : none(weldCase, refusedStandard(refusals));
+        ? answer(sheet.get(), read.cautions(CAUTION), status)
+        : none(weldCase, refusedStandard(refusals), ExitStatus.REQUIREMENT_OPEN);
+  }
+
+  private Judgement judgement(CaseFile asked, SectionProfile profile) {
+    JointStrength joint = JointReport.finished(profile, asked.joint().gauge());
+    return RequirementCheck.judge(
+        profile, Optional.of(joint), asked.requirement(), options.units());
+  }
+
+  private static List<String> unsound(Soundness soundness) {
+    List<String> reasons = new ArrayList<>();
+    reasons.add("No furnace makes a joint of this weld: " + soundness.note());
+    reasons.addAll(soundness.remedies());
+    return reasons;
   }
 
   private static List<String> refusedStandard(List<String> refusals) {
@@ -76,20 +104,20 @@ final class SheetCommand implements Callable<Integer> {
     return reasons;
   }
 
-  private static Answer none(WeldCase weldCase, List<String> reasons) {
+  private static Answer none(WeldCase weldCase, List<String> reasons, int status) {
     String text = SheetText.none(weldCase.title(), reasons);
     String json = SheetText.noneJson(weldCase.title(), reasons);
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, ExitStatus.DONE);
+    return new Answer(text, text, json, files, status);
   }
 
-  private static Answer answer(FurnaceSheet sheet, List<String> cautions) {
+  private static Answer answer(FurnaceSheet sheet, List<String> cautions, int status) {
     String text = SheetText.of(sheet, cautions);
     String json = SheetText.json(sheet, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.txt", text.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.html", SheetPage.of(sheet, cautions).getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, ExitStatus.DONE).against(sheet.objections());
+    return new Answer(text, text, json, files, status).against(sheet.objections());
   }
 }

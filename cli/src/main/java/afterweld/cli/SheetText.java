@@ -39,12 +39,15 @@ final class SheetText {
   }
 
   private static String expected(FurnaceSheet sheet) {
-    return sheet.expected().isEmpty()
-        ? ""
-        : list(
-                "Hardness to expect after the treatment",
-                sheet.expected().stream().map(SheetText::expected).toList())
-            + Paragraph.of(FurnaceSheet.RECHECK);
+    String notes =
+        sheet.onHardness().stream().map(Paragraph::of).collect(Collectors.joining());
+    if (sheet.expected().isEmpty()) {
+      return notes.isEmpty() ? "" : "\n" + notes;
+    }
+    return list(
+            "Hardness to expect after the treatment",
+            sheet.expected().stream().map(SheetText::expected).toList())
+        + notes;
   }
 
   /** Why there is no sheet, and what a reader can do about it. */
@@ -87,6 +90,7 @@ final class SheetText {
             .map(line -> Map.of("what", line.what(), "text", line.text()))
             .toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
+    root.put("on_hardness", sheet.onHardness());
     new Notices(sheet.objections(), List.of(), cautions)
         .after("treatment", sheet.warnings())
         .addTo(root);

@@ -34,7 +34,7 @@ final class Wiring {
     return List.of(
         new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
         new RoutesCommand(streams, Wiring::read),
-        new SheetCommand(streams, Wiring::read),
+        new SheetCommand(streams, Wiring::read, Wiring::simulate),
         new BendCommand(streams, Wiring::read, Wiring::simulate),
         new FillersCommand(streams, Wiring::read),
         new AgeingCommand(streams, Wiring::read),

@@ -3,6 +3,8 @@ package afterweld.casefile;
 import static afterweld.casefile.Dimension.TIME;
 
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.thermal.FurnaceStep.QuenchAtRate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,11 +21,19 @@ final class HeatTreatmentReader {
       "a list of steps, each with one key: " + String.join(", ", KINDS.names());
   private static final int MOST_STEPS = 30;
 
+  /** Between quench and ageing where the case says nothing, s: common practice. */
+  private static final double USUAL_HOLD = 7200;
+
+  /** After a last quench: 6061 comes to T4 in days, and tempers are stated after 30, s. */
+  private static final double TO_T4 = 30 * 86_400.0;
+
   private final StepReader steps;
+  private final Notes notes;
   private final FaultCollector faults;
 
   HeatTreatmentReader(MeltingLimit limit, Notes notes, FaultCollector faults) {
     this.steps = new StepReader(limit, notes);
+    this.notes = notes;
     this.faults = faults;
   }
 
@@ -62,7 +72,30 @@ final class HeatTreatmentReader {
       }
     }
     checkOrder(order);
-    return treatment;
+    return rested(treatment);
+  }
+
+  /** The steps with the rests that follow a quench where the case says nothing. */
+  private List<FurnaceStep> rested(List<FurnaceStep> treatment) {
+    List<FurnaceStep> all = new ArrayList<>();
+    for (int i = 0; i < treatment.size(); i++) {
+      FurnaceStep step = treatment.get(i);
+      all.add(step);
+      boolean quench = step instanceof Quench || step instanceof QuenchAtRate;
+      if (quench && i == treatment.size() - 1) {
+        all.add(new FurnaceStep.NaturalAge(TO_T4));
+        notes.add(
+            "rest-by-default",
+            "30 days at room temperature after the last quench, as nothing else is said: natural"
+                + " ageing brings the metal to T4.");
+      } else if (quench && treatment.get(i + 1) instanceof FurnaceStep.Age) {
+        all.add(new FurnaceStep.NaturalAge(USUAL_HOLD));
+        notes.add(
+            "rest-by-default",
+            "Two hours at room temperature between quench and ageing, as nothing else is said.");
+      }
+    }
+    return all;
   }
 
   private static String words(Node item) {

@@ -144,8 +144,10 @@ final class SideReader {
     Optional<Temper> temper =
         name.flatMap(written -> alloy.flatMap(metal -> metal.temper(written)));
     if (name.isPresent() && alloy.isPresent() && temper.isEmpty()) {
-      String found = "found " + Quoted.of(name.get());
-      section.fault(TEMPER, found + "; expected " + expected + Names.hint(name.get(), names));
+      String unknown = "; expected " + expected + Names.hint(name.get(), names);
+      String why =
+          TemperWords.notComputed(alloy.get(), name.get()).map(text -> ", " + text).orElse(unknown);
+      section.fault(TEMPER, "found " + Quoted.of(name.get()) + why);
     }
     temper.ifPresent(known -> noteAlias(name.orElseThrow(), known));
     return temper;
@@ -157,7 +159,7 @@ final class SideReader {
 
   private void noteAlias(String written, Temper temper) {
     if (!written.toUpperCase(Locale.ROOT).equals(temper.name())) {
-      notes.add("temper-alias", "Temper " + written + " is computed as " + temper.name() + ".");
+      notes.add("temper-alias", TemperWords.computedAs(written, temper.name()));
     }
   }
 

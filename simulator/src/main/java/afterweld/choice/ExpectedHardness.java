@@ -5,7 +5,6 @@ import afterweld.section.AgedOnly;
 import afterweld.section.Estimate;
 import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.Station;
 import afterweld.section.Warning;
@@ -46,19 +45,17 @@ final class ExpectedHardness {
     this.profile = profile;
   }
 
-  static ExpectedHardness of(FurnaceOrder order) {
-    return new ExpectedHardness(order, SectionSimulation.run(order.weldCase()));
+  static ExpectedHardness of(FurnaceOrder order, SectionProfile profile) {
+    return new ExpectedHardness(order, profile);
   }
 
-  /** What the prediction warns of, and which base the schedule does not suit. */
+  /** What the prediction warns of. */
   List<String> warnings() {
-    Stream<String> said =
-        profile.warnings().stream()
-            .filter(warning -> ABOUT_THE_TREATMENT.contains(warning.code()))
-            .map(Warning::text);
-    List<String> losses =
-        order.dissolves() ? SharedTreatment.shortfalls(order.weldCase()) : List.of();
-    return Stream.concat(said, losses.stream()).distinct().toList();
+    return profile.warnings().stream()
+        .filter(warning -> ABOUT_THE_TREATMENT.contains(warning.code()))
+        .map(Warning::text)
+        .distinct()
+        .toList();
   }
 
   /** A place each: every base, beside the weld, the weld metal; none that is not predicted. */

@@ -4,6 +4,7 @@ import afterweld.choice.FurnaceSheet.Line;
 import afterweld.section.BothUnits;
 import afterweld.section.FurnaceMargin;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Furnace;
@@ -11,28 +12,45 @@ import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The lines of a furnace sheet: only what this order does, with the limits of this metal. */
 final class FurnaceInstruction {
-  private static final double LONGEST_BEFORE_STRAIGHTENING = 8 * 3600;
   private static final Set<String> WITH_BERYLLIUM = Set.of("4011", "A357");
-  private static final String WITHIN =
-      ", counted from when the coldest part is within "
-          + BothUnits.difference(FurnaceMargin.TOLERANCE);
+  private static final double HOUR = 3600;
+  private static final double BRIEF = 600;
+  private static final double COLD_STORE = 255.15;
 
   private final FurnaceOrder order;
+  private final UnitSystem first;
+  private final FurnaceLimits limits;
+  private final FurnaceObjections figures;
+  private final StepOrder sequence;
+  private final boolean objected;
 
-  FurnaceInstruction(FurnaceOrder order) {
+  /**
+   * Lines of an order.
+   *
+   * @param first the system of units that leads
+   */
+  FurnaceInstruction(FurnaceOrder order, UnitSystem first) {
     this.order = order;
+    this.first = first;
+    this.limits = new FurnaceLimits(order, first);
+    this.figures = new FurnaceObjections(order);
+    this.sequence = new StepOrder(order);
+    this.objected = !ScheduleCheck.passes(order.weldCase());
   }
 
   List<Line> lines() {
     List<Line> lines = new ArrayList<>();
     lines.add(new Line("Material", material()));
     lines.add(new Line("On arrival", arrival()));
-    order.steps().forEach(step -> lines.addAll(of(step)));
+    for (int i = 0; i < order.steps().size(); i++) {
+      lines.addAll(of(i));
+    }
     lines.add(new Line("Measure", measure()));
     lines.add(new Line("Mark as", mark()));
     lines.add(new Line("Hazards", hazards()));
@@ -42,7 +60,7 @@ final class FurnaceInstruction {
   private String material() {
     return order
             .sides()
-            .map(FurnaceInstruction::part)
+            .map(this::part)
             .distinct()
             .collect(Collectors.joining(" to "))
         + ", welded with "
@@ -50,12 +68,12 @@ final class FurnaceInstruction {
         + ".";
   }
 
-  private static String part(Side side) {
+  private String part(Side side) {
     return side.alloy().name()
         + "-"
         + side.temper().name()
         + ", "
-        + BothUnits.length(side.thickness());
+        + BothUnits.length(side.thickness(), first);
   }
 
   private String filler() {
@@ -69,130 +87,174 @@ final class FurnaceInstruction {
         + " into a salt bath.";
   }
 
-  private List<Line> of(FurnaceStep step) {
+  private List<Line> of(int index) {
+    FurnaceStep step = order.steps().get(index);
+    if (sequence.idle(index)) {
+      return List.of(new Line("Leave out", sentence(step)));
+    }
     if (step instanceof SolutionTreat treat) {
       return List.of(
           new Line("Solution treatment", solution(treat)), new Line("Soak", soak(treat)));
     }
     if (FurnaceOrder.isQuench(step)) {
-      String text = step instanceof Quench quench ? quench(quench) : sentence(step);
-      return List.of(new Line("Quench", text), new Line("Straightening", straightening(step)));
+      return List.of(
+          new Line("Quench", quench(index)), new Line("Straightening", straightening(step)));
     }
-    if (step instanceof Age age) {
-      return List.of(new Line("Ageing", ageing(age)));
-    }
-    return List.of(new Line("Then", sentence(step)));
+    return step instanceof Age age
+        ? List.of(new Line("Ageing", ageing(age)))
+        : List.of(new Line("Then", sentence(step)));
   }
 
-  private static String sentence(FurnaceStep step) {
-    String words = FurnaceWords.of(step);
+  private String sentence(FurnaceStep step) {
+    String words = FurnaceWords.of(step, first);
     return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
   }
 
+  private String temperature(double kelvin) {
+    return BothUnits.temperature(kelvin, first);
+  }
+
+  private static String ordered(String what) {
+    return " (ordered: " + what + ")";
+  }
+
   private String tolerance() {
-    return " ± " + BothUnits.difference(FurnaceMargin.TOLERANCE) + " (" + order.practice() + ")";
+    return " ± "
+        + BothUnits.difference(FurnaceMargin.TOLERANCE, first)
+        + " ("
+        + order.practice()
+        + ")";
+  }
+
+  private String within() {
+    return ", counted from when the coldest part is within "
+        + BothUnits.difference(FurnaceMargin.TOLERANCE, first);
   }
 
   private String solution(SolutionTreat treat) {
-    return BothUnits.temperature(treat.temperature())
+    String set =
+        figures.tooCold(treat)
+            ? temperature(limits.usualSolution().orElseThrow())
+                + ordered(temperature(treat.temperature()))
+            : temperature(treat.temperature());
+    return set
         + tolerance()
         + (treat.furnace() == Furnace.SALT ? ", in a salt bath" : ", in an air furnace")
         + ". Lowest solidus: base "
-        + BothUnits.temperature(order.baseSolidus())
+        + temperature(order.baseSolidus())
         + ", weld metal "
-        + BothUnits.temperature(order.weldMetalSolidus())
+        + temperature(order.weldMetalSolidus())
         + " (memory).";
   }
 
   private String soak(SolutionTreat treat) {
-    String limits =
-        order
-            .sides()
-            .map(side -> side.alloy().name() + ": " + soakLimit(treat, side))
-            .distinct()
-            .collect(Collectors.joining("; "));
-    return FurnaceWords.time(treat.soak())
+    String time = FurnaceWords.time(treat.soak());
+    Optional<FurnaceLimits.Limit> least = limits.leastSoak(treat.furnace());
+    if (least.isPresent() && figures.tooShort(treat)) {
+      return "At least " + least.get().text() + ordered(time) + within() + ".";
+    }
+    return time
         + (order.own() ? " as ordered" : " by the standard schedule")
-        + WITHIN
-        + ". "
-        + limits
+        + within()
+        + least.map(limit -> "; at least " + limit.text()).orElse("")
         + ".";
   }
 
-  private static String soakLimit(SolutionTreat treat, Side side) {
-    return side.alloy().casting()
-        ? FurnaceObjections.castSoak()
-        : "at least " + FurnaceObjections.leastSoak(treat, side).text();
-  }
-
-  private String quench(Quench quench) {
+  private String quench(int index) {
+    FurnaceStep step = order.steps().get(index);
+    if (figures.tooSlow(index)) {
+      String bath = limits.water().map(water -> "Into water of " + water.text()).orElseThrow();
+      return bath + ordered(FurnaceWords.of(step, first)) + "." + immersion(Optional.empty());
+    }
+    if (!(step instanceof Quench quench)) {
+      return sentence(step) + " At least as fast.";
+    }
     return switch (quench.medium()) {
-      case WATER, BOILING_WATER -> "Into " + bath(quench) + waterLimits() + immersion(quench);
-      case POLYMER -> "Into " + bath(quench) + "." + immersion(quench);
-      case SPRAY -> "Under a spray of " + BothUnits.temperature(quench.temperature()) + out(quench);
-      case FORCED_AIR ->
-          "In forced air of " + BothUnits.temperature(quench.temperature()) + out(quench);
-      case STILL_AIR ->
-          "In still air of " + BothUnits.temperature(quench.temperature()) + out(quench);
+      case WATER, BOILING_WATER -> "Into " + water(quench) + immersion(Optional.of(quench));
+      case POLYMER -> "Into " + bath(quench) + "." + immersion(Optional.of(quench));
+      case SPRAY -> "Under a spray of " + temperature(quench.temperature()) + out(quench);
+      case FORCED_AIR -> "In forced air of " + temperature(quench.temperature()) + out(quench);
+      case STILL_AIR -> "In still air of " + temperature(quench.temperature()) + out(quench);
     };
   }
 
-  private static String bath(Quench quench) {
-    return quench.medium().label() + " of " + BothUnits.temperature(quench.temperature());
+  private String bath(Quench quench) {
+    return quench.medium().label() + " of " + temperature(quench.temperature());
   }
 
-  private String waterLimits() {
-    return order
-        .sides()
-        .map(side -> FurnaceObjections.usualWater(side.alloy().casting()))
-        .distinct()
-        .collect(Collectors.joining("; ", "; usual for ", "."));
+  private String water(Quench quench) {
+    Optional<FurnaceLimits.Water> usual = limits.water();
+    if (usual.isPresent() && figures.wrongWater(quench)) {
+      return "water of " + usual.get().text() + ordered(temperature(quench.temperature())) + ".";
+    }
+    return bath(quench) + usual.map(water -> "; usual is " + water.text()).orElse("") + ".";
   }
 
-  private String immersion(Quench quench) {
-    return " From door to full immersion within " + delay(quench);
+  private String immersion(Optional<Quench> quench) {
+    String time =
+        quench
+            .map(this::delay)
+            .orElseGet(() -> limits.longestDelay().orElseThrow().text());
+    return " From door to full immersion within " + time + ".";
   }
 
   private String out(Quench quench) {
-    return ", cooling within this time of leaving the furnace: " + delay(quench);
+    return ", cooling within this time of leaving the furnace: " + delay(quench) + ".";
   }
 
   private String delay(Quench quench) {
-    FurnacePractice.Limit longest =
-        order
-            .sides()
-            .map(side -> FurnacePractice.of("longest quench delay", side.thickness()))
-            .reduce((one, other) -> one.value() <= other.value() ? one : other)
-            .orElseThrow();
-    String whose = order.hasWrought() ? "limit by thickness " : "for wrought metal the limit is ";
-    return FurnaceWords.time(quench.delay()) + "; " + whose + longest.text() + ".";
+    String time = FurnaceWords.time(quench.delay());
+    Optional<FurnaceLimits.Limit> longest = limits.longestDelay();
+    if (longest.isPresent() && figures.isLate(quench)) {
+      return longest.get().text() + ordered(time);
+    }
+    return time + longest.map(limit -> "; the limit is " + limit.text()).orElse("");
   }
 
   private String straightening(FurnaceStep quench) {
-    String limit = FurnaceWords.time(LONGEST_BEFORE_STRAIGHTENING) + " at most";
-    if (order.agesAfter(quench)) {
-      double rest = order.restAfter(quench);
-      String latest = rest < LONGEST_BEFORE_STRAIGHTENING ? "before the ageing in any case" : limit;
-      return "Within 1 h of the quench, "
-          + latest
-          + " (common practice). Natural ageing before the ageing furnace changes the result: keep"
-          + " to "
-          + (rest > 0 ? FurnaceWords.time(rest) : "the order, which is no wait,")
-          + " between quench and ageing.";
+    String cold = "later only if kept at " + temperature(COLD_STORE) + " (common practice).";
+    if (!order.agesAfter(quench)) {
+      return "Within 1 h of the quench, 2 h at the outside; " + cold;
     }
-    return "Within 1 h of the quench, "
-        + limit
-        + "; stored at −18 °C (0 °F) it may wait longer (common practice).";
+    double rest = order.restAfter(quench);
+    if (rest < BRIEF) {
+      return "None: the ordered hold of "
+          + FurnaceWords.time(rest)
+          + " between quench and ageing leaves no time for it.";
+    }
+    return (rest > 2 * HOUR
+            ? "Within 1 h of the quench, 2 h at the outside; " + cold
+            : "Within "
+                + (rest < HOUR ? FurnaceWords.time(rest) : "1 h")
+                + " of the quench, and before the ageing in any case (common practice).")
+        + " Then hold: the ageing begins "
+        + FurnaceWords.time(rest)
+        + " after the quench, and another wait changes the result.";
   }
 
   private String ageing(Age age) {
-    return BothUnits.temperature(age.temperature())
+    String hold = temperature(age.temperature()) + " for " + FurnaceWords.time(age.time());
+    if (figures.wrongAge(age)) {
+      return limits
+              .usualAge()
+              .map(
+                  usual ->
+                      temperature(usual.ageTemperature())
+                          + tolerance()
+                          + " for "
+                          + FurnaceWords.time(usual.ageTime()))
+              .orElseThrow()
+          + ordered(hold)
+          + within()
+          + ".";
+    }
+    return temperature(age.temperature())
         + tolerance()
         + " for "
         + FurnaceWords.time(age.time())
         + (order.own() ? " as ordered" : " by the standard schedule")
-        + WITHIN
-        + FurnaceWords.heating(age.ramp())
+        + within()
+        + FurnaceWords.heating(age.ramp(), first)
         + (age.overage() ? ". Overageing is meant." : ".");
   }
 
@@ -206,14 +268,32 @@ final class FurnaceInstruction {
   }
 
   private String mark() {
-    if (order.dissolves()) {
-      return "Heat treated by the user's furnace ("
-          + (order.ages() ? "T62" : "T42")
-          + "-like), not as the mill's temper.";
+    if (objected) {
+      return "Nothing yet: first put right what stands against the treatment.";
     }
-    return order.ages()
-        ? "Aged after welding without solution treatment: no temper of its own."
-        : "Treated after welding as stated above: no temper of its own.";
+    if (!order.dissolves()) {
+      return order.ages()
+          ? "Aged after welding without solution treatment: no temper of its own."
+          : "Treated after welding as stated above: no temper of its own.";
+    }
+    return order
+        .sides()
+        .map(this::mark)
+        .distinct()
+        .collect(Collectors.joining(" "));
+  }
+
+  private String mark(Side side) {
+    String name = order.sides().count() > 1 ? side.alloy().name() + ": " : "";
+    if (!side.alloy().heatTreatable()) {
+      return name + "annealed by the treatment.";
+    }
+    if (side.alloy().casting()) {
+      return name + (order.ages() ? "T6" : "T4") + ", re-treated, with the furnace lot.";
+    }
+    return name
+        + (order.ages() ? "T62" : "T42")
+        + ", heat treated by the user's furnace, not the mill's temper; with the furnace lot.";
   }
 
   private String hazards() {

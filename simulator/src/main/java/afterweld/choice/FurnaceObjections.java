@@ -1,197 +1,273 @@
 package afterweld.choice;
 
+import static afterweld.choice.Objection.noted;
+import static afterweld.choice.Objection.objected;
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
+import afterweld.material.Alloy;
 import afterweld.section.BothUnits;
-import afterweld.section.FurnaceMargin;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
+import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Furnace;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.QuenchMedium;
+import afterweld.thermal.TemperatureHistory;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Where an order lies outside the limits of practice, and where it must not be run at all.
+ * Which figures of an order lie outside the limits of practice, step by step.
  *
- * <p>Limits: soak and quench delay by thickness for wrought metal; 6 to 12 h of soak and water of
- * 65 to 100 °C for castings; water of at most 38 °C for wrought metal; ageing from 150 to 205 °C; a
- * solution temperature at most 15 °C under the alloy's usual one (common practice, the last two
- * rounded from the usual schedules).
+ * <p>Limits: {@link FurnaceLimits}; a solution temperature at most 15 °C under the usual one;
+ * ageing from 150 to 205 °C (common practice, rounded from the usual schedules) and no shorter than
+ * half the shortest time the trade states, no longer than strength lasts ({@link AgeingTime}).
  */
 final class FurnaceObjections {
-  private static final double HOUR = 3600;
   private static final double USUALLY_COLDER = 15;
-  private static final double SHORT_CAST_SOAK = 6 * HOUR;
-  private static final double LONG_CAST_SOAK = 12 * HOUR;
   private static final double COOL_AGE = 150 + ZERO_CELSIUS;
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
-  private static final double WARM_WATER = 38 + ZERO_CELSIUS;
-  private static final double HOT_WATER = 65 + ZERO_CELSIUS;
+  private static final double FAR_SHORT = 0.5;
   private static final double HAIR = 1e-6;
 
-  private FurnaceObjections() {}
+  private final FurnaceOrder order;
+  private final FurnaceLimits limits;
 
-  /** Why the order must not be run; empty if it may be. */
-  static List<String> refusals(FurnaceOrder order) {
-    return order.steps().stream()
-        .filter(SolutionTreat.class::isInstance)
-        .flatMap(step -> refusal(order, (SolutionTreat) step).stream())
-        .toList();
+  FurnaceObjections(FurnaceOrder order) {
+    this.order = order;
+    this.limits = new FurnaceLimits(order, UnitSystem.METRIC);
   }
 
-  private static Optional<String> refusal(FurnaceOrder order, SolutionTreat treat) {
-    double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
-    if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {
-      return Optional.empty();
+  List<Objection> all() {
+    List<Objection> found = new ArrayList<>();
+    for (int i = 0; i < order.steps().size(); i++) {
+      of(i).forEach(found::add);
     }
-    String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
-    if (order.weldMetalOnlyMayMelt()) {
-      return Optional.of(
-          at
-              + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (842 °F) on. Filler"
-              + " with so much magnesium is not meant for heat treatment after welding.");
-    }
-    return Optional.of(
-        at
-            + ", with its tolerance of "
-            + BothUnits.difference(FurnaceMargin.TOLERANCE)
-            + ", comes within "
-            + BothUnits.difference(FurnaceMargin.MARGIN)
-            + " of the lowest solidus, "
-            + BothUnits.temperature(lowest)
-            + ": metal may melt.");
+    return found.stream().distinct().toList();
   }
 
-  /** What lies outside the limits, a sentence each. */
-  static List<String> of(FurnaceOrder order) {
-    return order.steps().stream()
-        .flatMap(step -> order.sides().flatMap(side -> of(step, side)))
-        .distinct()
-        .toList();
-  }
-
-  private static Stream<String> of(FurnaceStep step, Side side) {
+  private Stream<Objection> of(int index) {
+    FurnaceStep step = order.steps().get(index);
     if (step instanceof SolutionTreat treat) {
-      return Stream.concat(coldSolution(treat, side).stream(), soak(treat, side).stream());
+      return Stream.of(cold(treat), shortSoak(treat), longSoak(treat)).flatMap(Optional::stream);
     }
-    if (step instanceof Quench quench) {
-      return Stream.of(delay(quench, side), bath(quench, side), air(quench))
-          .flatMap(Optional::stream);
+    if (FurnaceOrder.isQuench(step)) {
+      Stream<Objection> bath =
+          step instanceof Quench quench
+              ? Stream.of(late(quench), water(quench)).flatMap(Optional::stream)
+              : Stream.of();
+      return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
-    return step instanceof Age age && side.alloy().heatTreatable()
-        ? ageing(age).stream()
-        : Stream.of();
+    return step instanceof Age age ? order.hardening().flatMap(side -> ageing(age, side)) : Stream.of();
   }
 
-  private static Optional<String> coldSolution(SolutionTreat treat, Side side) {
+  /** Whether a solution temperature is too low for the joint. */
+  boolean tooCold(SolutionTreat treat) {
+    OptionalDouble usual = limits.usualSolution();
+    return usual.isPresent() && treat.temperature() < usual.getAsDouble() - USUALLY_COLDER - HAIR;
+  }
+
+  private Optional<Objection> cold(SolutionTreat treat) {
+    return order
+        .hardening()
+        .filter(side -> treat.temperature() < usualSolution(side) - USUALLY_COLDER - HAIR)
+        .findFirst()
+        .map(
+            side ->
+                objected(
+                    "Ordered solution treatment at "
+                        + BothUnits.temperature(treat.temperature())
+                        + " is well under the usual "
+                        + BothUnits.temperature(usualSolution(side))
+                        + " of "
+                        + side.alloy().name()
+                        + ": not all of what hardens it dissolves."));
+  }
+
+  private static double usualSolution(Side side) {
     return side.alloy()
         .schedule()
-        .filter(usual -> treat.temperature() < usual.solutionTemperature() - USUALLY_COLDER)
+        .map(Alloy.StandardSchedule::solutionTemperature)
+        .orElse(Double.NaN);
+  }
+
+  /** Whether a soak is shorter than the governing part asks for. */
+  boolean tooShort(SolutionTreat treat) {
+    return shortSoak(treat).isPresent();
+  }
+
+  private Optional<Objection> shortSoak(SolutionTreat treat) {
+    return limits
+        .leastSoak(treat.furnace())
+        .filter(least -> treat.soak() < least.value() - HAIR)
         .map(
-            usual ->
-                "Ordered solution treatment at "
-                    + BothUnits.temperature(treat.temperature())
-                    + " is well under the usual "
-                    + BothUnits.temperature(usual.solutionTemperature())
-                    + " of "
-                    + side.alloy().name()
-                    + ".");
+            least ->
+                objected(
+                    "Ordered soak of "
+                        + FurnaceWords.time(treat.soak())
+                        + " is too short: at least "
+                        + least.text()
+                        + "."));
   }
 
-  private static Optional<String> soak(SolutionTreat treat, Side side) {
-    String ordered =
-        "Ordered soak of " + FurnaceWords.time(treat.soak()) + " is outside the limit of ";
-    if (side.alloy().casting()) {
-      boolean outside =
-          treat.soak() < SHORT_CAST_SOAK - HAIR || treat.soak() > LONG_CAST_SOAK + HAIR;
-      return outside
-          ? Optional.of(ordered + side.alloy().name() + ": " + castSoak() + ".")
-          : Optional.empty();
-    }
-    FurnacePractice.Limit least = leastSoak(treat, side);
-    return treat.soak() < 60 * least.value() - HAIR
-        ? Optional.of(ordered + side.alloy().name() + ": at least " + least.text() + ".")
-        : Optional.empty();
-  }
-
-  static FurnacePractice.Limit leastSoak(SolutionTreat treat, Side side) {
-    String rule = treat.furnace() == Furnace.SALT ? "soak in salt" : "soak in air";
-    return FurnacePractice.of(rule, side.thickness());
-  }
-
-  static String castSoak() {
-    return "castings 6 to 12 h (common practice)";
-  }
-
-  private static Optional<String> delay(Quench quench, Side side) {
-    FurnacePractice.Limit longest = FurnacePractice.of("longest quench delay", side.thickness());
-    return quench.delay() > longest.value() + HAIR
+  private Optional<Objection> longSoak(SolutionTreat treat) {
+    OptionalDouble longest = limits.longestSoak();
+    return longest.isPresent() && treat.soak() > longest.getAsDouble() + HAIR
         ? Optional.of(
-            "Ordered quench delay of "
-                + FurnaceWords.time(quench.delay())
-                + " is outside the limit of "
-                + side.alloy().name()
-                + ": at most "
-                + longest.text()
-                + ".")
+            noted(
+                "Ordered soak of "
+                    + FurnaceWords.time(treat.soak())
+                    + " is longer than the usual "
+                    + FurnaceWords.time(longest.getAsDouble())
+                    + " of castings (common practice)."))
         : Optional.empty();
   }
 
-  private static Optional<String> bath(Quench quench, Side side) {
-    boolean casting = side.alloy().casting();
-    boolean outside =
-        casting
-            ? quench.temperature() < HOT_WATER - HAIR
-            : quench.temperature() > WARM_WATER + HAIR;
+  private static boolean bath(Quench quench) {
+    return quench.medium() != QuenchMedium.STILL_AIR && quench.medium() != QuenchMedium.FORCED_AIR;
+  }
+
+  /** Whether the part would come to the bath too late. */
+  boolean isLate(Quench quench) {
+    return late(quench).isPresent();
+  }
+
+  private Optional<Objection> late(Quench quench) {
+    return limits
+        .longestDelay()
+        .filter(longest -> bath(quench) && quench.delay() > longest.value() + HAIR)
+        .map(
+            longest ->
+                objected(
+                    "Ordered quench delay of "
+                        + FurnaceWords.time(quench.delay())
+                        + " is too long: at most "
+                        + longest.text()
+                        + ". The predicted strength and hardness do not show all that a late quench"
+                        + " costs: claim nothing from them."));
+  }
+
+  /** Whether the water is outside the usual for the joint. */
+  boolean wrongWater(Quench quench) {
+    return water(quench).isPresent();
+  }
+
+  private Optional<Objection> water(Quench quench) {
     boolean water =
         quench.medium() == QuenchMedium.WATER || quench.medium() == QuenchMedium.BOILING_WATER;
-    return water && outside
-        ? Optional.of(
-            "Ordered water of "
-                + BothUnits.temperature(quench.temperature())
-                + " is outside the usual for "
+    return limits
+        .water()
+        .filter(
+            usual ->
+                water
+                    && (quench.temperature() < usual.low() - HAIR
+                        || quench.temperature() > usual.high() + HAIR))
+        .map(
+            usual ->
+                objected(
+                    "Ordered water of "
+                        + BothUnits.temperature(quench.temperature())
+                        + " is outside the usual: "
+                        + usual.text()
+                        + (quench.temperature() < usual.low()
+                            ? ". Colder water may crack or pull a casting."
+                            : ". Warmer water cools too slowly to be counted on.")));
+  }
+
+  /** Whether a quench is too slow for a part of the joint. */
+  boolean tooSlow(int index) {
+    return order.hardening().anyMatch(side -> slow(index, side).isPresent());
+  }
+
+  private Optional<Objection> slow(int index, Side side) {
+    TemperatureHistory cooling =
+        new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness())
+            .of(order.steps())
+            .get(index);
+    OptionalDouble rate = FurnaceHistory.coolingRate(cooling);
+    FurnaceLimits.Limit least = FurnaceLimits.slowestQuench(side.alloy());
+    if (rate.isEmpty() || rate.getAsDouble() >= least.value() - HAIR) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        objected(
+            "Ordered quench cools "
+                + BothUnits.length(side.thickness())
+                + " of "
                 + side.alloy().name()
-                + ": "
-                + usualWater(casting)
-                + ".")
-        : Optional.empty();
+                + " at about "
+                + FurnaceWords.rate(rate.getAsDouble(), "s", UnitSystem.METRIC)
+                + ", slower than the "
+                + FurnaceWords.rate(least.value(), "s", UnitSystem.METRIC)
+                + " that it hardens fully from ("
+                + least.text()
+                + "): quench into water, or prove it on a coupon."));
   }
 
-  static String usualWater(boolean casting) {
-    return casting
-        ? "castings 65 to 100 °C, 149 to 212 °F (common practice)"
-        : "wrought metal at most 38 °C (100 °F) at the start, its rise under 11 °C (20 °F) (AMS 2770,"
-            + " memory)";
+  private Stream<Objection> ageing(Age age, Side side) {
+    if (age.temperature() < COOL_AGE - HAIR || age.temperature() > HOT_AGE + HAIR) {
+      return Stream.of(outside(age));
+    }
+    boolean casting = side.alloy().casting();
+    double celsius = age.temperature() - ZERO_CELSIUS;
+    double least = AgeingTime.least(casting, celsius);
+    if (age.time() < least - HAIR) {
+      return Stream.of(shortAge(age, side, least));
+    }
+    return AgeingTime.most(casting, celsius).stream()
+        .filter(most -> age.time() > most + HAIR)
+        .mapToObj(most -> longAge(age, most));
   }
 
-  private static Optional<String> air(Quench quench) {
-    boolean air =
-        quench.medium() == QuenchMedium.STILL_AIR || quench.medium() == QuenchMedium.FORCED_AIR;
-    return air
-        ? Optional.of(
-            "Ordered cooling in "
-                + quench.medium().label()
-                + " is slower than the usual water quench: prove it on a coupon (common practice).")
-        : Optional.empty();
+  /** Whether the ageing is one that the sheet must not pass on. */
+  boolean wrongAge(Age age) {
+    return order
+        .hardening()
+        .flatMap(side -> ageing(age, side))
+        .anyMatch(one -> one.severity() == Objection.Severity.OBJECTED);
   }
 
-  private static Optional<String> ageing(Age age) {
-    boolean outside = age.temperature() < COOL_AGE - HAIR || age.temperature() > HOT_AGE + HAIR;
-    return outside
-        ? Optional.of(
-            "Ordered ageing at "
-                + BothUnits.temperature(age.temperature())
-                + " is outside the usual "
-                + BothUnits.temperature(COOL_AGE)
-                + " to "
-                + BothUnits.temperature(HOT_AGE)
-                + " (common practice)"
-                + (age.overage() ? "; the order says that overageing is meant." : "."))
-        : Optional.empty();
+  private static Objection outside(Age age) {
+    String text =
+        "Ordered ageing at "
+            + BothUnits.temperature(age.temperature())
+            + " is outside the usual "
+            + BothUnits.temperature(COOL_AGE)
+            + " to "
+            + BothUnits.temperature(HOT_AGE)
+            + " (common practice)";
+    return age.overage()
+        ? noted(text + "; the order says that overageing is meant.")
+        : objected(text + (age.temperature() > HOT_AGE ? ": it overages." : ": it hardly ages."));
+  }
+
+  private static Objection shortAge(Age age, Side side, double least) {
+    String text = held(age) + " is short of the " + hours(least) + " that " + side.alloy().name();
+    return age.time() < FAR_SHORT * least
+        ? objected(text + " needs at least there: it stays far under its strength.")
+        : noted(text + " is usually given at least there.");
+  }
+
+  private static Objection longAge(Age age, double most) {
+    String text = held(age) + " is longer than the " + hours(most) + " that strength lasts there";
+    return age.overage()
+        ? noted(text + "; the order says that overageing is meant.")
+        : objected(text + ": it overages.");
+  }
+
+  private static String held(Age age) {
+    return "Ordered ageing of "
+        + FurnaceWords.time(age.time())
+        + " at "
+        + BothUnits.temperature(age.temperature());
+  }
+
+  private static String hours(double seconds) {
+    return FurnaceWords.time(1800.0 * Math.max(1, Math.round(seconds / 1800)));
   }
 }

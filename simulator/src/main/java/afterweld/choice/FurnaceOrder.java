@@ -29,6 +29,15 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
     return Stream.of(weldCase.left(), weldCase.right()).distinct();
   }
 
+  /** The sides that a heat treatment hardens. */
+  Stream<Side> hardening() {
+    return sides().filter(side -> side.alloy().heatTreatable());
+  }
+
+  boolean hardens() {
+    return hardening().findAny().isPresent();
+  }
+
   boolean hasCasting() {
     return sides().anyMatch(side -> side.alloy().casting());
   }

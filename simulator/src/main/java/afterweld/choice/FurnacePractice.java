@@ -19,7 +19,11 @@ final class FurnacePractice {
    */
   record Limit(double value, String unit, String source) {
     String text() {
-      return Math.round(value) + " " + unit + " (" + source + ")";
+      return words() + " (" + source + ")";
+    }
+
+    String words() {
+      return Math.round(value) + " " + unit;
     }
   }
 

@@ -1,10 +1,15 @@
 package afterweld.choice;
 
 import afterweld.choice.Objection.Severity;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The instruction for the furnace shop: what to do, within which limits, what does not fit them,
@@ -12,7 +17,8 @@ import java.util.Optional;
  *
  * @param title of the case
  * @param ownSchedule whether the case names the schedule; the standard one else
- * @param objections where what is ordered lies outside the limits of practice
+ * @param objections what stands against the treatment; the lines then give the allowed figure, and
+ *     no hardness is expected
  * @param lines the instruction, in the order of the work
  * @param expected hardness to expect, place by place
  * @param warnings what the prediction says of this treatment
@@ -31,6 +37,16 @@ public record FurnaceSheet(
   public static final String RECHECK =
       "Readings under the limit: measure again beside it, then ask. The band is the model's, not a"
           + " code's.";
+
+  /** Why no hardness is expected where something stands against the treatment. */
+  public static final String NOTHING_EXPECTED =
+      "No hardness is given while something stands against the treatment: put it right and write the"
+          + " sheet again.";
+
+  /** What a reading does not tell. */
+  public static final String NO_PROOF =
+      "Hardness alone does not prove the quench: a late one costs ductility and resistance to"
+          + " corrosion before it costs hardness. Time it, and keep the furnace chart.";
 
   /** Copies the lists. */
   public FurnaceSheet {
@@ -67,6 +83,18 @@ public record FurnaceSheet(
       Optional<Double> rockwell,
       String softMeans) {}
 
+  /** What is to be said of the hardness, before any number or instead of it. */
+  public List<String> onHardness() {
+    boolean objected =
+        objections.stream().anyMatch(one -> one.severity() == Severity.OBJECTED);
+    boolean quenched = lines.stream().anyMatch(line -> line.what().equals("Quench"));
+    return Stream.of(
+            objected ? NOTHING_EXPECTED : expected.isEmpty() ? "" : RECHECK,
+            quenched ? NO_PROOF : "")
+        .filter(text -> !text.isEmpty())
+        .toList();
+  }
+
   /** Whose schedule it is, in a sentence. */
   public String origin() {
     return ownSchedule
@@ -76,28 +104,41 @@ public record FurnaceSheet(
 
   /** The sheet of a case: empty if it names no treatment and its bases answer to none. */
   public static Optional<FurnaceSheet> of(WeldCase weldCase) {
+    return of(weldCase, UnitSystem.METRIC, SectionSimulation::run);
+  }
+
+  /**
+   * The same.
+   *
+   * @param first the system of units that leads
+   * @param simulation from the case with the treatment of the sheet to its section
+   */
+  public static Optional<FurnaceSheet> of(
+      WeldCase weldCase, UnitSystem first, Function<WeldCase, SectionProfile> simulation) {
     boolean own = !weldCase.afterWeld().isEmpty();
     Optional<List<FurnaceStep>> steps =
         own ? Optional.of(weldCase.afterWeld()) : StandardTreatment.full(weldCase);
-    return steps.map(list -> sheet(weldCase.withAfterWeld(list), own));
+    return steps.map(
+        list -> sheet(new FurnaceOrder(weldCase.withAfterWeld(list), own), first, simulation));
   }
 
-  private static FurnaceSheet sheet(WeldCase weldCase, boolean own) {
-    FurnaceOrder order = new FurnaceOrder(weldCase, own);
+  private static FurnaceSheet sheet(
+      FurnaceOrder order, UnitSystem first, Function<WeldCase, SectionProfile> simulation) {
+    WeldCase weldCase = order.weldCase();
+    List<Objection> objections = ScheduleCheck.of(weldCase);
     List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
-    List<Line> lines = new FurnaceInstruction(order).lines();
-    if (!refusals.isEmpty()) {
-      return new FurnaceSheet(
-          weldCase.title(), own, List.of(), lines, List.of(), List.of(), refusals);
-    }
-    ExpectedHardness hardness = ExpectedHardness.of(order);
+    List<Line> lines = new FurnaceInstruction(order, first).lines();
+    boolean clean = ScheduleCheck.passes(weldCase);
+    Optional<ExpectedHardness> hardness =
+        refusals.isEmpty() ? Optional.of(ExpectedHardness.of(order, simulation.apply(weldCase)))
+            : Optional.empty();
     return new FurnaceSheet(
         weldCase.title(),
-        own,
-        ScheduleCheck.of(weldCase),
+        order.own(),
+        objections,
         lines,
-        hardness.places(),
-        hardness.warnings(),
+        hardness.filter(unused -> clean).map(ExpectedHardness::places).orElse(List.of()),
+        hardness.map(ExpectedHardness::warnings).orElse(List.of()),
         refusals);
   }
 }

@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.section.BothUnits;
+import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
@@ -14,13 +15,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** A furnace step in the words of the shop, metric with °F beside °C, every time as ordered. */
 final class FurnaceWords {
   private static final int DECIMALS = 2;
   private static final double HOUR = 3600;
+  private static final double ANNEAL_SLOW_UNTIL = 260 + UnitSystem.ZERO_CELSIUS;
 
   /** Units from the longest; each is used from twice its length on. */
   private static final List<Map.Entry<String, Double>> UNITS =
@@ -33,9 +34,18 @@ final class FurnaceWords {
   private FurnaceWords() {}
 
   static String of(FurnaceStep step) {
+    return of(step, UnitSystem.METRIC);
+  }
+
+  /**
+   * The same.
+   *
+   * @param first the system of units that leads
+   */
+  static String of(FurnaceStep step, UnitSystem first) {
     if (step instanceof SolutionTreat treat) {
       return "solution treat at "
-          + BothUnits.temperature(treat.temperature())
+          + BothUnits.temperature(treat.temperature(), first)
           + " for "
           + time(treat.soak())
           + (treat.furnace() == Furnace.SALT ? " in a salt bath" : "");
@@ -44,51 +54,55 @@ final class FurnaceWords {
       return "quench into "
           + quench.medium().label()
           + " of "
-          + BothUnits.temperature(quench.temperature())
+          + BothUnits.temperature(quench.temperature(), first)
           + " within "
           + time(quench.delay());
     }
     if (step instanceof QuenchAtRate quench) {
-      return "quench at " + rate(quench.rate(), "s");
+      return "quench at " + rate(quench.rate(), "s", first);
     }
     if (step instanceof NaturalAge age) {
       return "hold at room temperature for " + time(age.time());
     }
-    return step instanceof Age age ? age(age) : anneal((Anneal) step);
+    return step instanceof Age age ? age(age, first) : anneal((Anneal) step, first);
   }
 
-  private static String age(Age age) {
+  private static String age(Age age, UnitSystem first) {
     return "age at "
-        + BothUnits.temperature(age.temperature())
+        + BothUnits.temperature(age.temperature(), first)
         + " for "
         + time(age.time())
-        + heating(age.ramp())
+        + heating(age.ramp(), first)
         + (age.overage() ? ", meant to overage" : "");
   }
 
   /** How an ordered heating is said; nothing where the furnace heats as it does. */
-  static String heating(Ramp ramp) {
+  static String heating(Ramp ramp, UnitSystem first) {
     if (ramp.time().isPresent()) {
       return ", heated in " + time(ramp.time().getAsDouble());
     }
     return ramp.rate().isPresent()
-        ? ", heated at " + rate(HOUR * ramp.rate().getAsDouble(), "h")
+        ? ", heated at " + rate(HOUR * ramp.rate().getAsDouble(), "h", first)
         : "";
   }
 
-  private static String anneal(Anneal anneal) {
+  private static String anneal(Anneal anneal, UnitSystem first) {
     return "anneal at "
-        + BothUnits.temperature(anneal.temperature())
+        + BothUnits.temperature(anneal.temperature(), first)
         + " for "
         + time(anneal.time())
         + ", cooled at "
-        + rate(HOUR * anneal.coolingRate(), "h")
-        + " down to 260 °C (500 °F)";
+        + rate(HOUR * anneal.coolingRate(), "h", first)
+        + " down to "
+        + BothUnits.temperature(ANNEAL_SLOW_UNTIL, first);
   }
 
-  private static String rate(double kelvin, String per) {
-    return String.format(
-        Locale.ROOT, "%s °C/%s (%s °F/%s)", figures(kelvin), per, figures(1.8 * kelvin), per);
+  static String rate(double kelvin, String per, UnitSystem first) {
+    String celsius = figures(kelvin) + " °C/" + per;
+    String fahrenheit = figures(1.8 * kelvin) + " °F/" + per;
+    return first == UnitSystem.METRIC
+        ? celsius + " (" + fahrenheit + ")"
+        : fahrenheit + " (" + celsius + ")";
   }
 
   private static String figures(double value) {

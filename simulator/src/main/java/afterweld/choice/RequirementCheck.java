@@ -9,9 +9,7 @@ import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
-import afterweld.section.WeldPool;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +78,7 @@ public final class RequirementCheck {
     List<Finding> findings = new ArrayList<>(strengths());
     if (!findings.isEmpty()) {
       findings.add(new Finding(Verdict.MET, basis()));
-      mayMelt().ifPresent(findings::add);
+      againstTreatment().ifPresent(findings::add);
       mayCrack().ifPresent(crack -> findings.add(0, crack));
     }
     requirement.serviceTemperature().ifPresent(asked -> findings.add(service(asked)));
@@ -114,17 +112,15 @@ public final class RequirementCheck {
         : Optional.empty();
   }
 
-  /** A treatment that may melt the weld metal proves nothing. */
-  private Optional<Finding> mayMelt() {
-    boolean solution =
-        profile.weldCase().afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
-    return solution && WeldPool.meltingPossibleFrom450(profile.weldMetal().composition())
-        ? Optional.of(
+  /** A treatment that something stands against proves nothing. */
+  private Optional<Finding> againstTreatment() {
+    return ScheduleCheck.passes(profile.weldCase())
+        ? Optional.empty()
+        : Optional.of(
             new Finding(
                 Verdict.OPEN,
-                "The weld metal may begin to melt in the solution furnace, and these strengths are"
-                    + " those of metal that does not: open, not a treatment to order."))
-        : Optional.empty();
+                "Something stands against the heat treatment as it is ordered: open until that is"
+                    + " put right."));
   }
 
   private String basis() {

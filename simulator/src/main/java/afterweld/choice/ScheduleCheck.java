@@ -2,6 +2,8 @@ package afterweld.choice;
 
 import afterweld.choice.Objection.Severity;
 import afterweld.section.WeldCase;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -17,11 +19,20 @@ public final class ScheduleCheck {
 
   /** All objections, the gravest first. */
   public static List<Objection> of(WeldCase weldCase) {
+    if (weldCase.afterWeld().isEmpty()) {
+      return List.of();
+    }
     FurnaceOrder order = new FurnaceOrder(weldCase, true);
-    List<String> refusals = FurnaceObjections.refusals(order);
-    return refusals.isEmpty()
-        ? FurnaceObjections.of(order).stream().map(Objection::objected).toList()
-        : refusals.stream().map(Objection::refused).toList();
+    List<Objection> refused = new ScheduleRefusal(order).all();
+    if (!refused.isEmpty()) {
+      return refused;
+    }
+    List<Objection> all = new ArrayList<>(UnsuitedMetal.of(order));
+    all.addAll(new StepOrder(order).objections());
+    all.addAll(new FurnaceObjections(order).all());
+    boolean clean = all.stream().allMatch(one -> one.severity() == Severity.NOTED);
+    all.addAll(SharedTreatment.of(weldCase, clean));
+    return all.stream().sorted(Comparator.comparing(Objection::severity)).toList();
   }
 
   /** The sentences of one severity. */

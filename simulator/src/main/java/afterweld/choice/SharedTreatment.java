@@ -1,56 +1,131 @@
 package afterweld.choice;
 
+import afterweld.section.BaseTrial;
 import afterweld.section.BothUnits;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
-import afterweld.section.WeldMetalTrial;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.QuenchMedium;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Two different bases in one furnace: which of them the common schedule does not suit. */
+/**
+ * What each base keeps of the strength that its own schedule would give it, computed without the
+ * weld; of two bases in one furnace one may suffer.
+ */
 final class SharedTreatment {
   /** A base that keeps this share of what its own schedule gives does not suffer (assumed). */
   private static final double SUITED = 0.97;
 
+  /** A schedule that leaves a base less than this does not serve it (assumed). */
+  private static final double SERVED = 0.90;
+
+  private static final double COLD_WATER = 298.15;
+
   private SharedTreatment() {}
 
-  /** A sentence for each base that loses by the schedule of the case, one alloy or two. */
-  static List<String> shortfalls(WeldCase weldCase) {
-    return Stream.of(weldCase.left(), weldCase.right())
-        .distinct()
-        .flatMap(side -> loss(weldCase, side).stream())
-        .toList();
-  }
-
-  /** The same for two different bases; empty for one alloy. */
-  static List<String> losses(WeldCase weldCase) {
-    if (weldCase.left().alloy().equals(weldCase.right().alloy())) {
+  /**
+   * A remark for each base that loses by the schedule; an objection where one of two loses much.
+   *
+   * @param clean whether nothing else stands against the schedule: else a single alloy that loses
+   *     by it is no news
+   */
+  static List<Objection> of(WeldCase weldCase, boolean clean) {
+    if (!dissolves(weldCase) || !(clean || unlike(weldCase))) {
       return List.of();
     }
-    return shortfalls(weldCase);
+    boolean meant =
+        weldCase.afterWeld().stream().anyMatch(step -> step instanceof Age age && age.overage());
+    List<Objection> found = new ArrayList<>();
+    shortfalls(weldCase)
+        .forEach(
+            loss ->
+                found.add(
+                    loss.share() < SERVED && unlike(weldCase) && !meant
+                        ? Objection.objected(loss.sentence(true))
+                        : Objection.noted(loss.sentence(unlike(weldCase)))));
+    warmWater(weldCase).ifPresent(found::add);
+    return found;
   }
 
-  private static Optional<String> loss(WeldCase weldCase, Side side) {
-    return StandardTreatment.full(side)
-        .flatMap(
-            own -> {
-              double shared = WeldMetalTrial.of(weldCase).base(side).yield();
-              double alone = WeldMetalTrial.of(weldCase.withAfterWeld(own)).base(side).yield();
-              return shared < SUITED * alone
-                  ? Optional.of(sentence(weldCase, side, shared, alone))
-                  : Optional.empty();
-            });
+  /** The sentences on what two different bases lose; empty for one alloy. */
+  static List<String> losses(WeldCase weldCase) {
+    return dissolves(weldCase) && unlike(weldCase)
+        ? shortfalls(weldCase).map(loss -> loss.sentence(true)).toList()
+        : List.of();
   }
 
-  private static String sentence(WeldCase weldCase, Side side, double shared, double own) {
-    boolean alone = weldCase.left().alloy().equals(weldCase.right().alloy());
-    return (alone ? "The schedule falls short: " : "The schedule does not suit both bases: ")
-        + side.alloy().name()
-        + " suffers, with "
-        + BothUnits.stress(shared)
-        + " yield in place of "
-        + BothUnits.stress(own)
-        + " by its own schedule.";
+  private static boolean dissolves(WeldCase weldCase) {
+    return weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
+  }
+
+  private static boolean unlike(WeldCase weldCase) {
+    return !weldCase.left().alloy().equals(weldCase.right().alloy());
+  }
+
+  private record Loss(Side side, double kept, double own) {
+    double share() {
+      return kept / own;
+    }
+
+    String sentence(boolean unlike) {
+      return (unlike ? "The schedule does not suit both bases: " : "The schedule falls short: ")
+          + side.alloy().name()
+          + " suffers, with "
+          + BothUnits.stress(kept)
+          + " yield in place of "
+          + BothUnits.stress(own)
+          + " by its own schedule.";
+    }
+  }
+
+  private static Stream<Loss> shortfalls(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .distinct()
+        .flatMap(side -> loss(weldCase.afterWeld(), side).stream());
+  }
+
+  private static Optional<Loss> loss(List<FurnaceStep> steps, Side side) {
+    boolean ages = steps.stream().anyMatch(Age.class::isInstance);
+    return (ages ? StandardTreatment.full(side) : StandardTreatment.naturallyAged(side))
+        .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own)))
+        .filter(loss -> loss.share() < SUITED);
+  }
+
+  private static double yieldOf(Side side, List<FurnaceStep> steps) {
+    return BaseTrial.of(side, steps).yield();
+  }
+
+  /** What wrought metal loses in water that is warm for the sake of the casting beside it. */
+  private static Optional<Objection> warmWater(WeldCase weldCase) {
+    boolean casting = weldCase.left().alloy().casting() || weldCase.right().alloy().casting();
+    List<FurnaceStep> cold = weldCase.afterWeld().stream().map(SharedTreatment::inColdWater).toList();
+    if (!casting || cold.equals(weldCase.afterWeld())) {
+      return Optional.empty();
+    }
+    return Stream.of(weldCase.left(), weldCase.right())
+        .filter(side -> side.alloy().schedule().isPresent() && !side.alloy().casting())
+        .findFirst()
+        .map(
+            side ->
+                Objection.noted(
+                    "Warm water spares the casting; "
+                        + side.alloy().name()
+                        + " keeps "
+                        + BothUnits.stress(yieldOf(side, weldCase.afterWeld()))
+                        + " yield of the "
+                        + BothUnits.stress(yieldOf(side, cold))
+                        + " it would have from cold water (computed)."));
+  }
+
+  private static FurnaceStep inColdWater(FurnaceStep step) {
+    return step instanceof Quench quench && quench.medium() == QuenchMedium.WATER
+        ? new Quench(quench.medium(), COLD_WATER, quench.delay())
+        : step;
   }
 }

@@ -2,9 +2,11 @@ package afterweld.choice;
 
 import afterweld.material.Alloy;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.QuenchMedium;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,32 +15,49 @@ import java.util.Optional;
  *
  * <p>The soak is that of the alloy's schedule, longer where the thickness asks for it. Two
  * different heat-treatable bases go through the furnace together: at the lower of their solution
- * temperatures (so that neither melts), for the longer soak, and through the ageing of the left
- * one.
+ * temperatures (so that neither melts), for the longer soak, and through the ageing of the one that
+ * is aged hotter, since the other one would stay far under its strength by the cooler one. The
+ * water is warm where a casting is quenched: 65 °C.
  */
 public final class StandardTreatment {
   private static final double MINUTE = 60;
   private static final double DAY = 86400;
   private static final double WATER = 298.15;
+  private static final double WATER_FOR_CASTINGS = 65 + UnitSystem.ZERO_CELSIUS;
+  private static final double TO_T4 = 30 * DAY;
+
+  /** The schedule that ages hotter, or longer at the same temperature. */
+  static final Comparator<Alloy.StandardSchedule> HOTTER_AGED =
+      Comparator.comparingDouble(Alloy.StandardSchedule::ageTemperature)
+          .thenComparingDouble(Alloy.StandardSchedule::ageTime);
+
   private static final double DELAY = 7;
 
   private StandardTreatment() {}
 
   /** Solution treatment, water quench, a day, ageing to T6; empty without a heat-treatable base. */
   public static Optional<List<FurnaceStep>> full(WeldCase weldCase) {
-    return schedule(weldCase).map(StandardTreatment::full);
+    boolean casting = weldCase.left().alloy().casting() || weldCase.right().alloy().casting();
+    return schedule(weldCase).map(schedule -> full(schedule, casting));
   }
 
   /** The same as a side would have it by itself. */
   static Optional<List<FurnaceStep>> full(Side side) {
-    return own(side).map(StandardTreatment::full);
+    return own(side).map(schedule -> full(schedule, side.alloy().casting()));
   }
 
-  private static List<FurnaceStep> full(Alloy.StandardSchedule schedule) {
+  /** Solution treatment and quench of a side, and 30 days: T4. */
+  static Optional<List<FurnaceStep>> naturallyAged(Side side) {
+    return full(side)
+        .map(steps -> List.of(steps.get(0), steps.get(1), new FurnaceStep.NaturalAge(TO_T4)));
+  }
+
+  private static List<FurnaceStep> full(Alloy.StandardSchedule schedule, boolean casting) {
     return List.of(
         new FurnaceStep.SolutionTreat(
             schedule.solutionTemperature(), schedule.soak(), FurnaceStep.Furnace.AIR),
-        new FurnaceStep.Quench(QuenchMedium.WATER, WATER, DELAY),
+        new FurnaceStep.Quench(
+            QuenchMedium.WATER, casting ? WATER_FOR_CASTINGS : WATER, DELAY),
         new FurnaceStep.NaturalAge(DAY),
         age(schedule));
   }
@@ -65,12 +84,13 @@ public final class StandardTreatment {
 
   private static Alloy.StandardSchedule together(
       Alloy.StandardSchedule left, Alloy.StandardSchedule right) {
+    Alloy.StandardSchedule aged = HOTTER_AGED.compare(left, right) >= 0 ? left : right;
     return new Alloy.StandardSchedule(
         Math.min(left.solutionTemperature(), right.solutionTemperature()),
         Math.max(left.soak(), right.soak()),
-        left.ageTemperature(),
-        left.ageTime(),
-        left.source());
+        aged.ageTemperature(),
+        aged.ageTime(),
+        aged.source());
   }
 
   /** The schedule of one side by itself, soaked for its thickness. */

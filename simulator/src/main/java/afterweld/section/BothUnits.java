@@ -88,6 +88,38 @@ public final class BothUnits {
         "%.0f MPa (%.1f ksi)", UnitSystem.METRIC.stress(pascal), UnitSystem.US.stress(pascal));
   }
 
+  /**
+   * A temperature given in K, in the units asked for first: {@code 985 °F (530 °C)}.
+   *
+   * @param first the system that leads
+   */
+  public static String temperature(double kelvin, UnitSystem first) {
+    return led(temperature(kelvin), first);
+  }
+
+  /** A difference of temperature given in K, in the units asked for first. */
+  public static String difference(double kelvin, UnitSystem first) {
+    return led(difference(kelvin), first);
+  }
+
+  /** A length given in m, in the units asked for first. */
+  public static String length(double metres, UnitSystem first) {
+    return led(length(metres), first);
+  }
+
+  /** Puts what stands in brackets first where the other system is asked for. */
+  private static String led(String both, UnitSystem first) {
+    int bracket = both.indexOf(" (");
+    boolean us = both.startsWith("°F", bracket - 2) || both.startsWith("in", bracket - 2);
+    if (us == (first == UnitSystem.US) || first == UnitSystem.METRIC) {
+      return both;
+    }
+    return both.substring(bracket + 2, both.length() - 1)
+        + " ("
+        + both.substring(0, bracket)
+        + ")";
+  }
+
   private static String both(String pattern, Object... values) {
     return String.format(Locale.ROOT, pattern, values);
   }

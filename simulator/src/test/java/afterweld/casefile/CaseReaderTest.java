@@ -385,12 +385,14 @@ class CaseReaderTest {
     assertEquals(28.0 / 3600, anneal.coolingRate(), TIGHT);
     assertEquals(FurnaceStep.Furnace.SALT, ((FurnaceStep.SolutionTreat) steps.get(1)).furnace());
     assertEquals(new FurnaceStep.QuenchAtRate(120), steps.get(2));
-    FurnaceStep.Ramp byTime = ((FurnaceStep.Age) steps.get(3)).ramp();
+    assertEquals(new FurnaceStep.NaturalAge(7200), steps.get(3));
+    FurnaceStep.Ramp byTime = ((FurnaceStep.Age) steps.get(4)).ramp();
     assertEquals(new FurnaceStep.Ramp(OptionalDouble.of(5400), OptionalDouble.empty()), byTime);
-    FurnaceStep.Age overage = (FurnaceStep.Age) steps.get(4);
+    FurnaceStep.Age overage = (FurnaceStep.Age) steps.get(5);
     assertEquals(100 / 1.8 / 3600, overage.ramp().rate().orElseThrow(), TIGHT);
     assertTrue(overage.overage());
-    assertEquals(new FurnaceStep.Quench(QuenchMedium.BOILING_WATER, 373.15, 7), steps.get(6));
+    assertEquals(new FurnaceStep.Quench(QuenchMedium.BOILING_WATER, 373.15, 7), steps.get(7));
+    assertEquals(new FurnaceStep.NaturalAge(30 * 86_400), steps.get(8));
   }
 
   @Test
@@ -415,7 +417,7 @@ class CaseReaderTest {
   @Test
   void aColdSolutionTreatmentIsNoted() {
     String text =
-        replaced(PLAIN, "4643", "5356")
+        PLAIN
             + """
             after_weld:
               - solution_treat: {temperature: 470 °C, soak: 1 h}

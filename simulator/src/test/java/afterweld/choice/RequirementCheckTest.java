@@ -64,7 +64,7 @@ class RequirementCheckTest {
     Judgement judged = judge(treated, yieldOf(50));
     assertEquals(Verdict.OPEN, judged.verdict());
     String reasons = String.join(" ", judged.reasons());
-    assertTrue(reasons.contains("may begin to melt"), reasons);
+    assertTrue(reasons.contains("stands against the heat treatment"), reasons);
   }
 
   @Test

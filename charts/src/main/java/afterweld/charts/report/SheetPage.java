@@ -20,8 +20,10 @@ public final class SheetPage {
     Map<String, Object> values = new HashMap<>();
     values.put("title", sheet.title());
     values.put("origin", sheet.origin());
-    values.put("hasObjections", !sheet.objections().isEmpty());
-    values.put("objections", sheet.objections().stream().map(Objection::text).toList());
+    values.put("hasObjections", !texts(sheet, false).isEmpty());
+    values.put("objections", texts(sheet, false));
+    values.put("hasNotes", !texts(sheet, true).isEmpty());
+    values.put("notes", texts(sheet, true));
     values.put(
         "lines",
         sheet.lines().stream()
@@ -29,11 +31,18 @@ public final class SheetPage {
             .toList());
     values.put("hasExpected", !sheet.expected().isEmpty());
     values.put("expected", sheet.expected().stream().map(SheetPage::expected).toList());
-    values.put("recheck", FurnaceSheet.RECHECK);
+    values.put("onHardness", sheet.onHardness());
     values.put("hasWarnings", !sheet.warnings().isEmpty());
     values.put("warnings", sheet.warnings());
     values.put("cautions", cautions);
     return new HtmlTemplate("sheet.html").filled(values);
+  }
+
+  private static List<String> texts(FurnaceSheet sheet, boolean noted) {
+    return sheet.objections().stream()
+        .filter(one -> noted == (one.severity() == Objection.Severity.NOTED))
+        .map(Objection::text)
+        .toList();
   }
 
   private static Map<String, String> expected(FurnaceSheet.Expected expected) {

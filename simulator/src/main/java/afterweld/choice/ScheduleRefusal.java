@@ -1,0 +1,64 @@
+package afterweld.choice;
+
+import afterweld.section.BothUnits;
+import afterweld.section.FurnaceMargin;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why an order must not be run at all: something may melt in the solution furnace. Sources: {@link
+ * FurnaceMargin}, {@link MagnesiumRule} and the solidus of as-deposited weld metal.
+ */
+final class ScheduleRefusal {
+  private static final double HAIR = 1e-6;
+
+  private final FurnaceOrder order;
+
+  ScheduleRefusal(FurnaceOrder order) {
+    this.order = order;
+  }
+
+  List<Objection> all() {
+    return order.steps().stream()
+        .filter(SolutionTreat.class::isInstance)
+        .flatMap(step -> of((SolutionTreat) step).stream())
+        .map(Objection::refused)
+        .distinct()
+        .toList();
+  }
+
+  private Optional<String> of(SolutionTreat treat) {
+    String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
+    if (order.hardens() && MagnesiumRule.rich(order.weldCase().filler())) {
+      return Optional.of(
+          at
+              + ": "
+              + order.weldCase().filler().alloy().orElseThrow().name()
+              + " has more than 3 % Mg, and such weld metal takes part in no full treatment: it may"
+              + " begin to melt from 450 °C (840 °F) on, and the ageing lines its grain boundaries"
+              + " with what corrodes. Take a filler that bears it, or leave the joint as welded;"
+              + " 'afterweld fillers' on the case without after_weld names them.");
+    }
+    double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
+    if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        order.weldMetalOnlyMayMelt()
+            ? at
+                + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F) on. It"
+                + " is not one to put into a solution furnace."
+            : at + tooNear(lowest));
+  }
+
+  private static String tooNear(double lowest) {
+    return ", with its tolerance of "
+        + BothUnits.difference(FurnaceMargin.TOLERANCE)
+        + ", comes within "
+        + BothUnits.difference(FurnaceMargin.MARGIN)
+        + " of the lowest solidus, "
+        + BothUnits.temperature(lowest)
+        + ": metal may melt.";
+  }
+}

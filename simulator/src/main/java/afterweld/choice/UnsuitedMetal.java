@@ -1,0 +1,86 @@
+package afterweld.choice;
+
+import static afterweld.choice.Objection.noted;
+import static afterweld.choice.Objection.objected;
+
+import afterweld.material.Temper;
+import afterweld.section.BothUnits;
+import afterweld.section.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Metal that an order of solution treatment or ageing does nothing for, or harm to: bases that
+ * harden by cold work only, and metal with more than 3 % Mg ({@link MagnesiumRule}). Strengths are
+ * those of the handbook.
+ */
+final class UnsuitedMetal {
+  private UnsuitedMetal() {}
+
+  static List<Objection> of(FurnaceOrder order) {
+    List<Objection> found = new ArrayList<>();
+    order
+        .sides()
+        .filter(side -> !side.alloy().heatTreatable())
+        .flatMap(side -> side(order, side).stream())
+        .distinct()
+        .forEach(found::add);
+    if (order.ages() && !order.dissolves() && MagnesiumRule.rich(order.weldCase().filler())) {
+      found.add(
+          objected(
+              order.weldCase().filler().alloy().orElseThrow().name()
+                  + sensitised()
+                  + " Choose another filler, or leave the joint as welded."));
+    }
+    return found;
+  }
+
+  private static Optional<Objection> side(FurnaceOrder order, Side side) {
+    if (order.dissolves()) {
+      return Optional.of(annealed(side));
+    }
+    if (!order.ages()) {
+      return Optional.empty();
+    }
+    return MagnesiumRule.rich(side.composition())
+        ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))
+        : Optional.of(
+            noted(
+                side.alloy().name()
+                    + " does not harden by ageing: on its side the ageing only costs strength of"
+                    + " the cold work."));
+  }
+
+  private static String sensitised() {
+    return " has more than 3 % Mg: hours at 65 to 200 °C (150 to 390 °F) line its grain boundaries"
+        + " with what corrodes.";
+  }
+
+  private static Objection annealed(Side side) {
+    String name = side.alloy().name();
+    String temper = side.temper().name();
+    if (temper.equals("O")) {
+      return noted(name + " does not harden by heat treatment: its side stays annealed.");
+    }
+    return objected(
+        name
+            + " does not harden by heat treatment: the solution furnace anneals its "
+            + temper
+            + " for good"
+            + proof(side)
+            + ". Choose another route: leave the joint as welded.");
+  }
+
+  private static String proof(Side side) {
+    Optional<Temper.Handbook> before = side.temper().handbook();
+    Optional<Temper.Handbook> after = side.alloy().temper("O").flatMap(Temper::handbook);
+    return before.isPresent() && after.isPresent()
+        ? ", from "
+            + BothUnits.stress(before.get().yield())
+            + " to "
+            + BothUnits.stress(after.get().yield())
+            + " proof (handbook)"
+        : "";
+  }
+}

@@ -1,0 +1,21 @@
+package afterweld.section;
+
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceHistory;
+import afterweld.thermal.FurnaceStep;
+import java.util.List;
+
+/** What the base of a side becomes in a furnace, without any weld. */
+public final class BaseTrial {
+  private BaseTrial() {}
+
+  /** Strength after the last step. */
+  public static Strength of(Side side, List<FurnaceStep> steps) {
+    List<Strength> strengths =
+        SectionMetal.base(side)
+            .follow(
+                new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness()).of(steps))
+            .strengths();
+    return strengths.get(strengths.size() - 1);
+  }
+}

@@ -1,0 +1,183 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.choice.Objection.Severity;
+import afterweld.section.Cases;
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
+import afterweld.thermal.FurnaceStep.Furnace;
+import afterweld.thermal.FurnaceStep.NaturalAge;
+import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.thermal.FurnaceStep.QuenchAtRate;
+import afterweld.thermal.FurnaceStep.Ramp;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.QuenchMedium;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Limits: furnace practice of the trade (MIL-H-6088, AMS 2770, AMS 2771), from memory. */
+class ScheduleCheckTest {
+  private static final SolutionTreat SOLUTION = solution(530, 60);
+  private static final Quench WATER = water(25, 7);
+  private static final NaturalAge HOLD = new NaturalAge(7200);
+  private static final NaturalAge MONTH = new NaturalAge(30 * 86_400.0);
+  private static final Age AGE = age(177, 8 * 60);
+
+  private static SolutionTreat solution(double celsius, double minutes) {
+    return new SolutionTreat(celsius + 273.15, minutes * 60, Furnace.AIR);
+  }
+
+  private static Quench water(double celsius, double delay) {
+    return new Quench(QuenchMedium.WATER, celsius + 273.15, delay);
+  }
+
+  private static Age age(double celsius, double minutes) {
+    return new Age(celsius + 273.15, minutes * 60, Ramp.BY_FURNACE, false);
+  }
+
+  private static Cases plate(String alloy, String temper, double millimetres) {
+    return Cases.butt(alloy, temper)
+        .withLeft(Cases.side(alloy, temper, millimetres / 1000))
+        .withRight(Cases.side(alloy, temper, millimetres / 1000))
+        .withFiller(Cases.filler("4643", 0.3));
+  }
+
+  private static List<String> objected(Cases cases, FurnaceStep... steps) {
+    return ScheduleCheck.of(cases.then(List.of(steps)).weldCase(), Severity.OBJECTED);
+  }
+
+  private static void assertObjected(String word, Cases cases, FurnaceStep... steps) {
+    List<String> found = objected(cases, steps);
+    assertTrue(found.stream().anyMatch(text -> text.contains(word)), found.toString());
+    assertFalse(ScheduleCheck.passes(cases.then(List.of(steps)).weldCase()));
+  }
+
+  @Test
+  void theUsualFullTreatmentPassesWithoutARemark() {
+    WeldCase usual =
+        plate("6061", "T6", 6).then(List.of(SOLUTION, WATER, HOLD, AGE)).weldCase();
+    assertEquals(List.of(), ScheduleCheck.of(usual));
+    assertEquals(List.of(), ScheduleCheck.of(plate("6061", "T6", 6).weldCase()));
+  }
+
+  @Test
+  void aSolutionTreatmentWipesOutWhatWasBeforeIt() {
+    Cases plate = plate("6061", "T6", 6);
+    assertObjected("wiped out", plate, AGE, SOLUTION, WATER, MONTH);
+    assertObjected("Solution treated 2 times", plate, SOLUTION, WATER, SOLUTION, WATER, HOLD, AGE);
+    assertObjected("Aged twice", plate, AGE, AGE);
+    assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, AGE, AGE);
+    assertObjected(
+        "annealing undoes", plate, SOLUTION, WATER, HOLD, AGE, new Anneal(688.15, 9000, 0.008));
+  }
+
+  @Test
+  void onlyMetalInSolutionAges() {
+    assertObjected("Ageing does nothing for annealed 6061", plate("6061", "O", 6), AGE);
+    assertObjected(
+        "Ageing does nothing",
+        plate("6061", "T6", 6),
+        new Anneal(688.15, 9000, 0.008),
+        AGE);
+    assertEquals(List.of(), objected(plate("6061", "O", 6), SOLUTION, WATER, HOLD, AGE));
+    assertEquals(List.of(), objected(plate("6061", "T4", 6), AGE));
+  }
+
+  @Test
+  void theThickerPartSoaks() {
+    assertObjected("at least 90 min", plate("6061", "T6", 25), solution(530, 25), WATER, HOLD, AGE);
+    Cases unlike =
+        plate("6061", "T6", 40).withRight(Cases.side("6061", "T6", 0.003));
+    List<String> found = objected(unlike, SOLUTION, WATER, HOLD, AGE);
+    assertEquals(1, found.size(), found.toString());
+    assertTrue(found.get(0).contains("150 min for the thicker part"), found.get(0));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"6061, 15, false", "6061, 16, true", "A356, 45, false", "A356, 60, true"})
+  void castingsHaveTheirOwnQuenchDelay(String alloy, double delay, boolean late) {
+    boolean cast = alloy.equals("A356");
+    Cases plate = plate(alloy, "T6", 10).withFiller(Cases.filler("4008", 0.3));
+    List<String> found =
+        objected(
+            plate,
+            cast ? solution(540, 480) : SOLUTION,
+            water(cast ? 65 : 25, delay),
+            HOLD,
+            cast ? age(155, 600) : AGE);
+    assertEquals(late, found.stream().anyMatch(text -> text.contains("delay")), found.toString());
+  }
+
+  @Test
+  void aSlowRateIsObjectedToLikeStillAir() {
+    Cases plate = plate("6061", "T6", 6);
+    Quench air = new Quench(QuenchMedium.STILL_AIR, 298.15, 7);
+    assertObjected("slower than", plate, SOLUTION, air, HOLD, AGE);
+    assertObjected("slower than", plate, SOLUTION, new QuenchAtRate(0.5), HOLD, AGE);
+    assertEquals(List.of(), objected(plate, SOLUTION, new QuenchAtRate(50), HOLD, AGE));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "177, 20, true",
+    "177, 480, false",
+    "204, 60, false",
+    "160, 1080, false",
+    "177, 6000, true",
+    "120, 480, true",
+    "250, 480, true"
+  })
+  void ageingHasATimeAtEveryTemperature(double celsius, double minutes, boolean wrong) {
+    List<String> found =
+        objected(plate("6061", "T6", 6), SOLUTION, WATER, HOLD, age(celsius, minutes));
+    assertEquals(wrong, !found.isEmpty(), found.toString());
+  }
+
+  @Test
+  void metalThatDoesNotHardenComesFirst() {
+    // Handbook, Aluminum Association typical values: 5052-H32 193 MPa, O 90 MPa.
+    Cases unlike = plate("6061", "T6", 6).withRight(Cases.side("5052", "H32", 0.006));
+    List<String> found = objected(unlike, solution(530, 20), WATER, HOLD, AGE);
+    assertTrue(found.get(0).startsWith("5052 does not harden"), found.toString());
+    assertTrue(found.get(0).contains("193 MPa") && found.get(0).contains("90 MPa"), found.get(0));
+    assertTrue(found.stream().noneMatch(text -> text.contains("5052: at least")));
+  }
+
+  @Test
+  void aFillerWithMuchMagnesiumIsRefused() {
+    WeldCase rich =
+        plate("6061", "T6", 6)
+            .withFiller(Cases.filler("5356", 0.3))
+            .then(List.of(SOLUTION, WATER, HOLD, AGE))
+            .weldCase();
+    assertEquals(1, ScheduleCheck.of(rich, Severity.REFUSED).size());
+    assertObjected("more than 3 % Mg", plate("6061", "T6", 6).withFiller(Cases.filler("5356", 0.3)), AGE);
+  }
+
+  @Test
+  void theStandardTreatmentStandsUpToItsOwnCheckEitherWayRound() {
+    for (String left : List.of("6061", "6063", "6082", "6005A", "6060", "6351", "A356", "A357")) {
+      Cases alike = plate(left, "T6", 6);
+      assertStandardPasses(alike);
+      assertStandardPasses(alike.withRight(Cases.side("A356", "T6", 0.010)));
+      assertStandardPasses(plate("A356", "T6", 10).withRight(Cases.side(left, "T6", 0.006)));
+    }
+  }
+
+  private static void assertStandardPasses(Cases cases) {
+    WeldCase weldCase = cases.weldCase();
+    WeldCase treated =
+        weldCase.withAfterWeld(StandardTreatment.full(weldCase).orElseThrow());
+    assertEquals(
+        List.of(),
+        ScheduleCheck.of(treated, Severity.OBJECTED),
+        weldCase.left().alloy().name() + " to " + weldCase.right().alloy().name());
+  }
+}
