@@ -134,7 +134,7 @@ final class FurnaceInstruction {
   private String solution(SolutionTreat treat) {
     String set =
         figures.tooCold(treat)
-            ? temperature(limits.usualSolution().orElseThrow())
+            ? temperature(limits.usual().orElseThrow().solutionTemperature())
                 + ordered(temperature(treat.temperature()))
             : temperature(treat.temperature());
     return set
@@ -236,7 +236,7 @@ final class FurnaceInstruction {
     String hold = temperature(age.temperature()) + " for " + FurnaceWords.time(age.time());
     if (figures.wrongAge(age)) {
       return limits
-              .usualAge()
+              .usual()
               .map(
                   usual ->
                       temperature(usual.ageTemperature())

@@ -139,18 +139,9 @@ final class FurnaceLimits {
             + whose);
   }
 
-  /** The usual solution temperature of the joint, K: the lower of two. */
-  OptionalDouble usualSolution() {
-    return schedules().mapToDouble(Alloy.StandardSchedule::solutionTemperature).min();
-  }
-
-  /** The usual ageing of the joint. */
-  Optional<Alloy.StandardSchedule> usualAge() {
-    return schedules().max(StandardTreatment.HOTTER_AGED);
-  }
-
-  private Stream<Alloy.StandardSchedule> schedules() {
-    return order.sides().flatMap(side -> side.alloy().schedule().stream());
+  /** The usual schedule of the joint; empty where no part hardens. */
+  Optional<Alloy.StandardSchedule> usual() {
+    return StandardTreatment.schedule(order.weldCase());
   }
 
   /** The slowest cooling between 450 and 250 °C that leaves an alloy hardenable, K/s. */

@@ -66,10 +66,9 @@ final class FurnaceObjections {
     return step instanceof Age age ? order.hardening().flatMap(side -> ageing(age, side)) : Stream.of();
   }
 
-  /** Whether a solution temperature is too low for the joint. */
+  /** Whether a solution temperature is too low for a part of the joint. */
   boolean tooCold(SolutionTreat treat) {
-    OptionalDouble usual = limits.usualSolution();
-    return usual.isPresent() && treat.temperature() < usual.getAsDouble() - USUALLY_COLDER - HAIR;
+    return cold(treat).isPresent();
   }
 
   private Optional<Objection> cold(SolutionTreat treat) {

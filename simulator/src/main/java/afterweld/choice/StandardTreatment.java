@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * <p>The soak is that of the alloy's schedule, longer where the thickness asks for it. Two
  * different heat-treatable bases go through the furnace together: at the lower of their solution
- * temperatures (so that neither melts), for the longer soak, and through the ageing of the one that
+ * temperatures (so that neither melts), at most 10 °C under the higher one, for the longer soak, and through the ageing of the one that
  * is aged hotter, since the other one would stay far under its strength by the cooler one. The
  * water is warm where a casting is quenched: 65 °C.
  */
@@ -24,10 +24,11 @@ public final class StandardTreatment {
   private static final double DAY = 86400;
   private static final double WATER = 298.15;
   private static final double WATER_FOR_CASTINGS = 65 + UnitSystem.ZERO_CELSIUS;
+  private static final double UNDER_THE_HIGHER = 10;
   private static final double TO_T4 = 30 * DAY;
 
   /** The schedule that ages hotter, or longer at the same temperature. */
-  static final Comparator<Alloy.StandardSchedule> HOTTER_AGED =
+  private static final Comparator<Alloy.StandardSchedule> HOTTER_AGED =
       Comparator.comparingDouble(Alloy.StandardSchedule::ageTemperature)
           .thenComparingDouble(Alloy.StandardSchedule::ageTime);
 
@@ -73,7 +74,7 @@ public final class StandardTreatment {
   }
 
   /** The schedule of the only heat-treatable base, or one for both; empty if there is none. */
-  private static Optional<Alloy.StandardSchedule> schedule(WeldCase weldCase) {
+  static Optional<Alloy.StandardSchedule> schedule(WeldCase weldCase) {
     Optional<Alloy.StandardSchedule> left = own(weldCase.left());
     Optional<Alloy.StandardSchedule> right = own(weldCase.right());
     if (left.isEmpty() || right.isEmpty()) {
@@ -86,11 +87,15 @@ public final class StandardTreatment {
       Alloy.StandardSchedule left, Alloy.StandardSchedule right) {
     Alloy.StandardSchedule aged = HOTTER_AGED.compare(left, right) >= 0 ? left : right;
     return new Alloy.StandardSchedule(
-        Math.min(left.solutionTemperature(), right.solutionTemperature()),
+        solution(left.solutionTemperature(), right.solutionTemperature()),
         Math.max(left.soak(), right.soak()),
         aged.ageTemperature(),
         aged.ageTime(),
         aged.source());
+  }
+
+  private static double solution(double one, double other) {
+    return Math.max(Math.min(one, other), Math.max(one, other) - UNDER_THE_HIGHER);
   }
 
   /** The schedule of one side by itself, soaked for its thickness. */

@@ -36,7 +36,7 @@ class FurnaceSheetTest {
     // MIL-H-6088 tables, from memory: 3 mm soaks 40 min in air, waits at most 15 s.
     FurnaceSheet sheet = sheet(Cases.butt("6061", "T6"));
     assertFalse(sheet.ownSchedule());
-    assertTrue(text(sheet, "Soak").contains("40 min (MIL-H-6088"), text(sheet, "Soak"));
+    assertTrue(text(sheet, "Soak").contains("40 min for 3 mm (0.12 in) (MIL-H-6088"), text(sheet, "Soak"));
     assertTrue(text(sheet, "Quench").contains("the limit is 15 s"), text(sheet, "Quench"));
     assertEquals(10, FurnacePractice.of("longest quench delay", 0.001).value());
   }
@@ -89,7 +89,9 @@ class FurnaceSheetTest {
     assertTrue(text(sheet, "Soak").startsWith("2.5 h as ordered"), text(sheet, "Soak"));
     assertTrue(text(sheet, "Ageing").contains("for 4.5 h as ordered"), text(sheet, "Ageing"));
     assertTrue(text(sheet, "Ageing").contains("30 °C/h (54 °F/h)"), text(sheet, "Ageing"));
-    assertEquals(List.of(), sheet.objections());
+    assertTrue(
+        sheet.objections().stream()
+            .noneMatch(one -> one.severity() == Objection.Severity.OBJECTED));
   }
 
   @Test
