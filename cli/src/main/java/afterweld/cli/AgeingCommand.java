@@ -48,8 +48,7 @@ final class AgeingCommand implements Callable<Integer> {
     List<String> cautions = read.cautions(AgeingTable.CAUTION);
     AgeingStudy study = AgeingStudy.of(weldCase);
     JointAgeing joint =
-        JointAgeing.of(
-            weldCase, read.caseFile().joint().gauge(), read.caseFile().requirement());
+        JointAgeing.of(weldCase, read.caseFile().joint().gauge(), read.caseFile().requirement());
     AgeingTable table = new AgeingTable(weldCase, study, joint, cautions, units);
     String json = AgeingJson.of(weldCase, study, joint, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -58,6 +57,7 @@ final class AgeingCommand implements Callable<Integer> {
       Picture picture = AgeingChart.of(study, weldCase.title(), cautions, units);
       files.putAll(DrawnFiles.of(List.of(picture)));
     }
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.of(joint.asWritten().judgement()));
+    return new Answer(
+        table.text(), table.answer(), json, files, ExitStatus.of(joint.asWritten().judgement()));
   }
 }

@@ -16,8 +16,7 @@ import java.util.Map;
 final class AgeingJson {
   private AgeingJson() {}
 
-  static String of(
-      WeldCase weldCase, AgeingStudy study, JointAgeing joint, List<String> cautions) {
+  static String of(WeldCase weldCase, AgeingStudy study, JointAgeing joint, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());

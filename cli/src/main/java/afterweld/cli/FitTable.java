@@ -77,7 +77,15 @@ final class FitTable {
   private String words(String head, RobustFit.Estimate one) {
     String[] cells = cells(one);
     String unit = cells[4].isEmpty() ? "" : " " + cells[4];
-    return head + " " + cells[1] + unit + " (19 times in 20 from " + cells[2] + " to " + cells[3] + ")";
+    return head
+        + " "
+        + cells[1]
+        + unit
+        + " (19 times in 20 from "
+        + cells[2]
+        + " to "
+        + cells[3]
+        + ")";
   }
 
   private String baseWords(RobustFit.Estimate base) {

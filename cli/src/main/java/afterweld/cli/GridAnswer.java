@@ -70,7 +70,9 @@ final class GridAnswer {
     return Paragraph.of("Best: " + place(best) + ".")
         + Paragraph.of("As good within 1 %: " + range(ranking.asGood()) + ".")
         + Paragraph.of(withinError())
-        + (ranking.best().equals(ranking.worst()) ? "" : Paragraph.of("Lowest that is ranked: " + place(worst) + "."));
+        + (ranking.best().equals(ranking.worst())
+            ? ""
+            : Paragraph.of("Lowest that is ranked: " + place(worst) + "."));
   }
 
   private String withinError() {

@@ -81,11 +81,7 @@ final class JointAgeingTable {
         Paragraph.of(
             "The case as written: "
                 + GridAnswer.joint(study.aim(), study.asWritten(), units)
-                + study
-                    .aim()
-                    .asked()
-                    .map(asked -> "; required: " + asked.text(units))
-                    .orElse("")
+                + study.aim().asked().map(asked -> "; required: " + asked.text(units)).orElse("")
                 + ".");
     if (study.trials().isEmpty()) {
       return written;
@@ -158,7 +154,9 @@ final class JointAgeingTable {
   private static String ends(List<Trial> trials) {
     Trial first = trials.get(0);
     Trial last = trials.get(trials.size() - 1);
-    return first.equals(last) ? hours(first) : hours(first).replace(" h", "") + " to " + hours(last);
+    return first.equals(last)
+        ? hours(first)
+        : hours(first).replace(" h", "") + " to " + hours(last);
   }
 
   private String temperature(double kelvin) {
@@ -166,6 +164,8 @@ final class JointAgeingTable {
   }
 
   private static String hours(Trial trial) {
-    return String.format(Locale.ROOT, "%.3g h", trial.time() / 3600).replace(".00", "").replace(".0", "");
+    return String.format(Locale.ROOT, "%.3g h", trial.time() / 3600)
+        .replace(".00", "")
+        .replace(".0", "");
   }
 }

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,14 +19,12 @@ import java.util.stream.Stream;
 /**
  * The folder that the files of one case go into, whole or not at all.
  *
- * <p>Every file is first written into a {@link Draft}; only when all are on the disk they are moved
- * into place, which cannot run out of space. A folder that holds anything but results of the same
- * case is never touched. What an earlier run left and this one does not write is removed; files of
- * the user's own stay.
+ * <p>Every file is first written into a {@link Draft}; only when all are on the disk they take
+ * their places, which cannot run out of space. A folder that holds anything but results of the same
+ * case is never touched, and only one run at a time writes to it. What an earlier run left and this
+ * one does not write is removed; files of the user's own stay.
  */
 final class OutputFolder {
-  private static final String INTERIM_MARK = "interim-" + FolderMark.NAME;
-
   private final Path folder;
   private final String caseFile;
 
@@ -40,6 +40,7 @@ final class OutputFolder {
    */
   static OutputFolder claim(Path folder, Path caseFile) {
     OutputFolder output = new OutputFolder(folder, caseFile);
+    output.finishEarlierRun();
     output.filesOfEarlierRun();
     return output;
   }
@@ -61,71 +62,105 @@ final class OutputFolder {
   }
 
   private void writeWhole(Map<String, byte[]> files) {
-    Set<String> earlier = filesOfEarlierRun();
-    refuseForeign(files.keySet(), earlier);
-    boolean fresh = !exists(folder);
-    Draft draft = new Draft(fresh ? folder.getParent() : folder);
+    Deque<Path> made = new ArrayDeque<>();
     try {
-      fill(draft, files, earlier);
-      place(draft, files.keySet(), earlier, fresh);
+      makeParents(made);
+      alone(() -> writeAlone(files));
+    } catch (IOException cause) {
+      throw refused(cause);
     } finally {
-      draft.discard();
+      made.forEach(OutputFolder::deleteIfEmpty);
     }
   }
 
-  private void fill(Draft draft, Map<String, byte[]> files, Set<String> earlier) {
+  /** Work on the disk. */
+  private interface DiskWork {
+    void run() throws IOException;
+  }
+
+  private void alone(DiskWork work) throws IOException {
+    FolderLock lock = FolderLock.of(folder);
+    try {
+      work.run();
+    } finally {
+      lock.close();
+    }
+  }
+
+  /** What a run that was killed while it changed files left to do. */
+  private void finishEarlierRun() {
+    if (Draft.unfinished(folder)) {
+      try {
+        alone(() -> Draft.finish(folder));
+      } catch (IOException cause) {
+        throw inTheWay(cause);
+      }
+    }
+  }
+
+  private InputFault inTheWay(IOException cause) {
+    return new InputFault(
+        "cannot replace the files in "
+            + folder
+            + ": "
+            + DiskFault.reason(cause)
+            + "; close what has them open and run again");
+  }
+
+  private void writeAlone(Map<String, byte[]> files) throws IOException {
+    Draft.finish(folder);
+    refuseForeign(files.keySet(), filesOfEarlierRun());
+    Draft draft = new Draft(folder);
+    fill(draft, files);
+    try {
+      draft.place();
+    } catch (IOException cause) {
+      throw inTheWay(cause);
+    }
+  }
+
+  private void fill(Draft draft, Map<String, byte[]> files) throws IOException {
     Map<String, byte[]> all = new LinkedHashMap<>(files);
-    all.put(FolderMark.NAME, mark(files.keySet()));
-    Set<String> both = new LinkedHashSet<>(files.keySet());
-    both.addAll(earlier);
-    all.put(INTERIM_MARK, mark(both));
+    all.put(FolderMark.NAME, new FolderMark(caseFile, List.copyOf(files.keySet())).content());
     try {
       draft.write(all);
     } catch (IOException cause) {
-      throw new InputFault(
-          "cannot write to " + folder + ": " + DiskFault.reason(cause) + "; nothing was written");
+      draft.discard();
+      throw cause;
     }
   }
 
-  private byte[] mark(Collection<String> names) {
-    return new FolderMark(caseFile, List.copyOf(names)).content();
+  private InputFault refused(IOException cause) {
+    return new InputFault(
+        "cannot write to " + folder + ": " + DiskFault.reason(cause) + "; nothing was written");
   }
 
-  private void place(Draft draft, Set<String> names, Set<String> earlier, boolean fresh) {
+  private void makeParents(Deque<Path> made) throws IOException {
+    List<Path> missing = new ArrayList<>();
+    for (Path path = folder.getParent(); !Files.exists(path); path = path.getParent()) {
+      missing.add(0, path);
+    }
+    for (Path path : missing) {
+      Files.createDirectory(path);
+      made.push(path);
+    }
+  }
+
+  /** A folder that is not empty, or is gone already, needs no deleting. */
+  private static void deleteIfEmpty(Path path) {
     try {
-      if (fresh) {
-        draft.remove(INTERIM_MARK);
-        draft.become(folder);
-      } else {
-        replace(draft, names, earlier);
-      }
-    } catch (IOException cause) {
-      throw new InputFault(
-          "cannot replace the files in "
-              + folder
-              + ": "
-              + DiskFault.reason(cause)
-              + "; close what has them open and run again");
+      Files.deleteIfExists(path);
+    } catch (IOException stays) {
+      return;
     }
-  }
-
-  /** While files change places, the mark names old and new ones, so that none is ever orphaned. */
-  private void replace(Draft draft, Set<String> names, Set<String> earlier) throws IOException {
-    draft.move(INTERIM_MARK, folder.resolve(FolderMark.NAME));
-    for (String name : names) {
-      draft.move(name, folder.resolve(name));
-    }
-    for (String name : earlier) {
-      if (!names.contains(name)) {
-        Files.deleteIfExists(folder.resolve(name));
-      }
-    }
-    draft.move(FolderMark.NAME, folder.resolve(FolderMark.NAME));
   }
 
   private Set<String> filesOfEarlierRun() {
     if (!exists(folder)) {
       return Set.of();
+    }
+    if (Files.isSymbolicLink(folder)) {
+      throw new InputFault(folder + " is a link to nothing; name another folder with --out");
     }
     if (!Files.isDirectory(folder)) {
       throw new InputFault(folder + " is a file; name another folder with --out");

@@ -51,8 +51,7 @@ final class SpreadTable {
     text.append('\n').append(notes());
     text.append('\n').append(places());
     text.append('\n').append(influences("With the error of the computation", study.total()));
-    text.append('\n')
-        .append(influences("Inputs only", study.process()));
+    text.append('\n').append(influences("Inputs only", study.process()));
     text.append(Paragraph.of(ranking()));
     text.append('\n').append(Paragraph.of(MODEL_ERROR));
     return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
@@ -208,7 +207,10 @@ final class SpreadTable {
             study
                 .total()
                 .met()
-                .map(met -> "With inputs in these ranges and the error of the computation, " + chance(met))
+                .map(
+                    met ->
+                        "With inputs in these ranges and the error of the computation, "
+                            + chance(met))
                 .orElse(unasked()))
         + study
             .process()
@@ -256,8 +258,7 @@ final class SpreadTable {
     return met.count() == 0
         ? String.format(
             Locale.ROOT, "%s (so many joints tell at most %.2g %%).", asked, 100 - certain)
-        : String.format(
-            Locale.ROOT, "%s (so many joints tell at least %.1f %%).", asked, certain);
+        : String.format(Locale.ROOT, "%s (so many joints tell at least %.1f %%).", asked, certain);
   }
 
   private String requirement() {

@@ -36,8 +36,7 @@ class BendCommandTest {
     String[] always = {"bend", example, "--out", out().toString()};
     String[] arguments = Stream.concat(Stream.of(always), Stream.of(more)).toArray(String[]::new);
     int status = run(arguments);
-    assertTrue(
-        status == ExitStatus.DONE || status == ExitStatus.REQUIREMENT_OPEN, memory.err());
+    assertTrue(status == ExitStatus.DONE || status == ExitStatus.REQUIREMENT_OPEN, memory.err());
     return memory.out();
   }
 

@@ -58,7 +58,8 @@ class GridOutputTest {
             nodes,
             nodes.get(0).joint(),
             List.of(0.6));
-    return new GridOutput(weld, study, new Notices(List.of(), List.of(), List.of()), UnitSystem.METRIC)
+    return new GridOutput(
+            weld, study, new Notices(List.of(), List.of(), List.of()), UnitSystem.METRIC)
         .answer()
         .replaceAll("\\s+", " ");
   }

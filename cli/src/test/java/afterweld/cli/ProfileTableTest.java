@@ -165,7 +165,9 @@ class ProfileTableTest {
             "pass 1: GTAW-AC 180 A, 15.0 V, 2.10 mm/s, preheat 120 °C; arc efficiency 0.58 from the"
                 + " bead width 11.0 mm; heat into the metal 0.75 kJ/mm"),
         text);
-    assertTrue(text.contains("efficiency 0.60, the usual for the process (0.45 to 0.75; a bead width"), text);
+    assertTrue(
+        text.contains("efficiency 0.60, the usual for the process (0.45 to 0.75; a bead width"),
+        text);
     assertTrue(text.contains("filler 4643, dilution 40 % by common practice (25 % to 55 %)"), text);
   }
 
