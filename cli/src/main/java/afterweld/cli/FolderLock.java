@@ -52,7 +52,8 @@ final class FolderLock implements AutoCloseable {
 
   private static Optional<FolderLock> attempt(Path folder) throws IOException {
     Path beside = Draft.hidden(folder, "lock");
-    Path file = Files.isWritable(beside.getParent()) ? beside : Draft.inside(folder, "lock");
+    boolean inside = Files.exists(folder) && !Files.isWritable(beside.getParent());
+    Path file = inside ? Draft.inside(folder, "lock") : beside;
     FileChannel channel =
         FileChannel.open(
             file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);

@@ -48,6 +48,9 @@ final class GeneratedCases {
   /** Fillers whose weld metal begins to melt below the usual solution temperature. */
   private static final List<String> MELTING_LOW = List.of("2319", "4145");
 
+  /** Fillers that take part in no solution treatment. */
+  private static final List<String> MUCH_MAGNESIUM = List.of("5356", "5183", "5556", "5654");
+
   private final Random random;
 
   private GeneratedCases(long seed) {
@@ -244,7 +247,7 @@ final class GeneratedCases {
     } else if (draw < 0.1) {
       lines.add(
           "  - anneal: {temperature: 415 °C, time: 2 h" + among("", ", cooling: 50 °F/h") + "}");
-    } else if (draw < 0.3) {
+    } else if (draw < 0.3 || MUCH_MAGNESIUM.contains(filler)) {
       lines.add(ageing(parts));
     } else {
       fullTreatment(lines, parts, MELTING_LOW.contains(filler) ? 500 : 530);

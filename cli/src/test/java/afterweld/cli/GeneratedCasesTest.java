@@ -16,18 +16,18 @@ class GeneratedCasesTest {
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
   private static final CaseReader READER = new CaseReader(LIBRARY.bases(), LIBRARY.fillers());
 
-  /** What a furnace would melt may be refused; that is rare, and the only reason. */
+  /** What a furnace would spoil may be refused; that is rare, and the only reason. */
   @Test
-  void casesAreReadButForAFewThatAFurnaceWouldMelt() {
+  void casesAreReadButForAFewThatAFurnaceWouldSpoil() {
     int refused = 0;
-    for (String text : GeneratedCases.yaml(2000, 1)) {
+    for (String text : GeneratedCases.yaml(500, 1)) {
       List<Fault> faults = READER.read("case.yaml", text.getBytes(StandardCharsets.UTF_8)).faults();
       refused += faults.isEmpty() ? 0 : 1;
       assertTrue(
-          faults.stream().allMatch(fault -> fault.message().contains("melt")),
+          faults.stream().allMatch(fault -> fault.message().matches(".*(melt|% Mg).*")),
           () -> faults + " in\n" + text);
     }
-    assertTrue(refused < 40, refused + " of 2000 refused");
+    assertTrue(refused < 15, refused + " of 500 refused");
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -13,6 +14,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +24,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -180,6 +184,27 @@ class OddWritingTest {
     assertTrue(Files.isSymbolicLink(link));
     assertTrue(Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS));
     assertEquals(1, generationAfterRecovery(1));
+  }
+
+  /** A folder that is there and open needs no rights in the one around it. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void withoutRightsItIsSaidAndNothingChanges() throws IOException {
+    Path closed = Files.createDirectory(root.resolve("closed"));
+    Path open = Files.createDirectory(closed.resolve("open"));
+    Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("r-xr-xr-x"));
+    assumeFalse(Files.isWritable(closed), "this user may write anywhere");
+    folder = closed.resolve("new");
+    OutputFolder output = OutputFolder.claim(folder, caseFile);
+    Map<String, byte[]> files = WritingOverAndOver.files(1);
+    InputFault fault = assertThrows(InputFault.class, () -> output.write(files));
+    assertTrue(
+        fault.getMessage().endsWith("permission denied; nothing was written"), fault::getMessage);
+    OutputFolder.claim(open, caseFile).write(files);
+    assertEquals(List.of("open"), names(closed));
+    folder = open;
+    assertEquals(1, generationAfterRecovery(1));
+    Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("rwxr-xr-x"));
   }
 
   private static Process java(String main, String... arguments) throws IOException {
