@@ -63,8 +63,8 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
   }
 
   /**
-   * The warnings of the result and the notes of its case, each once, what matters most first. Where a strength is missing
-   * and no warning says why, one says at least that.
+   * The warnings of the result and the notes of its case, each once, what matters most first. Where
+   * a strength is missing and no warning says why, one says at least that.
    */
   static List<Warning> of(SectionProfile profile) {
     Set<Warning> all = new LinkedHashSet<>(profile.warnings());

@@ -76,7 +76,7 @@ final class SheetCommand implements Callable<Integer> {
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
         ? answer(sheet.get(), read.cautions(CAUTION), status)
-        : none(weldCase, refusedStandard(refusals), ExitStatus.REQUIREMENT_OPEN);
+        : none(weldCase, refusedStandard(refusals), status);
   }
 
   private Judgement judgement(CaseFile asked, SectionProfile profile) {

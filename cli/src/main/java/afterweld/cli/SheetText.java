@@ -39,8 +39,7 @@ final class SheetText {
   }
 
   private static String expected(FurnaceSheet sheet) {
-    String notes =
-        sheet.onHardness().stream().map(Paragraph::of).collect(Collectors.joining());
+    String notes = sheet.onHardness().stream().map(Paragraph::of).collect(Collectors.joining());
     if (sheet.expected().isEmpty()) {
       return notes.isEmpty() ? "" : "\n" + notes;
     }

@@ -83,7 +83,8 @@ class OneRuleTest {
     return String.format(Locale.ROOT, "%s: %.2f MPa", key, megapascal);
   }
 
-  /** Just under the prediction nothing is missed, though a band may leave it open; above all is. */
+  /** Just under the prediction nothing is missed, though a band may leave it open; just above it is
+   * not met. */
   private void agree(Path caseFile, boolean reached) throws IOException {
     double share = json("spread", caseFile).at("/chance_met_inputs_only/estimate").asDouble();
     assertEquals(reached ? 1 : 0, share, 0.0);
@@ -93,8 +94,8 @@ class OneRuleTest {
       assertNotEquals("false", judged.asText());
       assertNotEquals("false", route.asText());
     } else {
-      assertEquals("false", judged.asText());
-      assertEquals("false", route.asText());
+      assertNotEquals("true", judged.asText());
+      assertNotEquals("true", route.asText());
     }
   }
 
