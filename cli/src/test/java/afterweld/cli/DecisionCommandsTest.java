@@ -267,7 +267,7 @@ class DecisionCommandsTest {
   void aStandardTreatmentThatTheFillerDoesNotBearIsNoFaultOfTheCase() throws IOException {
     assertEquals(ExitStatus.DONE, sheetOf(""));
     String said = memory.out().replaceAll("\\s+", " ");
-    assertTrue(said.contains("not meant for heat treatment after welding"), said);
+    assertTrue(said.contains("takes part in no full treatment"), said);
     assertTrue(said.contains("Name another treatment in after_weld"), said);
   }
 
