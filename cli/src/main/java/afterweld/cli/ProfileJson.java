@@ -19,7 +19,6 @@ import afterweld.section.Warning;
 import afterweld.section.WeldMetal;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +63,7 @@ final class ProfileJson {
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
     root.put("softened_reach", jointJson.softened(profile));
-    root.put("requirement", requirement());
+    root.put("requirement", Standing.json(judgement));
     root.put("objections", ObjectionList.json(ScheduleCheck.of(profile.weldCase())));
     root.put(
         "warnings",
@@ -123,15 +122,6 @@ final class ProfileJson {
     json.put("composition_wt", composition);
     json.put("solidus_C", number(PEAK_TEMPERATURE, metal.solidus()));
     json.put("crack_tendency", metal.crackTendency().label());
-    return json;
-  }
-
-  private Map<String, Object> requirement() {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("met", judgement.met().orElse(null));
-    json.put("verdict", judgement.asked() ? judgement.verdict().label() : null);
-    json.put("chance", new JsonNumber(judgement.chance().orElse(Double.NaN), 3));
-    json.put("reasons", new ArrayList<>(judgement.reasons()));
     return json;
   }
 

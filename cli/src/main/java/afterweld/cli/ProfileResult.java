@@ -2,7 +2,6 @@ package afterweld.cli;
 
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
-import afterweld.choice.RequirementCheck;
 import afterweld.choice.RouteStudy;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
@@ -73,11 +72,11 @@ record ProfileResult(
 
   /** The {@link ExitStatus} that says how the requirement stands. */
   int exitStatus() {
-    return ExitStatus.of(judgement(units));
+    return Standing.exitStatus(judgement(units));
   }
 
   /** How the requirement stands, its reasons in a system of units. */
   Judgement judgement(UnitSystem system) {
-    return RequirementCheck.judge(profile, Optional.of(joint.finished()), requirement, system);
+    return Standing.judgement(profile, joint.finished(), requirement, system);
   }
 }

@@ -55,17 +55,13 @@ final class ProfileTable {
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))
         + block("Lowest place, with its error band", new LowestPlaces(profile, units).text())
-        + block("Requirement: " + verdict(), list(judgement.reasons()));
+        + block("Requirement: " + Standing.word(judgement), list(judgement.reasons()));
   }
 
   /** The answer only: the lowest places and the requirement. */
   String answer() {
     String places = new LowestPlaces(profile, units).text();
-    return places + "requirement: " + verdict() + "\n";
-  }
-
-  private String verdict() {
-    return judgement.asked() ? judgement.verdict().label() : "none";
+    return places + "requirement: " + Standing.word(judgement) + "\n";
   }
 
   private static String block(String head, String body) {

@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.choice.RouteConstraint;
 import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,7 +27,7 @@ final class RouteJson {
     root.put("routes", routes);
     root.put("choice", study.choice().orElse(null));
     root.put("clear", study.clear());
-    root.put("why", study.why());
+    root.put("why", study.why(UnitSystem.METRIC));
     root.put(
         "natural_ageing",
         study.shelf().stream()
@@ -48,7 +49,9 @@ final class RouteJson {
     json.put("route", route.name());
     json.put("steps", route.steps());
     json.put("allowed", route.allowed());
-    json.put("meets", meets(route.strength().state()));
+    json.put("meets", route.judgement().met().orElse(null));
+    json.put("verdict", route.judgement().asked() ? route.judgement().verdict().label() : null);
+    json.put("chance", new JsonNumber(route.judgement().chance().orElse(Double.NaN), 4));
     json.put("proof_MPa", megapascal(route.joint().proof()));
     json.put("tensile_MPa", megapascal(route.joint().tensile()));
     json.put("lowest_yield_MPa", new JsonNumber(route.joint().lowestYield() * MEGA, 1));
@@ -60,12 +63,6 @@ final class RouteJson {
     json.put("constraints", route.constraints().stream().map(RouteJson::constraint).toList());
     json.put("reasons", route.reasons());
     return json;
-  }
-
-  private static Boolean meets(RouteConstraint.State state) {
-    return state == RouteConstraint.State.NEEDS_ANSWER
-        ? null
-        : Boolean.valueOf(state == RouteConstraint.State.MET);
   }
 
   private static Map<String, Object> constraint(RouteConstraint constraint) {

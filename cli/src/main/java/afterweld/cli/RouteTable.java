@@ -79,7 +79,11 @@ final class RouteTable {
       text.append(
           Paragraph.hanging(
               "  - ",
-              constraint.name() + ": " + constraint.state().label() + ". " + constraint.text()));
+              constraint.name()
+                  + ": "
+                  + constraint.state().label()
+                  + ". "
+                  + route.text(constraint, units)));
     }
     route.reasons().forEach(reason -> text.append(Paragraph.hanging("  - ", reason)));
     return text.toString();
@@ -108,7 +112,7 @@ final class RouteTable {
             .map(name -> "Choice: " + name + (study.clear() ? " (clear)." : " (not clear)."))
             .orElse("Choice: none.");
     return Paragraph.of(choice)
-        + study.why().stream()
+        + study.why(units).stream()
             .map(sentence -> Paragraph.hanging("- ", sentence))
             .collect(Collectors.joining());
   }

@@ -37,6 +37,15 @@ final class RoutesCommand implements Callable<Integer> {
         options.caseFile(), options.output(), "routes", "simulating the routes", this::answer);
   }
 
+  /** Done where one route is clearly the choice, and it meets all that is required. */
+  private static int exitStatus(RouteStudy study) {
+    return study
+        .chosen()
+        .filter(route -> study.clear())
+        .map(route -> Standing.exitStatus(route.judgement()))
+        .orElse(ExitStatus.REQUIREMENT_OPEN);
+  }
+
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
     RouteStudy study =
@@ -47,7 +56,6 @@ final class RoutesCommand implements Callable<Integer> {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("routes.txt", table.text().getBytes(StandardCharsets.UTF_8));
-    int status = study.choice().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
-    return new Answer(table.text(), table.answer(), json, files, status);
+    return new Answer(table.text(), table.answer(), json, files, exitStatus(study));
   }
 }

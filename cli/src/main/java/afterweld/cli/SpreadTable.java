@@ -239,7 +239,7 @@ final class SpreadTable {
   }
 
   private String unasked() {
-    return SpreadStudy.asksStrength(study.requirement())
+    return study.requirement().asksStrength()
         ? "The strength of the weld metal is not predicted, so no chance can be given."
         : "The case requires no strength, so there is no chance to give.";
   }

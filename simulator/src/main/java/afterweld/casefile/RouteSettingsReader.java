@@ -56,7 +56,7 @@ final class RouteSettingsReader {
             section.quantity(ALLOWANCE),
             section.quantity(MOVEMENT),
             names(section, "tempers_available", tempers()),
-            section.quantityOr(TARGET, RouteSettings.DEFAULT.target()),
+            section.quantity(TARGET),
             names(section, "order", CRITERIA));
     section.finish();
     return settings;

@@ -13,8 +13,14 @@ import afterweld.section.WeldCase;
  * draw the line at 5 %.
  */
 final class MagnesiumRule {
-  /** Highest service temperature of rich metal, K. */
-  static final double WARM_SERVICE = 65 + 273.15;
+  /** The limit as the trade says it. */
+  static final String LIMIT = "65 °C (150 °F)";
+
+  /**
+   * Highest service temperature of rich metal, K: the trade's 65 °C and 150 °F are one limit, met
+   * at whichever of the two is written.
+   */
+  static final double WARM_SERVICE = (150 + 459.67) / 1.8 + 1e-9;
 
   private static final double MOST = 3.0;
 

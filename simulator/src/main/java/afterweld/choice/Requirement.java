@@ -48,6 +48,11 @@ public record Requirement(
     this(yield, tensile, hardness, anodizedMatch, serviceTemperature, Map.of());
   }
 
+  /** Whether a strength or a hardness is asked. */
+  public boolean asksStrength() {
+    return yield.isPresent() || tensile.isPresent() || hardness.isPresent();
+  }
+
   /** Strength and hardness alone. */
   public Requirement strengths() {
     return new Requirement(

@@ -2,256 +2,236 @@ package afterweld.choice;
 
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointStrength;
+import afterweld.section.Asked;
 import afterweld.section.BothUnits;
 import afterweld.section.CrackTendency;
-import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
+import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
- * Holds a section profile against what the drawing asks, in the last state.
+ * Holds a joint against what the drawing asks, in its last state: the one rule of judging, which
+ * routes, fillers, the furnace sheet and every other command only pass on.
  *
  * <p>Yield is the proof stress of the joint over its gauge and tensile strength that of the joint,
- * both dressed flush; without a joint (or where one is not predicted) both are judged on the lowest
- * station, as hardness always is, averaged over one thickness. The chance that a value is met is
- * that of a normal distribution of which the printed band holds nine values of ten; the low end of
- * a joint is the joint pulled with the low end of every station.
- *
- * <p>Service temperature: {@link MagnesiumRule}; above 100 °C strength at room temperature says
- * nothing, so the answer is open. Colour after anodizing: {@link ColourMatch}.
+ * both dressed flush; hardness is the lowest station, averaged over one thickness. Either end of
+ * the band of a joint is the joint pulled with that end of every station. The chance of a joint is
+ * the lowest over the strengths asked: they share one error of the model. Service temperature
+ * ({@link ServiceRule}) and colour ({@link ColourMatch}) can only make the verdict worse. A weld
+ * that is not sound meets nothing, not even a case that requires nothing.
  */
 public final class RequirementCheck {
-  private static final double ROUNDING = 1e-9;
-  private static final double HOT_SERVICE = 273.15 + 100;
+  private static final String NO_HARDNESS = "not predicted at every station";
 
   private final SectionProfile profile;
+  private final JointStrength joint;
   private final Requirement requirement;
-  private final UnitSystem units;
-  private final Optional<JointStrength> joint;
+  private final List<StrengthFinding> strengths;
 
-  private RequirementCheck(
-      SectionProfile profile,
-      Optional<JointStrength> joint,
-      Requirement requirement,
-      UnitSystem units) {
+  private RequirementCheck(SectionProfile profile, JointStrength joint, Requirement requirement) {
     this.profile = profile;
-    this.joint = joint.filter(pulled -> pulled.middle().isPresent());
+    this.joint = joint;
     this.requirement = requirement;
-    this.units = units;
-  }
-
-  /** A value and the low end of its band; NaN where not predicted. */
-  private record Found(double low, double middle) {}
-
-  /** One thing asked, and how it stands; a chance only where a strength is asked and predicted. */
-  private record Finding(Verdict verdict, OptionalDouble chance, String reason) {
-    Finding(Verdict verdict, String reason) {
-      this(verdict, OptionalDouble.empty(), reason);
-    }
+    this.strengths =
+        Stream.of(
+                requirement.asked(OutputQuantity.YIELD).map(this::proof),
+                requirement.asked(OutputQuantity.TENSILE).map(this::tensile),
+                requirement.asked(OutputQuantity.HARDNESS).map(this::hardness))
+            .flatMap(Optional::stream)
+            .toList();
   }
 
   /**
-   * Judges a profile.
+   * Holds a joint against a requirement.
    *
-   * @param joint the finished joint, dressed flush in the last state
+   * @param profile the section
+   * @param joint the finished joint, dressed flush in the last state of that section
+   */
+  public static RequirementCheck of(
+      SectionProfile profile, JointStrength joint, Requirement requirement) {
+    return new RequirementCheck(profile, joint, requirement);
+  }
+
+  /** Every strength asked, with what is predicted of it: yield, tensile strength, hardness. */
+  public List<StrengthFinding> strengths() {
+    return strengths;
+  }
+
+  /** Chance that all strengths asked are met, 0 to 1; empty if none is asked or one unknown. */
+  public OptionalDouble chance() {
+    return strengths.stream().allMatch(StrengthFinding::predicted)
+        ? strengths.stream().flatMapToDouble(found -> found.chance().stream()).min()
+        : OptionalDouble.empty();
+  }
+
+  /** Smallest {@link StrengthFinding#margin}; 1 where no strength is asked. */
+  double margin(double deviations) {
+    return strengths.stream().mapToDouble(found -> found.margin(deviations)).min().orElse(1);
+  }
+
+  /** How the strengths alone stand; met where none is asked, never where the weld is not sound. */
+  Verdict strengthVerdict() {
+    return profile.soundness().notSound()
+        ? Verdict.NOT_MET
+        : strengths.stream().map(StrengthFinding::verdict).reduce(Verdict.MET, Verdict::and);
+  }
+
+  /**
+   * All that is asked, taken together.
+   *
    * @param units what the reasons are written in
    */
-  public static Judgement judge(
-      SectionProfile profile,
-      Optional<JointStrength> joint,
-      Requirement requirement,
-      UnitSystem units) {
-    return new RequirementCheck(profile, joint, requirement, units).judge();
-  }
-
-  private Judgement judge() {
-    List<Finding> findings = new ArrayList<>(strengths());
-    if (!findings.isEmpty()) {
-      findings.add(new Finding(Verdict.MET, basis()));
-      againstTreatment().ifPresent(findings::add);
-      mayCrack().ifPresent(crack -> findings.add(0, crack));
+  public Judgement judgement(UnitSystem units) {
+    Soundness soundness = profile.soundness();
+    List<Remark> remarks = remarks();
+    if (soundness.notSound()) {
+      return new Judgement(
+          Verdict.NOT_MET, OptionalDouble.empty(), List.of(capital(soundness.note())));
     }
-    requirement.serviceTemperature().ifPresent(asked -> findings.add(service(asked)));
-    requirement.anodizedMatch().filter(asked -> asked).ifPresent(asked -> findings.add(colour()));
-    if (findings.isEmpty()) {
+    if (strengths.isEmpty() && remarks.isEmpty()) {
       return Judgement.NOTHING_ASKED;
     }
-    Verdict verdict = findings.stream().map(Finding::verdict).reduce(Verdict.MET, Verdict::and);
-    OptionalDouble chance =
-        findings.stream().flatMapToDouble(finding -> finding.chance().stream()).min();
-    return new Judgement(verdict, chance, findings.stream().map(Finding::reason).toList());
+    List<String> reasons =
+        new ArrayList<>(strengths.stream().map(found -> found.sentence(units)).toList());
+    if (!strengths.isEmpty() && soundness.sound()) {
+      reasons.add(basis(units));
+    }
+    remarks.forEach(remark -> reasons.add(remark.sentence()));
+    Verdict verdict = remarks.stream().map(Remark::verdict).reduce(strengthVerdict(), Verdict::and);
+    return new Judgement(verdict, chance(), reasons);
   }
 
-  private List<Finding> strengths() {
-    return Stream.of(
-            strength(OutputQuantity.YIELD, requirement.yield(), Strength::yield),
-            strength(OutputQuantity.TENSILE, requirement.tensile(), Strength::tensile),
-            strength(OutputQuantity.HARDNESS, requirement.hardness(), Strength::hardness))
-        .flatMap(Optional::stream)
-        .toList();
+  /** What is asked or must be said beside the strengths. */
+  private List<Remark> remarks() {
+    List<Remark> remarks = new ArrayList<>();
+    if (!strengths.isEmpty()) {
+      againstTreatment().ifPresent(remarks::add);
+      mayCrack().ifPresent(remarks::add);
+    }
+    service().ifPresent(remarks::add);
+    colour().ifPresent(remarks::add);
+    return remarks;
+  }
+
+  /** The answer on the service temperature, if one is asked. */
+  Optional<Remark> service() {
+    return requirement.serviceTemperature().stream()
+        .mapToObj(asked -> ServiceRule.of(profile, asked))
+        .findFirst();
+  }
+
+  /** The answer on the colour after anodizing, if a match is asked. */
+  Optional<Remark> colour() {
+    return requirement
+        .anodizedMatch()
+        .filter(asked -> asked)
+        .map(asked -> ColourMatch.of(profile))
+        .map(match -> new Remark("Colour after anodizing", match.verdict(), match.text()));
   }
 
   /** The strength of sound metal says little where metal of this kind cracks as it freezes. */
-  private Optional<Finding> mayCrack() {
+  Optional<Remark> mayCrack() {
     return profile.weldMetal().crackTendency() == CrackTendency.HIGH
         ? Optional.of(
-            new Finding(
+            new Remark(
+                "Cracking high",
                 Verdict.OPEN,
-                "Cracking high: met only by a weld that is free of cracks; a coupon without cracks"
-                    + " decides."))
+                "met only by a weld that is free of cracks; a coupon without cracks decides."))
         : Optional.empty();
   }
 
   /** A treatment that something stands against proves nothing. */
-  private Optional<Finding> againstTreatment() {
+  private Optional<Remark> againstTreatment() {
     return ScheduleCheck.passes(profile.weldCase())
         ? Optional.empty()
         : Optional.of(
-            new Finding(
+            new Remark(
+                "The heat treatment as ordered",
                 Verdict.OPEN,
-                "Something stands against the heat treatment as it is ordered: open until that is"
-                    + " put right."));
+                "something stands against it, and these strengths are open until that is put"
+                    + " right."));
   }
 
-  private String basis() {
-    if (joint.isPresent()) {
-      return basisOfJoint(joint.get()) + gaugeMissesSoftest(joint.get());
-    }
-    return "Judged on the lowest station, averaged over one thickness, "
-        + profile.states().get(lastState())
-        + "; the joint model is not applied, so the stronger metal inside a gauge length does not"
-        + " count.";
-  }
-
-  private static String gaugeMissesSoftest(JointStrength pulled) {
-    return pulled.softestInGauge()
-        ? ""
-        : " The softest metal lies outside the gauge: the lowest local yield decides.";
-  }
-
-  private String basisOfJoint(JointStrength pulled) {
-    return "Yield and tensile strength are those of the joint, dressed flush, pulled over a gauge"
-        + " of "
-        + BothUnits.gauge(pulled.gauge())
-        + " "
-        + profile.states().get(lastState())
-        + "; the lowest local yield is "
-        + with(OutputQuantity.YIELD, pulled.lowestYield())
-        + "."
+  private String basis(UnitSystem units) {
+    String stands =
+        "Yield and tensile strength are those of the joint, dressed flush, pulled over"
+            + " a gauge of "
+            + BothUnits.gauge(joint.gauge())
+            + " "
+            + profile.states().get(lastState());
+    return stands
+        + lowestYield(units)
         + (requirement.hardness().isPresent()
             ? " Hardness is the lowest station, averaged over one thickness."
-            : "");
+            : "")
+        + (joint.softestInGauge() || joint.middle().isEmpty()
+            ? ""
+            : " The softest metal lies outside the gauge: the lowest local yield decides.");
   }
 
-  private Optional<Finding> strength(
-      OutputQuantity quantity, OptionalDouble asked, ToDoubleFunction<Strength> value) {
-    if (asked.isEmpty()) {
-      return Optional.empty();
-    }
-    double wanted = asked.getAsDouble();
-    Found found = found(quantity, value);
-    double chance = chance(found.low(), found.middle(), wanted);
-    Verdict verdict = Verdict.of(chance);
-    String asks = quantity.title() + ": " + beside(quantity, wanted, found.middle()) + " asked, ";
-    return Optional.of(
-        new Finding(
-            verdict,
-            Double.isNaN(chance) ? OptionalDouble.empty() : OptionalDouble.of(chance),
-            capital(asks) + words(quantity, found, wanted) + ": " + answer(verdict)));
+  private String lowestYield(UnitSystem units) {
+    OutputQuantity yield = OutputQuantity.YIELD;
+    return Double.isFinite(joint.lowestYield())
+        ? "; the lowest local yield is "
+            + yield.text(units, joint.lowestYield())
+            + " "
+            + yield.unit(units)
+            + "."
+        : ".";
   }
 
-  private String words(OutputQuantity quantity, Found found, double wanted) {
-    if (Double.isNaN(found.middle())) {
-      return joint.map(JointStrength::proofNote).orElse("not predicted at every station");
-    }
-    return beside(quantity, found.middle(), wanted)
-        + " predicted, low end "
-        + beside(quantity, found.low(), wanted);
+  private StrengthFinding proof(Asked asked) {
+    return finding(
+        asked, joint.decidingYieldLow(), joint.decidingYield(), joint.decidingYieldHigh());
   }
 
-  /** A value so that it can be told from the one it is held against. */
-  private String beside(OutputQuantity quantity, double si, double other) {
-    return quantity.textBeside(units, si, other) + " " + quantity.unit(units);
+  private StrengthFinding tensile(Asked asked) {
+    return finding(asked, tensile(joint.low()), tensile(joint.middle()), tensile(joint.high()));
   }
 
-  private Found found(OutputQuantity quantity, ToDoubleFunction<Strength> value) {
-    if (joint.isPresent() && quantity != OutputQuantity.HARDNESS) {
-      return quantity == OutputQuantity.TENSILE
-          ? new Found(tensile(joint.get().low()), tensile(joint.get().middle()))
-          : new Found(
-              joint.get().decidingYieldLow().orElse(Double.NaN),
-              joint.get().decidingYield().orElse(Double.NaN));
-    }
-    LowestAverage lowest = new LowestAverage(profile, lastState());
-    return new Found(lowest.of(Estimate::low, value), lowest.of(Estimate::middle, value));
+  private StrengthFinding finding(
+      Asked asked, OptionalDouble low, OptionalDouble middle, OptionalDouble high) {
+    return new StrengthFinding(
+        asked,
+        low.orElse(Double.NaN),
+        middle.orElse(Double.NaN),
+        high.orElse(Double.NaN),
+        joint.proofNote());
   }
 
-  private static double tensile(Optional<CrossWeldTension> pulled) {
-    return pulled.map(CrossWeldTension::tensile).orElse(Double.NaN);
+  private StrengthFinding hardness(Asked asked) {
+    return new StrengthFinding(
+        asked,
+        lowestHardness(Estimate::low),
+        lowestHardness(Estimate::middle),
+        lowestHardness(Estimate::high),
+        profile.soundness().sound() ? NO_HARDNESS : joint.proofNote());
   }
 
-  private static double chance(double low, double middle, double asked) {
-    if (Double.isNaN(low) || Double.isNaN(middle)) {
-      return Double.NaN;
-    }
-    double deviation = (middle - low) / ErrorBand.DEVIATIONS;
-    if (deviation <= 0) {
-      return middle >= asked ? 1 : 0;
-    }
-    double chance =
-        new NormalDistribution(0, 1).cumulativeProbability((middle - asked) / deviation);
-    return low * (1 + ROUNDING) >= asked ? Math.max(Verdict.MET.from(), chance) : chance;
-  }
-
-  private static String answer(Verdict verdict) {
-    return verdict.met().isPresent()
-        ? verdict.label() + "."
-        : verdict.label() + ", a coupon decides.";
-  }
-
-  private Finding service(double asked) {
-    String head = "Service at " + with(OutputQuantity.PEAK_TEMPERATURE, asked) + ": ";
-    String limit = with(OutputQuantity.PEAK_TEMPERATURE, MagnesiumRule.WARM_SERVICE);
-    if (asked <= MagnesiumRule.WARM_SERVICE) {
-      return new Finding(Verdict.MET, head + "met, not above " + limit + ".");
-    }
-    if (MagnesiumRule.anyRich(profile)) {
-      String why = "not met, metal with more than 3 % Mg is not for service above ";
-      return new Finding(Verdict.NOT_MET, head + why + limit + ".");
-    }
-    if (asked > HOT_SERVICE) {
-      String why = "open, strength is predicted for room temperature only; needs a test coupon.";
-      return new Finding(Verdict.OPEN, head + why);
-    }
-    return new Finding(Verdict.MET, head + "met, no metal of the joint has more than 3 % Mg.");
-  }
-
-  private Finding colour() {
-    ColourMatch match = ColourMatch.of(profile);
-    return new Finding(
-        match.verdict(),
-        "Colour after anodizing: " + match.verdict().label() + ", " + match.text());
-  }
-
-  private int lastState() {
-    return profile.states().size() - 1;
-  }
-
-  private String with(OutputQuantity quantity, double si) {
-    return quantity.text(units, si) + " " + quantity.unit(units);
+  private double lowestHardness(Function<Estimate, Strength> end) {
+    return profile.soundness().sound()
+        ? new LowestAverage(profile, lastState()).of(end, Strength::hardness)
+        : Double.NaN;
   }
 
   private static String capital(String text) {
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private static OptionalDouble tensile(Optional<CrossWeldTension> pulled) {
+    return pulled.map(pull -> OptionalDouble.of(pull.tensile())).orElse(OptionalDouble.empty());
+  }
+
+  private int lastState() {
+    return profile.states().size() - 1;
   }
 }

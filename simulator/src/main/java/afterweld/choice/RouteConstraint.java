@@ -8,11 +8,23 @@ package afterweld.choice;
  * @param text a sentence with the numbers
  */
 public record RouteConstraint(String name, State state, String text) {
+  /** Name of the constraint on strength, which stands first. */
+  static final String STRENGTH = "strength";
+
   /** How a constraint stands. */
   public enum State {
     MET("met"),
     NOT_MET("not met"),
     NEEDS_ANSWER("needs an answer");
+
+    /** Where a coupon or a test piece decides, an answer is needed. */
+    static State of(Verdict verdict) {
+      return switch (verdict) {
+        case MET -> MET;
+        case LIKELY, OPEN -> NEEDS_ANSWER;
+        case UNLIKELY, NOT_MET -> NOT_MET;
+      };
+    }
 
     private final String label;
 

@@ -7,6 +7,7 @@ import afterweld.section.BothUnits;
 import afterweld.section.FurnaceMargin;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import afterweld.thermal.FurnaceStep;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The hard conditions of one route, one by one, with their numbers. */
@@ -23,7 +25,7 @@ final class RouteConstraints {
 
   private final WeldCase delivered;
   private final SectionProfile profile;
-  private final Requirement requirement;
+  private final RequirementCheck check;
   private final RouteSettings settings;
   private final WeldCase weldCase;
   private final boolean solution;
@@ -34,12 +36,13 @@ final class RouteConstraints {
    *
    * @param delivered the case as the user gave it
    * @param profile the route simulated
+   * @param check its joint against what is asked
    */
   RouteConstraints(
-      WeldCase delivered, SectionProfile profile, Requirement requirement, RouteSettings settings) {
+      WeldCase delivered, SectionProfile profile, RequirementCheck check, RouteSettings settings) {
     this.delivered = delivered;
     this.profile = profile;
-    this.requirement = requirement;
+    this.check = check;
     this.settings = settings;
     this.weldCase = profile.weldCase();
     List<FurnaceStep> steps = weldCase.afterWeld();
@@ -48,12 +51,13 @@ final class RouteConstraints {
   }
 
   /** All of them, strength first. */
-  List<RouteConstraint> all(StrengthMargin margin) {
+  List<RouteConstraint> all() {
     List<RouteConstraint> all = new ArrayList<>();
-    all.add(strength(margin));
+    all.add(strength());
     melting().ifPresent(all::add);
-    service().ifPresent(all::add);
-    colour().ifPresent(all::add);
+    check.mayCrack().map(remark -> of("cracking", remark)).ifPresent(all::add);
+    check.service().map(remark -> of("service temperature", remark)).ifPresent(all::add);
+    check.colour().map(remark -> of("colour after anodizing", remark)).ifPresent(all::add);
     furnaceSize().ifPresent(all::add);
     distortion().ifPresent(all::add);
     all.addAll(tempers());
@@ -62,28 +66,33 @@ final class RouteConstraints {
     return all;
   }
 
-  private RouteConstraint strength(StrengthMargin margin) {
-    if (!margin.asked()) {
-      return new RouteConstraint("strength", State.MET, "No strength is asked.");
+  private static RouteConstraint of(String name, Remark remark) {
+    return new RouteConstraint(name, State.of(remark.verdict()), remark.reason());
+  }
+
+  private RouteConstraint strength() {
+    if (profile.soundness().notSound()) {
+      String why = String.join(" ", profile.soundness().reasons());
+      return new RouteConstraint("sound weld", State.NOT_MET, why);
     }
-    double chance = margin.chance();
-    if (Double.isNaN(chance)) {
-      return new RouteConstraint(
-          "strength", State.NEEDS_ANSWER, "Not predicted: needs a test coupon.");
+    if (check.strengths().isEmpty()) {
+      return new RouteConstraint(RouteConstraint.STRENGTH, State.MET, "No strength is asked.");
     }
     String text =
-        String.format(
-            Locale.ROOT,
-            "Smallest margin %+.0f %%, chance of meeting all that is asked about %.0f %% (target"
-                + " %.0f %%).",
-            100 * margin.margin(0),
-            100 * chance,
-            100 * settings.target());
-    State state =
-        chance >= settings.target()
-            ? State.MET
-            : margin.margin(0) < 0 ? State.NOT_MET : State.NEEDS_ANSWER;
-    return new RouteConstraint("strength", state, text);
+        check.strengths().stream()
+            .map(found -> found.sentence(UnitSystem.METRIC))
+            .collect(Collectors.joining(" "));
+    return new RouteConstraint(RouteConstraint.STRENGTH, strengthState(), text);
+  }
+
+  /** A chance that the user names decides; else the word does. */
+  private State strengthState() {
+    State state = State.of(check.strengthVerdict());
+    if (settings.target().isEmpty() || check.chance().isEmpty() || state == State.NOT_MET) {
+      return state;
+    }
+    boolean reached = check.chance().getAsDouble() >= settings.target().getAsDouble();
+    return reached ? State.MET : State.NEEDS_ANSWER;
   }
 
   private Optional<RouteConstraint> melting() {
@@ -120,37 +129,6 @@ final class RouteConstraints {
     return Optional.of(
         new RouteConstraint(
             "melting", room > FurnaceMargin.MARGIN ? State.MET : State.NOT_MET, text));
-  }
-
-  private Optional<RouteConstraint> service() {
-    if (requirement.serviceTemperature().orElse(0) <= MagnesiumRule.WARM_SERVICE) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        MagnesiumRule.anyRich(profile)
-            ? new RouteConstraint(
-                "service temperature",
-                State.NOT_MET,
-                "Metal with more than 3 % Mg is not for service above 65 °C (150 °F).")
-            : new RouteConstraint(
-                "service temperature",
-                State.MET,
-                "No metal of the joint has more than 3 % Mg: it may serve above 65 °C (150 °F)."));
-  }
-
-  private Optional<RouteConstraint> colour() {
-    if (!requirement.anodizedMatch().orElse(false)) {
-      return Optional.empty();
-    }
-    ColourMatch match = ColourMatch.of(profile);
-    State state =
-        switch (match.verdict()) {
-          case MET -> State.MET;
-          case LIKELY, OPEN -> State.NEEDS_ANSWER;
-          case UNLIKELY, NOT_MET -> State.NOT_MET;
-        };
-    String text = Character.toUpperCase(match.text().charAt(0)) + match.text().substring(1);
-    return Optional.of(new RouteConstraint("colour after anodizing", state, text));
   }
 
   private Optional<RouteConstraint> furnaceSize() {

@@ -37,6 +37,11 @@ enum RouteKind {
     OWN
   }
 
+  /** The route that the case itself orders. */
+  static RouteKind asWritten(WeldCase weldCase) {
+    return weldCase.afterWeld().isEmpty() ? LEAVE : OWN;
+  }
+
   String label() {
     return label;
   }

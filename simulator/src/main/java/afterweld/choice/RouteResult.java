@@ -1,8 +1,10 @@
 package afterweld.choice;
 
 import afterweld.joint.JointStrength;
+import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One route, simulated in full.
@@ -12,6 +14,8 @@ import java.util.List;
  * @param treatment the furnace steps
  * @param joint the finished joint, dressed flush
  * @param lowestHardness HV, averaged over one thickness
+ * @param judgement how it stands against what is asked
+ * @param strengths the strengths asked, one by one
  * @param constraints each on its own
  * @param shopSteps number of steps, for the ranking
  * @param furnaceHours time in furnaces, h
@@ -24,6 +28,8 @@ public record RouteResult(
     List<FurnaceStep> treatment,
     JointStrength joint,
     double lowestHardness,
+    Judgement judgement,
+    List<StrengthFinding> strengths,
     List<RouteConstraint> constraints,
     int shopSteps,
     double furnaceHours,
@@ -34,6 +40,7 @@ public record RouteResult(
   public RouteResult {
     steps = List.copyOf(steps);
     treatment = List.copyOf(treatment);
+    strengths = List.copyOf(strengths);
     constraints = List.copyOf(constraints);
     reasons = List.copyOf(reasons);
   }
@@ -50,8 +57,15 @@ public record RouteResult(
         .anyMatch(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER);
   }
 
-  /** The constraint on strength. */
+  /** The constraint on strength, or that on a sound weld where there is no strength. */
   public RouteConstraint strength() {
     return constraints.get(0);
+  }
+
+  /** What a constraint says, with strengths in a system of units. */
+  public String text(RouteConstraint constraint, UnitSystem units) {
+    return constraint.name().equals(RouteConstraint.STRENGTH) && !strengths.isEmpty()
+        ? strengths.stream().map(found -> found.sentence(units)).collect(Collectors.joining(" "))
+        : constraint.text();
   }
 }

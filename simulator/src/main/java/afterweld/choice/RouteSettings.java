@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * @param distortionAllowance movement that machining can still take off, m
  * @param expectedMovement movement the user expects from a quench, m
  * @param tempersAvailable tempers that can be bought; empty list means not said
- * @param target chance of meeting the requirement that is asked for, 0.5 to 0.999
+ * @param target chance of meeting the requirement that a route must have, 0.5 to 0.999; empty where
+ *     the words of {@link Verdict} decide
  * @param order what matters most, first first; empty list means the defaults
  */
 public record RouteSettings(
@@ -23,7 +24,7 @@ public record RouteSettings(
     OptionalDouble distortionAllowance,
     OptionalDouble expectedMovement,
     List<String> tempersAvailable,
-    double target,
+    OptionalDouble target,
     List<String> order) {
   /** Nothing said. */
   public static final RouteSettings DEFAULT =
@@ -34,7 +35,7 @@ public record RouteSettings(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           List.of(),
-          0.95,
+          OptionalDouble.empty(),
           List.of());
 
   /**

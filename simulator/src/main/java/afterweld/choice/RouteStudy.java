@@ -2,10 +2,13 @@ package afterweld.choice;
 
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Weld before or after heat treatment: every route the case allows, simulated in full with the arc
@@ -15,7 +18,7 @@ import java.util.Optional;
  * @param scores of the routes with equal weights, in their order; NaN for those that are out
  * @param choice name of the chosen route; empty if every route is out
  * @param clear whether the choice holds for most weights and at both ends of the strength
- * @param why sentences on the choice
+ * @param why sentences on the choice beside its strengths
  * @param shelf what natural ageing alone brings back
  */
 public record RouteStudy(
@@ -52,33 +55,85 @@ public record RouteStudy(
             .parallel()
             .flatMap(kind -> trial.of(kind).stream())
             .toList();
-    List<RouteRanking.Entry> entries = entries(tried);
+    List<RouteResult> routes = tried.stream().map(RouteTrial.Tried::route).toList();
+    List<Shelf> shelf = Arrays.stream(SHELF_DAYS).parallel().mapToObj(trial::shelf).toList();
+    return requirement.asksStrength()
+        ? ranked(routes, entries(tried, settings), settings, shelf)
+        : asWritten(routes, RouteKind.asWritten(weldCase), shelf);
+  }
+
+  /** Where no strength is asked there is nothing to weigh routes by: the case stands. */
+  private static RouteStudy asWritten(
+      List<RouteResult> routes, RouteKind written, List<Shelf> shelf) {
+    Optional<String> choice =
+        routes.stream()
+            .filter(route -> route.name().equals(written.label()) && route.allowed())
+            .map(RouteResult::name)
+            .findFirst();
+    return new RouteStudy(
+        routes,
+        routes.stream().map(route -> Double.NaN).toList(),
+        choice,
+        choice.isPresent(),
+        RouteWords.notWeighed(choice),
+        shelf);
+  }
+
+  private static RouteStudy ranked(
+      List<RouteResult> routes,
+      List<RouteRanking.Entry> entries,
+      RouteSettings settings,
+      List<Shelf> shelf) {
     RouteRanking ranking = new RouteRanking(entries, settings.order());
     return new RouteStudy(
-        tried.stream().map(RouteTrial.Tried::route).toList(),
-        tried.stream().map(one -> score(entries, one.route())).toList(),
+        routes,
+        routes.stream().map(route -> score(entries, route)).toList(),
         ranking.winner().map(entry -> entry.route().name()),
         ranking.clear(),
         RouteWords.why(ranking),
-        Arrays.stream(SHELF_DAYS).parallel().mapToObj(trial::shelf).toList());
+        shelf);
   }
 
-  /**
-   * The routes that compete: those that meet what is asked, or where none surely does, those that
-   * may.
-   */
-  private static List<RouteRanking.Entry> entries(List<RouteTrial.Tried> tried) {
-    List<RouteTrial.Tried> choosable =
-        tried.stream().filter(one -> one.route().allowed() && one.choosable()).toList();
-    boolean anyMeets = choosable.stream().anyMatch(one -> strong(one.route()));
-    return choosable.stream()
-        .filter(one -> !anyMeets || strong(one.route()))
-        .map(one -> new RouteRanking.Entry(one.route(), one.margin()::margin))
+  /** The chosen route. */
+  public Optional<RouteResult> chosen() {
+    return choice.flatMap(
+        name -> routes.stream().filter(route -> route.name().equals(name)).findFirst());
+  }
+
+  /** Why the choice is what it is, with strengths in a system of units. */
+  public List<String> why(UnitSystem units) {
+    return Stream.concat(
+            chosen().stream()
+                .filter(route -> !route.strengths().isEmpty())
+                .map(route -> route.text(route.strength(), units)),
+            why.stream())
         .toList();
   }
 
-  private static boolean strong(RouteResult route) {
-    return route.strength().state() == RouteConstraint.State.MET;
+  /**
+   * The routes that compete: those that meet what is asked or, as every shop qualifies such a joint
+   * with a coupon before it quenches a finished part, are likely to; where there is none of these,
+   * those that may. A chance that the user names is kept to while a route reaches it.
+   */
+  private static List<RouteRanking.Entry> entries(
+      List<RouteTrial.Tried> tried, RouteSettings settings) {
+    List<RouteTrial.Tried> choosable =
+        tried.stream().filter(one -> one.route().allowed() && one.choosable()).toList();
+    return Stream.<Predicate<RouteTrial.Tried>>of(
+            one -> settings.target().isPresent() && meets(one),
+            one -> meets(one) || one.check().strengthVerdict() == Verdict.LIKELY,
+            one -> true)
+        .map(tier -> choosable.stream().filter(tier).toList())
+        .filter(tier -> !tier.isEmpty())
+        .findFirst()
+        .orElse(List.of())
+        .stream()
+        .map(one -> new RouteRanking.Entry(one.route(), one.check()::margin))
+        .toList();
+  }
+
+  private static boolean meets(RouteTrial.Tried one) {
+    return one.route().strength().state() == RouteConstraint.State.MET;
   }
 
   private static double score(List<RouteRanking.Entry> entries, RouteResult route) {

@@ -9,6 +9,7 @@ import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
@@ -50,7 +51,7 @@ final class RouteTrial {
    *
    * @param choosable whether it may be the choice
    */
-  record Tried(RouteResult route, StrengthMargin margin, boolean choosable) {}
+  record Tried(RouteResult route, RequirementCheck check, boolean choosable) {}
 
   /** The joint left at room temperature for a number of days. */
   RouteStudy.Shelf shelf(double days) {
@@ -73,9 +74,18 @@ final class RouteTrial {
       return Optional.empty();
     }
     List<FurnaceStep> steps = treatment.get();
-    double shelf =
-        kind == RouteKind.OWN ? delivered.naturalAge() : steps.isEmpty() ? SHELF_DEFAULT : DAY;
-    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, shelf)));
+    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, waiting(steps))));
+  }
+
+  /**
+   * Time at room temperature after welding: as in the case where the route, like it, goes on to a
+   * furnace or does not, else the usual time of such a route.
+   */
+  private double waiting(List<FurnaceStep> steps) {
+    if (steps.isEmpty() == delivered.afterWeld().isEmpty()) {
+      return delivered.naturalAge();
+    }
+    return steps.isEmpty() ? SHELF_DEFAULT : DAY;
   }
 
   private WeldCase routeCase(Side left, Side right, List<FurnaceStep> steps, double naturalAge) {
@@ -103,23 +113,22 @@ final class RouteTrial {
     boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
     LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
-    double hardness = lowest.of(Estimate::middle, Strength::hardness);
-    StrengthMargin margin =
-        new StrengthMargin(
-            joint, requirement, hardness, lowest.of(Estimate::low, Strength::hardness));
+    RequirementCheck check = RequirementCheck.of(profile, joint, requirement);
     RouteResult route =
         new RouteResult(
             kind.label(),
             RouteWords.steps(weldCase),
             weldCase.afterWeld(),
             joint,
-            hardness,
-            new RouteConstraints(delivered, profile, requirement, settings).all(margin),
+            lowest.of(Estimate::middle, Strength::hardness),
+            check.judgement(UnitSystem.METRIC),
+            check.strengths(),
+            new RouteConstraints(delivered, profile, check, settings).all(),
             kind.steps(delivered),
             furnaceHours(weldCase.afterWeld()),
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
-    return new Tried(route, margin, !(agedOnly && MagnesiumRule.rich(weldCase.filler())));
+    return new Tried(route, check, !(agedOnly && MagnesiumRule.rich(weldCase.filler())));
   }
 
   private static boolean solutions(List<FurnaceStep> steps) {

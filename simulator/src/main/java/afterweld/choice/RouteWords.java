@@ -8,9 +8,13 @@ import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What is said about a route and about the choice, in sentences a customer understands. */
 final class RouteWords {
+  /** From this share of the weights on a route counts as first in all of them. */
+  private static final double ALWAYS = 0.995;
+
   private RouteWords() {}
 
   /** What the shop does, in order. */
@@ -60,23 +64,34 @@ final class RouteWords {
     return reasons;
   }
 
-  /** Why the choice is what it is. */
+  /** Why no route is weighed against another where no strength is asked. */
+  static List<String> notWeighed(Optional<String> choice) {
+    return choice.isPresent()
+        ? List.of(
+            "No strength is asked, so there is nothing to weigh the routes by: the case stands as"
+                + " it is written.")
+        : List.of(
+            "No strength is asked, and the case as written is ruled out: see the constraint that is"
+                + " not met.");
+  }
+
+  /** Why the choice is what it is, beside its strengths. */
   static List<String> why(RouteRanking ranking) {
     return ranking
         .winner()
         .map(winner -> why(ranking, winner))
-        .orElse(List.of("No route meets what is asked: see the constraint that is not met."));
+        .orElse(
+            List.of(
+                "No route is as likely as not to meet what is asked: see the constraints, and what"
+                    + " would be met."));
   }
 
   private static List<String> why(RouteRanking ranking, RouteRanking.Entry winner) {
     List<String> why = new ArrayList<>();
-    RouteResult route = winner.route();
-    why.add(route.name() + ": " + route.strength().text());
-    if (route.open()) {
-      route.constraints().stream()
-          .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)
-          .forEach(constraint -> why.add("Still open: " + constraint.text()));
-    }
+    winner.route().constraints().stream()
+        .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)
+        .filter(constraint -> !constraint.name().equals(RouteConstraint.STRENGTH))
+        .forEach(constraint -> why.add("Still open: " + constraint.text()));
     why.add(
         ranking.ordered()
             ? "It comes first in the order of importance asked for."
@@ -95,9 +110,11 @@ final class RouteWords {
   }
 
   private static String share(RouteRanking ranking) {
-    return String.format(
-        Locale.ROOT,
-        "It comes first in %.0f %% of the ways to weigh margin, distortion, steps and furnace hours.",
-        100 * ranking.share());
+    double share = ranking.share();
+    String ways = "weigh margin, distortion, steps and furnace hours";
+    return share >= ALWAYS
+        ? "It comes first whichever way you " + ways + "."
+        : String.format(
+            Locale.ROOT, "It comes first in %.0f of 100 ways to " + ways + ".", 100 * share);
   }
 }

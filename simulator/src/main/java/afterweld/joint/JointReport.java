@@ -144,8 +144,10 @@ public record JointReport(
         gauge,
         middle,
         exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
+        exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.HIGH),
         lowestYield(profile.stations(), state, Estimate::middle),
         lowestYield(profile.stations(), state, Estimate::low),
+        lowestYield(profile.stations(), state, Estimate::high),
         softestInGauge(profile, gauge, state),
         "");
   }

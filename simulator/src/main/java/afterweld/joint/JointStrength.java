@@ -12,8 +12,10 @@ import java.util.OptionalDouble;
  * @param gauge gauge length, m
  * @param middle the pull with the best estimates; empty if a strength is not predicted
  * @param low the pull with the low end of every station's band
+ * @param high the pull with the high end of every station's band
  * @param lowestYield lowest local yield of all stations, Pa; NaN if one is not predicted
  * @param lowestYieldLow low end of its band, Pa
+ * @param lowestYieldHigh high end of its band, Pa
  * @param softestInGauge whether metal as soft as the softest lies within the gauge
  * @param withheld why no value is given although the metal's strengths are known; empty where
  *     values are given or the metal's are not known
@@ -24,8 +26,10 @@ public record JointStrength(
     double gauge,
     Optional<CrossWeldTension> middle,
     Optional<CrossWeldTension> low,
+    Optional<CrossWeldTension> high,
     double lowestYield,
     double lowestYieldLow,
+    double lowestYieldHigh,
     boolean softestInGauge,
     String withheld) {
 
@@ -35,7 +39,17 @@ public record JointStrength(
   /** A joint of which nothing is claimed. */
   static JointStrength withheld(int state, Bead bead, double gauge, String why) {
     return new JointStrength(
-        state, bead, gauge, Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, true, why);
+        state,
+        bead,
+        gauge,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Double.NaN,
+        Double.NaN,
+        Double.NaN,
+        true,
+        why);
   }
 
   /** How the bead is left. */
@@ -81,6 +95,11 @@ public record JointStrength(
   /** The same at the low end of the band, Pa. */
   public OptionalDouble decidingYieldLow() {
     return deciding(low, lowestYieldLow);
+  }
+
+  /** The same at the high end of the band, Pa. */
+  public OptionalDouble decidingYieldHigh() {
+    return deciding(high, lowestYieldHigh);
   }
 
   private OptionalDouble deciding(Optional<CrossWeldTension> pull, double local) {

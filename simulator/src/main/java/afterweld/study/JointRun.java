@@ -57,7 +57,7 @@ record JointRun(
   }
 
   private static boolean meets(SectionProfile profile, JointStrength joint, Requirement asked) {
-    return RequirementCheck.judge(profile, Optional.of(joint), asked, UnitSystem.METRIC).verdict()
+    return RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC).verdict()
         == Verdict.MET;
   }
 }

@@ -271,7 +271,7 @@ public final class SpreadRunner {
 
   private Optional<Share> met(
       int[] kept, JointRun[] joints, boolean predicted, Predicate<JointRun> meets) {
-    if (!SpreadStudy.asksStrength(requirement) || !predicted) {
+    if (!requirement.asksStrength() || !predicted) {
       return Optional.empty();
     }
     int count = (int) IntStream.of(kept).filter(run -> meets.test(joints[run])).count();

@@ -121,9 +121,4 @@ public record SpreadStudy(
       Quantiles yield,
       Quantiles hardnessProcess,
       Quantiles yieldProcess) {}
-
-  /** Whether a strength is asked. */
-  public static boolean asksStrength(Requirement asked) {
-    return asked.yield().isPresent() || asked.tensile().isPresent() || asked.hardness().isPresent();
-  }
 }

@@ -491,7 +491,7 @@ class CaseReaderTest {
     assertTrue(routes.tank().orElseThrow().holds(routes.part().orElseThrow()));
     assertEquals(0.0015875, routes.expectedMovement().orElseThrow(), TIGHT);
     assertEquals(List.of("T4", "T6"), routes.tempersAvailable());
-    assertEquals(0.9, routes.target(), TIGHT);
+    assertEquals(0.9, routes.target().orElseThrow(), TIGHT);
     assertEquals(List.of("strength margin", "furnace hours"), routes.order());
   }
 

@@ -3,9 +3,11 @@ package afterweld.choice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.joint.JointReport;
 import afterweld.material.Element;
 import afterweld.section.Cases;
 import afterweld.section.Estimate;
+import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
@@ -28,8 +30,17 @@ class RequirementCheckTest {
     return new Requirement(yield, NONE, NONE, Optional.empty(), NONE);
   }
 
+  /** The hardness of metal with this yield in hand-made sections. */
+  private static Requirement hardnessAt(double mpa) {
+    return new Requirement(NONE, NONE, OptionalDouble.of(0.4 * mpa), Optional.empty(), NONE);
+  }
+
+  private static RequirementCheck check(SectionProfile profile, Requirement requirement) {
+    return RequirementCheck.of(profile, JointReport.finished(profile, 0.05), requirement);
+  }
+
   private static Judgement judge(SectionProfile profile, Requirement requirement) {
-    return RequirementCheck.judge(profile, Optional.empty(), requirement, UnitSystem.METRIC);
+    return check(profile, requirement).judgement(UnitSystem.METRIC);
   }
 
   private static SectionProfile flat(double yield) {
@@ -48,7 +59,32 @@ class RequirementCheckTest {
     "220.1, NOT_MET"
   })
   void aFlatSectionIsJudgedByItsBand(double asked, Verdict expected) {
+    assertEquals(expected, judge(flat(200), hardnessAt(asked)).verdict());
+  }
+
+  /** A joint of one metal throughout is as strong as that metal. */
+  @ParameterizedTest
+  @CsvSource({"180, MET", "189, LIKELY", "200, OPEN", "212, UNLIKELY", "225, NOT_MET"})
+  void yieldAndTensileStrengthAreThoseOfTheJoint(double asked, Verdict expected) {
+    Requirement tensile =
+        new Requirement(NONE, OptionalDouble.of(1.2e6 * asked), NONE, Optional.empty(), NONE);
     assertEquals(expected, judge(flat(200), yieldOf(asked)).verdict());
+    assertEquals(expected, judge(flat(200), tensile).verdict());
+  }
+
+  @Test
+  void theChanceIsTheLowestOfAllThatIsAsked() {
+    Requirement two =
+        new Requirement(
+            OptionalDouble.of(190e6), OptionalDouble.of(200e6), NONE, Optional.empty(), NONE);
+    double both = judge(flat(200), two).chance().orElseThrow();
+    assertEquals(both, judge(flat(200), yieldOf(190)).chance().orElseThrow());
+    assertEquals(0.794, both, 1e-3, "z of 10 MPa where the band of 20 MPa is 1.645 z");
+    Requirement three =
+        new Requirement(
+            two.yield(), two.tensile(), NONE, Optional.of(true), OptionalDouble.of(500));
+    assertEquals(both, judge(flat(200), three).chance().orElseThrow());
+    assertEquals(Verdict.OPEN, judge(flat(200), three).verdict());
   }
 
   /**
@@ -69,20 +105,13 @@ class RequirementCheckTest {
 
   @Test
   void aHairShortIsShownAsShort() {
-    String reason = judge(flat(200), yieldOf(200.04)).reasons().get(0);
-    assertTrue(reason.contains("200.04 MPa asked, 200.00 MPa predicted"), reason);
-    String far = judge(flat(200), yieldOf(210)).reasons().get(0);
-    assertTrue(far.contains("210 MPa asked, 200 MPa predicted"), far);
-  }
-
-  @Test
-  void tensileAndHardnessAreJudgedTheSameWay() {
-    Requirement tensile =
-        new Requirement(NONE, OptionalDouble.of(265e6), NONE, Optional.empty(), NONE);
-    Requirement hardness =
-        new Requirement(NONE, NONE, OptionalDouble.of(79), Optional.empty(), NONE);
-    assertEquals(Verdict.NOT_MET, judge(flat(200), tensile).verdict());
-    assertEquals(Verdict.OPEN, judge(flat(200), hardness).verdict());
+    Map<OutputQuantity, String> written = Map.of(OutputQuantity.HARDNESS, "80.02 HV");
+    Requirement hair =
+        new Requirement(NONE, NONE, OptionalDouble.of(80.02), Optional.empty(), NONE, written);
+    String reason = judge(flat(200), hair).reasons().get(0);
+    assertTrue(reason.contains("80.02 HV asked, 80.00 HV predicted"), reason);
+    String far = judge(flat(200), hardnessAt(210)).reasons().get(0);
+    assertTrue(far.contains("84 HV asked, 80 HV predicted"), far);
   }
 
   @Test
@@ -90,21 +119,21 @@ class RequirementCheckTest {
     // A triangle of 100 MPa depth and 2 mm half width in 4 mm plate: the mean over 4 mm is 250.
     SectionProfile dip =
         Sections.of(mm -> Sections.band(300 - 100 * Math.max(0, 1 - Math.abs(mm) / 2)));
-    assertEquals(0.5, judge(dip, yieldOf(250)).chance().getAsDouble(), 0.01);
+    assertEquals(0.5, judge(dip, hardnessAt(250)).chance().getAsDouble(), 0.01);
   }
 
   @Test
   void aWideSoftBandIsNotAveragedAway() {
     SectionProfile soft = Sections.of(mm -> Sections.band(Math.abs(mm) < 6 ? 120 : 276));
-    assertEquals(Verdict.NOT_MET, judge(soft, yieldOf(132.1)).verdict());
-    assertEquals(Verdict.MET, judge(soft, yieldOf(107.9)).verdict());
+    assertEquals(Verdict.NOT_MET, judge(soft, hardnessAt(132.1)).verdict());
+    assertEquals(Verdict.MET, judge(soft, hardnessAt(107.9)).verdict());
   }
 
   @Test
   void theLowEndMayLieElsewhereThanTheLowestMiddle() {
     SectionProfile profile =
         Sections.of(mm -> mm < 0 ? Sections.band(200) : wide(Sections.band(210), 0.7));
-    assertEquals(Verdict.LIKELY, judge(profile, yieldOf(170)).verdict());
+    assertEquals(Verdict.LIKELY, judge(profile, hardnessAt(170)).verdict());
   }
 
   private static Estimate wide(Estimate estimate, double low) {
@@ -120,29 +149,27 @@ class RequirementCheckTest {
     assertEquals(Verdict.OPEN, judgement.verdict());
     assertEquals(NONE, judgement.chance());
     assertEquals(
-        "Yield strength: 100 MPa asked, not predicted at every station: open, a coupon"
-            + " decides.",
+        "Yield strength: 100 MPa asked, the strength of the weld metal is not predicted: open, a"
+            + " coupon decides.",
         judgement.reasons().get(0));
   }
 
   @Test
-  void theReasonsSayWhatWasComparedAndThatTheJointModelWasNot() {
-    Judgement judgement = judge(flat(200), yieldOf(190));
+  void theReasonsSayWhatWasComparedAndHowFarItIsFromMet() {
+    Judgement judgement = judge(flat(200), hardnessAt(190));
     assertEquals(
-        "Yield strength: 190 MPa asked, 200 MPa predicted, low end 180 MPa: open, a coupon"
-            + " decides.",
+        "Hardness: 76 HV asked, 80 HV predicted, nine of ten welds between 72 and 88 HV: open, a"
+            + " coupon decides (chance 79 %; 72 HV would be met).",
         judgement.reasons().get(0));
-    assertTrue(judgement.reasons().get(1).contains("lowest station"));
-    assertTrue(judgement.reasons().get(1).contains("joint model is not applied"));
+    String basis = judgement.reasons().get(1);
+    assertTrue(basis.contains("Hardness is the lowest station"), basis);
+    assertTrue(basis.contains("the lowest local yield is 200 MPa"), basis);
   }
 
   @Test
   void reasonsFollowTheUnits() {
-    String reason =
-        RequirementCheck.judge(flat(200), Optional.empty(), yieldOf(190), UnitSystem.US)
-            .reasons()
-            .get(0);
-    assertTrue(reason.startsWith("Yield strength: 27.6 ksi asked, 29.0 ksi predicted"), reason);
+    String reason = check(flat(200), yieldOf(190)).judgement(UnitSystem.US).reasons().get(0);
+    assertTrue(reason.contains("29.0 ksi predicted, nine of ten welds between 26.1 and"), reason);
   }
 
   @Test
@@ -153,6 +180,8 @@ class RequirementCheckTest {
   @ParameterizedTest
   @CsvSource({
     "60, 4.0, MET",
+    "65.5, 4.0, MET",
+    "66, 4.0, NOT_MET",
     "80, 4.0, NOT_MET",
     "80, 1.0, MET",
     "120, 1.0, OPEN",
@@ -163,6 +192,18 @@ class RequirementCheckTest {
     OptionalDouble kelvin = OptionalDouble.of(celsius + 273.15);
     Requirement asked = new Requirement(NONE, NONE, NONE, Optional.empty(), kelvin);
     assertEquals(expected, judge(profile, asked).verdict());
+  }
+
+  /** Charts of the trade give the limit as 65 °C and as 150 °F (from memory). */
+  @Test
+  void theLimitOfRichMetalIsMetInEitherUnit() {
+    SectionProfile rich = Sections.of(mm -> Sections.band(200), Map.of(Element.MG, 4.0));
+    OptionalDouble kelvin = OptionalDouble.of((150 + 459.67) / 1.8);
+    Requirement asked = new Requirement(NONE, NONE, NONE, Optional.empty(), kelvin);
+    Judgement judged = judge(rich, asked);
+    assertEquals(Verdict.MET, judged.verdict(), judged.reasons().toString());
+    assertEquals(
+        "Service at 150 °F (66 °C): met, not above 65 °C (150 °F).", judged.reasons().get(0));
   }
 
   @ParameterizedTest
@@ -179,8 +220,8 @@ class RequirementCheckTest {
       @ForAll @DoubleRange(min = 1, max = 400) double asked,
       @ForAll @DoubleRange(min = 0, max = 100) double more) {
     SectionProfile profile = Sections.of(mm -> Sections.band(Math.abs(mm) < 5 ? depth : 276));
-    int lower = judge(profile, yieldOf(asked)).verdict().ordinal();
-    int higher = judge(profile, yieldOf(asked + more)).verdict().ordinal();
+    int lower = judge(profile, hardnessAt(asked)).verdict().ordinal();
+    int higher = judge(profile, hardnessAt(asked + more)).verdict().ordinal();
     assertTrue(higher >= lower);
   }
 

@@ -25,13 +25,26 @@ class RouteRankingTest {
             0.05,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Double.NaN,
             Double.NaN,
             Double.NaN,
             true,
             "");
     RouteResult result =
         new RouteResult(
-            name, List.of(), List.of(), joint, Double.NaN, constraints, steps, 0, 1, List.of());
+            name,
+            List.of(),
+            List.of(),
+            joint,
+            Double.NaN,
+            Judgement.NOTHING_ASKED,
+            List.of(),
+            constraints,
+            steps,
+            0,
+            1,
+            List.of());
     return new RouteRanking.Entry(result, deviations -> margin);
   }
 

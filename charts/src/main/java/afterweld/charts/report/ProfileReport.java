@@ -415,7 +415,7 @@ public final class ProfileReport {
                   .choice()
                   .map(name -> "Choice: " + name + (study.clear() ? " (clear)" : " (not clear)"))
                   .orElse("No route meets what is asked."));
-          values.put("why", study.why());
+          values.put("why", study.why(units));
           values.put("routes", study.routes().stream().map(this::routeRow).toList());
         });
   }

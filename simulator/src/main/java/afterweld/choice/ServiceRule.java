@@ -1,0 +1,35 @@
+package afterweld.choice;
+
+import afterweld.section.BothUnits;
+import afterweld.section.SectionProfile;
+
+/**
+ * Whether a joint may serve at a temperature: metal rich in magnesium ({@link MagnesiumRule}) not
+ * above its limit; above 100 °C strength at room temperature says nothing, so the answer is open.
+ */
+final class ServiceRule {
+  private static final double HOT = 273.15 + 100;
+
+  private ServiceRule() {}
+
+  /**
+   * The answer.
+   *
+   * @param asked service temperature, K
+   */
+  static Remark of(SectionProfile profile, double asked) {
+    String head = "Service at " + BothUnits.temperature(asked);
+    if (asked <= MagnesiumRule.WARM_SERVICE) {
+      return new Remark(head, Verdict.MET, "not above " + MagnesiumRule.LIMIT + ".");
+    }
+    if (MagnesiumRule.anyRich(profile)) {
+      String why = "metal with more than 3 % Mg is not for service above ";
+      return new Remark(head, Verdict.NOT_MET, why + MagnesiumRule.LIMIT + ".");
+    }
+    if (asked > HOT) {
+      String why = "strength is predicted for room temperature only; a coupon decides.";
+      return new Remark(head, Verdict.OPEN, why);
+    }
+    return new Remark(head, Verdict.MET, "no metal of the joint has more than 3 % Mg.");
+  }
+}

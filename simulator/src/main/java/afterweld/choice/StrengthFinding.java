@@ -1,0 +1,110 @@
+package afterweld.choice;
+
+import afterweld.section.Asked;
+import afterweld.section.ErrorBand;
+import afterweld.section.UnitSystem;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.distribution.NormalDistribution;
+
+/**
+ * One strength asked, what is predicted of it and the chance that a sound weld made as written
+ * meets it: the printed band as a normal distribution around the prediction, of which it holds nine
+ * values of ten. Where the low end was raised to a minimum that the metal keeps by definition, the
+ * distribution is as much narrower, so that this minimum is met.
+ *
+ * @param asked yield, tensile strength or hardness
+ * @param low low end of the band, Pa or HV; NaN where nothing is predicted
+ * @param middle predicted, Pa or HV; NaN where nothing is predicted
+ * @param high high end of the band, Pa or HV; NaN where nothing is predicted
+ * @param unknown why nothing is predicted; used only there
+ */
+public record StrengthFinding(Asked asked, double low, double middle, double high, String unknown) {
+  private static final NormalDistribution STANDARD = new NormalDistribution(0, 1);
+  private static final double ROUNDING = 1e-9;
+
+  /** A chance is cut, not rounded, to this many parts: it never reads as more than it is. */
+  private static final double PARTS = 1e4;
+
+  /** Whether a value is predicted. */
+  public boolean predicted() {
+    return Double.isFinite(low) && Double.isFinite(middle);
+  }
+
+  /** Chance that it is met, 0 to 1; empty where nothing is predicted. */
+  public OptionalDouble chance() {
+    return predicted() ? OptionalDouble.of(chanceOfPrediction()) : OptionalDouble.empty();
+  }
+
+  private double chanceOfPrediction() {
+    double deviation = deviation();
+    if (deviation <= 0) {
+      return middle * (1 + ROUNDING) >= asked.value() ? 1 : 0;
+    }
+    double chance = STANDARD.cumulativeProbability((middle - asked.value()) / deviation);
+    boolean held = low * (1 + ROUNDING) >= asked.value();
+    return Math.floor(PARTS * (held ? Math.max(Verdict.MET.from(), chance) : chance)) / PARTS;
+  }
+
+  private double deviation() {
+    return (middle - low) / ErrorBand.DEVIATIONS;
+  }
+
+  /** The word for its chance; open where nothing is predicted. */
+  public Verdict verdict() {
+    return Verdict.of(chance().orElse(Double.NaN));
+  }
+
+  /**
+   * How far it lies above what is asked, as a share of that; NaN where nothing is predicted.
+   *
+   * @param deviations standard deviations from the prediction
+   */
+  public double margin(double deviations) {
+    return predicted() ? (middle + deviations * deviation()) / asked.value() - 1 : Double.NaN;
+  }
+
+  /** A sentence with what is asked, what is predicted and how far that is from met. */
+  public String sentence(UnitSystem units) {
+    String title = asked.quantity().title();
+    String head = Character.toUpperCase(title.charAt(0)) + title.substring(1) + ": ";
+    String asks = head + asked.textBeside(units, middle) + " asked, ";
+    return asks + (predicted() ? prediction(units) : unknown) + ": " + answer(units);
+  }
+
+  private String prediction(UnitSystem units) {
+    return beside(units, middle)
+        + " predicted, nine of ten welds between "
+        + number(units, low)
+        + " and "
+        + beside(units, high);
+  }
+
+  private String answer(UnitSystem units) {
+    String word = verdict().label() + (verdict().met().isEmpty() ? ", a coupon decides" : "");
+    if (!predicted()) {
+      return word + ".";
+    }
+    String sure = verdict() == Verdict.MET ? "" : "; " + beside(units, low) + " would be met";
+    return word + " (chance " + percent(chanceOfPrediction()) + sure + ").";
+  }
+
+  /** A chance as people say it; never more than it is. */
+  static String percent(double chance) {
+    if (chance < 0.01) {
+      return "under 1 %";
+    }
+    return chance > 0.99
+        ? "over 99 %"
+        : String.format(Locale.ROOT, "%d %%", (int) Math.floor(100 * chance + ROUNDING));
+  }
+
+  private String beside(UnitSystem units, double si) {
+    return number(units, si) + " " + asked.quantity().unit(units);
+  }
+
+  /** A value so that it can be told from what is asked. */
+  private String number(UnitSystem units, double si) {
+    return asked.quantity().textBeside(units, si, asked.value());
+  }
+}
