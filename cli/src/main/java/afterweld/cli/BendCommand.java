@@ -2,18 +2,13 @@ package afterweld.cli;
 
 import afterweld.charts.BendChart;
 import afterweld.charts.Picture;
-import afterweld.choice.Judgement;
-import afterweld.choice.RequirementCheck;
 import afterweld.joint.BendReport;
-import afterweld.joint.JointReport;
-import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,13 +58,7 @@ final class BendCommand implements Callable<Integer> {
       draw(files, profile, report);
     }
     return new Answer(
-        table.text(), table.answer(), json, files, ExitStatus.of(judgement(read, profile)));
-  }
-
-  private Judgement judgement(ReadCase read, SectionProfile profile) {
-    JointStrength joint = JointReport.finished(profile, read.caseFile().joint().gauge());
-    return RequirementCheck.judge(
-        profile, Optional.of(joint), read.caseFile().requirement(), options.units());
+        table.text(), table.answer(), json, files, Standing.of(read.caseFile(), profile, units).exitStatus());
   }
 
   private void draw(Map<String, byte[]> files, SectionProfile profile, BendReport report) {

@@ -1,5 +1,8 @@
 package afterweld.cli;
 
+import afterweld.choice.Judgement;
+import afterweld.choice.Verdict;
+
 /** What the process tells its caller when it ends. */
 final class ExitStatus {
   /** All done, and what the case requires is met or nothing is required. */
@@ -15,4 +18,9 @@ final class ExitStatus {
   static final int INTERNAL_ERROR = 3;
 
   private ExitStatus() {}
+
+  /** The one rule by which every command that judges a case as written ends. */
+  static int of(Judgement judgement) {
+    return judgement.verdict() == Verdict.MET ? DONE : REQUIREMENT_OPEN;
+  }
 }

@@ -72,7 +72,7 @@ record ProfileResult(
 
   /** The {@link ExitStatus} that says how the requirement stands. */
   int exitStatus() {
-    return Standing.exitStatus(judgement(units));
+    return ExitStatus.of(judgement(units));
   }
 
   /** How the requirement stands, its reasons in a system of units. */

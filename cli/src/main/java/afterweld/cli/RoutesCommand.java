@@ -42,7 +42,7 @@ final class RoutesCommand implements Callable<Integer> {
     return study
         .chosen()
         .filter(route -> study.clear())
-        .map(route -> Standing.exitStatus(route.judgement()))
+        .map(route -> ExitStatus.of(route.judgement()))
         .orElse(ExitStatus.REQUIREMENT_OPEN);
   }
 

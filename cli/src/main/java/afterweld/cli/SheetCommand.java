@@ -1,12 +1,7 @@
 package afterweld.cli;
 
-import afterweld.casefile.CaseFile;
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
-import afterweld.choice.Judgement;
-import afterweld.choice.RequirementCheck;
-import afterweld.joint.JointReport;
-import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.Soundness;
 import afterweld.section.WeldCase;
@@ -64,7 +59,7 @@ final class SheetCommand implements Callable<Integer> {
     if (!asWritten.soundness().sound()) {
       return none(weldCase, unsound(asWritten.soundness()), ExitStatus.REQUIREMENT_OPEN);
     }
-    int status = ExitStatus.of(judgement(read.caseFile(), asWritten));
+    int status = Standing.of(read.caseFile(), asWritten, options.units()).exitStatus();
     Optional<FurnaceSheet> sheet =
         FurnaceSheet.of(
             weldCase,
@@ -77,12 +72,6 @@ final class SheetCommand implements Callable<Integer> {
     return refusals.isEmpty()
         ? answer(sheet.get(), read.cautions(CAUTION), status)
         : none(weldCase, refusedStandard(refusals), status);
-  }
-
-  private Judgement judgement(CaseFile asked, SectionProfile profile) {
-    JointStrength joint = JointReport.finished(profile, asked.joint().gauge());
-    return RequirementCheck.judge(
-        profile, Optional.of(joint), asked.requirement(), options.units());
   }
 
   private static List<String> unsound(Soundness soundness) {

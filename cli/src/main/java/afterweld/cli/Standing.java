@@ -4,7 +4,6 @@ import afterweld.casefile.CaseFile;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
-import afterweld.choice.Verdict;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
@@ -14,8 +13,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * How the case as written stands against what it requires: the same in every command that judges,
- * and the one place that makes an exit status of it.
+ * How the case as written stands against what it requires: the same in every command that judges.
  *
  * @param judgement its reasons in the units shown
  * @param metric the same with its reasons in metric units, for programs
@@ -40,14 +38,9 @@ record Standing(Judgement judgement, Judgement metric) {
     return RequirementCheck.of(profile, finished, requirement).judgement(units);
   }
 
-  /** Done where all that is required is met or nothing is required. */
-  static int exitStatus(Judgement judgement) {
-    return judgement.verdict() == Verdict.MET ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
-  }
-
   /** The {@link ExitStatus} of the case. */
   int exitStatus() {
-    return exitStatus(judgement);
+    return ExitStatus.of(judgement);
   }
 
   /** For programs. */

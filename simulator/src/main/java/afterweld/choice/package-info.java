@@ -9,7 +9,8 @@
  * predicted at 236 MPa with a band of 15 %, so the low end is 201 MPa:
  *
  * <pre>{@code
- * Judgement judgement = RequirementCheck.judge(profile, requirement, UnitSystem.METRIC);
+ * Judgement judgement =
+ *     RequirementCheck.of(profile, joint, requirement).judgement(UnitSystem.METRIC);
  * judgement.verdict(); // MET, since 201 is not below 193
  * judgement.reasons(); // "Yield strength: 193 MPa asked, 236 MPa predicted, low end 201 MPa: met."
  * }</pre>

@@ -68,7 +68,7 @@ public record JointPlace(
   public static JointPlace of(SectionProfile profile, double gauge, Requirement asked) {
     JointStrength joint = JointReport.finished(profile, gauge);
     Judgement judgement =
-        RequirementCheck.judge(profile, Optional.of(joint), asked, UnitSystem.METRIC);
+        RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC);
     if (!profile.soundness().sound()) {
       return blank(profile.soundness().note(), judgement);
     }
