@@ -222,7 +222,9 @@ public final class GridChart {
   private static String word(Node node) {
     String blank = node.joint().blank();
     int head = blank.indexOf(':');
-    return head > 0 && head < LONGEST_HEAD ? blank.substring(0, head) : blank.isEmpty() ? "" : NOT_GIVEN;
+    return head > 0 && head < LONGEST_HEAD
+        ? blank.substring(0, head)
+        : blank.isEmpty() ? "" : NOT_GIVEN;
   }
 
   private Plot line(Graphics2D g, Rectangle2D frame, Shown shown, LineLook look) {
@@ -238,7 +240,8 @@ public final class GridChart {
           .asked()
           .ifPresent(
               asked ->
-                  plot.level(axis(0).from(), axis(0).to(), study.aim().in(units, asked.value()), ASKED));
+                  plot.level(
+                      axis(0).from(), axis(0).to(), study.aim().in(units, asked.value()), ASKED));
     }
     List<Curve.Spot> spots =
         study.nodes().stream()

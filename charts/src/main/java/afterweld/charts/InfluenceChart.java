@@ -50,7 +50,8 @@ final class InfluenceChart {
   }
 
   private String description() {
-    StringBuilder text = new StringBuilder("Part of the ups and downs by input, with the error of the computation:");
+    StringBuilder text =
+        new StringBuilder("Part of the ups and downs by input, with the error of the computation:");
     for (Influence one : study.total().firstOrder()) {
       text.append(String.format(Locale.ROOT, " %s %.2f;", one.input(), Math.max(0, one.index())));
     }

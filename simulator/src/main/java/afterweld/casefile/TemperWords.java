@@ -19,12 +19,18 @@ final class TemperWords {
   /** Tempers of castings (ASTM B26 and B108, from memory) that there is no model for. */
   private static final Map<String, String> CAST =
       Map.of(
-          "F", AS_CAST,
-          "T4", "the model was checked on castings that are aged, not on this one",
-          "T5", AS_CAST,
-          "T51", AS_CAST,
-          "T7", "the model was not checked on castings that are overaged on purpose",
-          "T71", "the model was not checked on castings that are overaged on purpose");
+          "F",
+          AS_CAST,
+          "T4",
+          "the model was checked on castings that are aged, not on this one",
+          "T5",
+          AS_CAST,
+          "T51",
+          AS_CAST,
+          "T7",
+          "the model was not checked on castings that are overaged on purpose",
+          "T71",
+          "the model was not checked on castings that are overaged on purpose");
 
   private TemperWords() {}
 

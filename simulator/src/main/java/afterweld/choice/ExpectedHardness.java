@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** What the hardness tester should read after the treatment, and what a soft reading would mean. */
 final class ExpectedHardness {

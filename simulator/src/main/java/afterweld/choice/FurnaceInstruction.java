@@ -58,11 +58,7 @@ final class FurnaceInstruction {
   }
 
   private String material() {
-    return order
-            .sides()
-            .map(this::part)
-            .distinct()
-            .collect(Collectors.joining(" to "))
+    return order.sides().map(this::part).distinct().collect(Collectors.joining(" to "))
         + ", welded with "
         + filler()
         + ".";
@@ -192,9 +188,7 @@ final class FurnaceInstruction {
 
   private String immersion(Optional<Quench> quench) {
     String time =
-        quench
-            .map(this::delay)
-            .orElseGet(() -> limits.longestDelay().orElseThrow().text());
+        quench.map(this::delay).orElseGet(() -> limits.longestDelay().orElseThrow().text());
     return " From door to full immersion within " + time + ".";
   }
 
@@ -276,11 +270,7 @@ final class FurnaceInstruction {
           ? "Aged after welding without solution treatment: no temper of its own."
           : "Treated after welding as stated above: no temper of its own.";
     }
-    return order
-        .sides()
-        .map(this::mark)
-        .distinct()
-        .collect(Collectors.joining(" "));
+    return order.sides().map(this::mark).distinct().collect(Collectors.joining(" "));
   }
 
   private String mark(Side side) {

@@ -75,7 +75,8 @@ final class FurnaceLimits {
     if (!casting()) {
       return wrought;
     }
-    Limit cast = new Limit(SHORT_CAST_SOAK, "6 h, and 12 h at most, for castings (common practice)");
+    Limit cast =
+        new Limit(SHORT_CAST_SOAK, "6 h, and 12 h at most, for castings (common practice)");
     return wrought.filter(limit -> limit.value() > cast.value()).or(() -> Optional.of(cast));
   }
 
@@ -83,7 +84,8 @@ final class FurnaceLimits {
     String rule = furnace == Furnace.SALT ? "soak in salt" : "soak in air";
     FurnacePractice.Limit limit = FurnacePractice.of(rule, side.thickness());
     boolean unequal = order.weldCase().left().thickness() != order.weldCase().right().thickness();
-    String governs = (unequal ? " for the thicker part, " : " for ") + BothUnits.length(side.thickness(), units);
+    String governs =
+        (unequal ? " for the thicker part, " : " for ") + BothUnits.length(side.thickness(), units);
     return new Limit(60 * limit.value(), limit.words() + governs + " (" + limit.source() + ")");
   }
 
@@ -111,7 +113,10 @@ final class FurnaceLimits {
     boolean wrought = thickest().isPresent();
     if (wrought && casting()) {
       return Optional.of(
-          water(60, 70, " for a casting and wrought metal in one quench (assumed: between the usual of both)"));
+          water(
+              60,
+              70,
+              " for a casting and wrought metal in one quench (assumed: between the usual of both)"));
     }
     if (casting()) {
       return Optional.of(water(65, 100, " for castings (common practice)"));

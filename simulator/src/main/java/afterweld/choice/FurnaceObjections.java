@@ -63,7 +63,9 @@ final class FurnaceObjections {
               : Stream.of();
       return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
-    return step instanceof Age age ? order.hardening().flatMap(side -> ageing(age, side)) : Stream.of();
+    return step instanceof Age age
+        ? order.hardening().flatMap(side -> ageing(age, side))
+        : Stream.of();
   }
 
   /** Whether a solution temperature is too low for a part of the joint. */

@@ -85,8 +85,7 @@ public record FurnaceSheet(
 
   /** What is to be said of the hardness, before any number or instead of it. */
   public List<String> onHardness() {
-    boolean objected =
-        objections.stream().anyMatch(one -> one.severity() == Severity.OBJECTED);
+    boolean objected = objections.stream().anyMatch(one -> one.severity() == Severity.OBJECTED);
     boolean quenched = lines.stream().anyMatch(line -> line.what().equals("Quench"));
     return Stream.of(
             objected ? NOTHING_EXPECTED : expected.isEmpty() ? "" : RECHECK,
@@ -130,7 +129,8 @@ public record FurnaceSheet(
     List<Line> lines = new FurnaceInstruction(order, first).lines();
     boolean clean = ScheduleCheck.passes(weldCase);
     Optional<ExpectedHardness> hardness =
-        refusals.isEmpty() ? Optional.of(ExpectedHardness.of(order, simulation.apply(weldCase)))
+        refusals.isEmpty()
+            ? Optional.of(ExpectedHardness.of(order, simulation.apply(weldCase)))
             : Optional.empty();
     return new FurnaceSheet(
         weldCase.title(),

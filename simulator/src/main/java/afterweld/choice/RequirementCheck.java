@@ -75,6 +75,10 @@ public final class RequirementCheck {
   }
 
   private Judgement judge() {
+    if (profile.soundness().notSound()) {
+      return new Judgement(
+          Verdict.NOT_MET, OptionalDouble.empty(), List.of(notMet(profile.soundness().note())));
+    }
     List<Finding> findings = new ArrayList<>(strengths());
     if (!findings.isEmpty()) {
       findings.add(new Finding(Verdict.MET, basis()));
@@ -101,6 +105,10 @@ public final class RequirementCheck {
         .toList();
   }
 
+  private static String notMet(String why) {
+    return "Not met, since the joint is " + why;
+  }
+
   /** The strength of sound metal says little where metal of this kind cracks as it freezes. */
   private Optional<Finding> mayCrack() {
     return profile.weldMetal().crackTendency() == CrackTendency.HIGH
@@ -124,6 +132,9 @@ public final class RequirementCheck {
   }
 
   private String basis() {
+    if (!profile.soundness().sound()) {
+      return "The joint's strength is " + profile.soundness().note();
+    }
     if (joint.isPresent()) {
       return basisOfJoint(joint.get()) + gaugeMissesSoftest(joint.get());
     }
@@ -171,6 +182,9 @@ public final class RequirementCheck {
   }
 
   private String words(OutputQuantity quantity, Found found, double wanted) {
+    if (!profile.soundness().sound()) {
+      return "not computed";
+    }
     if (Double.isNaN(found.middle())) {
       return joint.map(JointStrength::proofNote).orElse("not predicted at every station");
     }
@@ -185,6 +199,9 @@ public final class RequirementCheck {
   }
 
   private Found found(OutputQuantity quantity, ToDoubleFunction<Strength> value) {
+    if (!profile.soundness().sound()) {
+      return new Found(Double.NaN, Double.NaN);
+    }
     if (joint.isPresent() && quantity != OutputQuantity.HARDNESS) {
       return quantity == OutputQuantity.TENSILE
           ? new Found(tensile(joint.get().low()), tensile(joint.get().middle()))

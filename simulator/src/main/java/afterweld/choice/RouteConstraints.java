@@ -63,6 +63,12 @@ final class RouteConstraints {
   }
 
   private RouteConstraint strength(StrengthMargin margin) {
+    if (!profile.soundness().sound()) {
+      return new RouteConstraint(
+          "strength",
+          profile.soundness().notSound() ? State.NOT_MET : State.NEEDS_ANSWER,
+          "The joint is " + profile.soundness().note());
+    }
     if (!margin.asked()) {
       return new RouteConstraint("strength", State.MET, "No strength is asked.");
     }

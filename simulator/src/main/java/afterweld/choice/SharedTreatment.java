@@ -104,7 +104,8 @@ final class SharedTreatment {
   /** What wrought metal loses in water that is warm for the sake of the casting beside it. */
   private static Optional<Objection> warmWater(WeldCase weldCase) {
     boolean casting = weldCase.left().alloy().casting() || weldCase.right().alloy().casting();
-    List<FurnaceStep> cold = weldCase.afterWeld().stream().map(SharedTreatment::inColdWater).toList();
+    List<FurnaceStep> cold =
+        weldCase.afterWeld().stream().map(SharedTreatment::inColdWater).toList();
     if (!casting || cold.equals(weldCase.afterWeld())) {
       return Optional.empty();
     }

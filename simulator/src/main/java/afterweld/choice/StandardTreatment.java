@@ -15,9 +15,9 @@ import java.util.Optional;
  *
  * <p>The soak is that of the alloy's schedule, longer where the thickness asks for it. Two
  * different heat-treatable bases go through the furnace together: at the lower of their solution
- * temperatures (so that neither melts), at most 10 °C under the higher one, for the longer soak, and through the ageing of the one that
- * is aged hotter, since the other one would stay far under its strength by the cooler one. The
- * water is warm where a casting is quenched: 65 °C.
+ * temperatures (so that neither melts), at most 10 °C under the higher one, for the longer soak,
+ * and through the ageing of the one that is aged hotter, since the other one would stay far under
+ * its strength by the cooler one. The water is warm where a casting is quenched: 65 °C.
  */
 public final class StandardTreatment {
   private static final double MINUTE = 60;
@@ -57,8 +57,7 @@ public final class StandardTreatment {
     return List.of(
         new FurnaceStep.SolutionTreat(
             schedule.solutionTemperature(), schedule.soak(), FurnaceStep.Furnace.AIR),
-        new FurnaceStep.Quench(
-            QuenchMedium.WATER, casting ? WATER_FOR_CASTINGS : WATER, DELAY),
+        new FurnaceStep.Quench(QuenchMedium.WATER, casting ? WATER_FOR_CASTINGS : WATER, DELAY),
         new FurnaceStep.NaturalAge(DAY),
         age(schedule));
   }

@@ -162,8 +162,7 @@ final class StepOrder {
     return has(0, age, Anneal.class)
         || order
             .sides()
-            .anyMatch(
-                side -> side.alloy().name().equals(name) && side.temper().name().equals("O"));
+            .anyMatch(side -> side.alloy().name().equals(name) && side.temper().name().equals("O"));
   }
 
   private static Objection nothingToAge(String name) {

@@ -124,10 +124,7 @@ public final class BothUnits {
     if (us == (first == UnitSystem.US) || first == UnitSystem.METRIC) {
       return both;
     }
-    return both.substring(bracket + 2, both.length() - 1)
-        + " ("
-        + both.substring(0, bracket)
-        + ")";
+    return both.substring(bracket + 2, both.length() - 1) + " (" + both.substring(0, bracket) + ")";
   }
 
   private static String both(String pattern, Object... values) {

@@ -9,10 +9,10 @@ import java.util.Optional;
 
 /**
  * Whether a fillet leaves its thick part cold: a part over 12 mm that is more than four times as
- * thick as the other draws the heat away faster than a pool wets it. It counts as wetted where it is
- * preheated to 100 °C or more, or where half the pool is at least as wide as the thin part is thick,
- * which is the leg of the usual fillet [assumed; that thick aluminium is preheated for welding is
- * common practice].
+ * thick as the other draws the heat away faster than a pool wets it. It counts as wetted where it
+ * is preheated to 100 °C or more, or where half the pool is at least as wide as the thin part is
+ * thick, which is the leg of the usual fillet [assumed; that thick aluminium is preheated for
+ * welding is common practice].
  */
 final class ColdSide {
   /** Preheat from which on a thick part counts as wetted, K. */
@@ -29,7 +29,8 @@ final class ColdSide {
     double thick = Math.max(weldCase.left().thickness(), weldCase.right().thickness());
     boolean unlike = thick > THICK && thick > TIMES_THICKER * thin;
     double widest = heats.stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow();
-    boolean warm = weldCase.passes().stream().map(Pass::startTemperature).findFirst().orElseThrow() >= WARM;
+    boolean warm =
+        weldCase.passes().stream().map(Pass::startTemperature).findFirst().orElseThrow() >= WARM;
     if (weldCase.preparation() != Preparation.FILLET || !unlike || warm || widest >= thin) {
       return Optional.empty();
     }

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 /**
  * How much metal the passes of a weld lay down, as an area of the section. SI units.
  *
- * <p>As stated; none without filler; of a metal arc by the wire that its current melts, k I / v with
- * k = 1.0 mm³/(A s) for wire of 4xxx and other alloys, 1.2 for 5xxx [wire-feed charts for 1.2 to
- * 1.6 mm, from memory, within 20 %]; of a tungsten arc nobody knows, since the welder feeds what the
- * groove takes: then no more than the pools can hold, half circles over their widths [assumed].
+ * <p>As stated; none without filler; of a metal arc by the wire that its current melts, k I / v
+ * with k = 1.0 mm³/(A s) for wire of 4xxx and other alloys, 1.2 for 5xxx [wire-feed charts for 1.2
+ * to 1.6 mm, from memory, within 20 %]; of a tungsten arc nobody knows, since the welder feeds what
+ * the groove takes: then no more than the pools can hold, half circles over their widths [assumed].
  *
  * @param area m²
  * @param kind where it comes from
@@ -41,8 +41,7 @@ record Deposit(double area, Kind kind) {
     if (stated.isPresent()) {
       return new Deposit(stated.getAsDouble(), Kind.STATED);
     }
-    boolean tungsten =
-        weldCase.passes().stream().anyMatch(pass -> pass.process().tungstenArc());
+    boolean tungsten = weldCase.passes().stream().anyMatch(pass -> pass.process().tungstenArc());
     return tungsten
         ? new Deposit(heats.stream().mapToDouble(Deposit::pool).sum(), Kind.POOLS)
         : new Deposit(wire(filler.alloy().get(), heats), Kind.WIRE_BY_CURRENT);

@@ -22,7 +22,10 @@ import java.util.OptionalDouble;
 record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead) {
   private static final double HELD = 6e-3;
   private static final double THICKNESSES = 3;
-  private static final double NO_BEAD = 2e-3;
+
+  /** Narrower is no bead, m. */
+  static final double NO_BEAD = 2e-3;
+
   private static final double TO_THE_EDGE = 0.999;
 
   /** Copies the list. */
@@ -99,7 +102,10 @@ record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead) {
   }
 
   private String collapse(OfSide side) {
-    String where = startBead.isPresent() ? ": the part collapses at the " + end + "." : ": the part collapses.";
+    String where =
+        startBead.isPresent()
+            ? ": the part collapses at the " + end + "."
+            : ": the part collapses.";
     return side.toTheEdge()
         ? "It melts down: the "
             + side.name()

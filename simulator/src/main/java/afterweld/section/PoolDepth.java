@@ -3,13 +3,14 @@ package afterweld.section;
 import afterweld.thermal.PassHeat;
 
 /**
- * How deep a pass melts below the surface it is laid on, at the line where the parts meet. SI units.
+ * How deep a pass melts below the surface it is laid on, at the line where the parts meet. SI
+ * units.
  *
- * <p>The penetration a case states, else half the width of the bead: a half circle, the pool of heat
- * that enters at the surface of thick metal. The back of a thinner plate throws that heat back, so
- * that a pool of half-width y reaches it from y = 2/3 of the thickness on (surface source in the
- * field of plates; from y = d/2 on the depth goes evenly from d/2 to d). Off the line it falls like
- * an ellipse.
+ * <p>The penetration a case states, else half the width of the bead: a half circle, the pool of
+ * heat that enters at the surface of thick metal. The back of a thinner plate throws that heat
+ * back, so that a pool of half-width y reaches it from y = 2/3 of the thickness on (surface source
+ * in the field of plates; from y = d/2 on the depth goes evenly from d/2 to d). Off the line it
+ * falls like an ellipse.
  */
 final class PoolDepth {
   private static final double BACK_IS_FELT = 1 / 2.0;

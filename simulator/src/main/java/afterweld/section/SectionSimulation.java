@@ -109,6 +109,15 @@ public final class SectionSimulation {
   }
 
   /**
+   * Whether the weld of a case is a joint, from its heat and few of its stations.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static Soundness soundness(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false, StationDensity.FULL).preview().soundness();
+  }
+
+  /**
    * Peak temperatures of the whole part; empty where the steady field of wide plates is used.
    *
    * @throws HeatInputException if the passes cannot make this weld

@@ -14,11 +14,11 @@ import java.util.function.UnaryOperator;
 
 /**
  * What would make a joint of a weld that is none: the current, the speed or the preheat at which
- * its pools would reach, found by trying, each alone with the arc efficiency kept; the passes or the
- * preparation it takes.
+ * its pools would reach, found by trying, each alone with the arc efficiency kept; the passes or
+ * the preparation it takes.
  *
- * <p>Tried as far as a shop goes: tungsten arc to 400 A, metal arc to 450 A, down to 1 mm/s
- * and 4 mm/s, preheat to 150 °C [common practice].
+ * <p>Tried as far as a shop goes: tungsten arc to 400 A, metal arc to 450 A, down to 1 mm/s and 4
+ * mm/s, preheat to 150 °C [common practice].
  */
 final class SoundnessRemedies {
   private static final double MOST_TUNGSTEN = 400;
@@ -34,8 +34,7 @@ final class SoundnessRemedies {
   private final SoundnessRule rule;
   private final MeltDown molten;
 
-  SoundnessRemedies(
-      WeldCase weldCase, List<PassHeat> heats, SoundnessRule rule, MeltDown molten) {
+  SoundnessRemedies(WeldCase weldCase, List<PassHeat> heats, SoundnessRule rule, MeltDown molten) {
     this.weldCase = weldCase;
     this.heats = heats;
     this.rule = rule;
@@ -90,13 +89,13 @@ final class SoundnessRemedies {
                         Locale.ROOT, "With %.0f A at this speed the pool would reach.", amperes)));
     search(first.travelSpeed(), slowest, this::withSpeed)
         .ifPresent(
-            speed -> words.add("At " + BothUnits.speed(speed) + " and this current it would reach."));
+            speed ->
+                words.add("At " + BothUnits.speed(speed) + " and this current it would reach."));
     if (!cold) {
       search(first.startTemperature(), HOTTEST, this::withPreheat)
           .ifPresent(
               kelvin ->
-                  words.add(
-                      "Preheated to " + BothUnits.temperature(kelvin) + " it would reach."));
+                  words.add("Preheated to " + BothUnits.temperature(kelvin) + " it would reach."));
     }
     if (words.isEmpty()) {
       words.add("No current, speed or preheat of common practice makes this pool reach.");
@@ -152,8 +151,7 @@ final class SoundnessRemedies {
   }
 
   private WeldCase changed(UnaryOperator<Pass> change) {
-    List<Pass> passes =
-        heats.stream().map(PassHeat::passAtThisEfficiency).map(change).toList();
+    List<Pass> passes = heats.stream().map(PassHeat::passAtThisEfficiency).map(change).toList();
     return weldCase.change().passes(passes).done();
   }
 

@@ -35,7 +35,9 @@ final class CaseChange {
   /** Another dilution, as if it had been stated. */
   static WeldCase dilution(WeldCase from, double share) {
     FillerChoice old = from.filler();
-    return filler(from, new FillerChoice(
+    return filler(
+        from,
+        new FillerChoice(
             old.alloy(), share, share, share, true, old.fromLeft(), old.depositArea()));
   }
 

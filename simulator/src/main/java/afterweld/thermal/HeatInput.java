@@ -164,10 +164,7 @@ public final class HeatInput {
     if (amperes <= MOST_CURRENT) {
       ways.add(String.format(Locale.ROOT, "from about %.0f A on at this speed", amperes));
     }
-    bisected(
-            pass.travelSpeed(),
-            SLOWEST,
-            speed -> melts(pass.withTravelSpeed(speed), efficiency))
+    bisected(pass.travelSpeed(), SLOWEST, speed -> melts(pass.withTravelSpeed(speed), efficiency))
         .ifPresent(
             speed ->
                 ways.add(

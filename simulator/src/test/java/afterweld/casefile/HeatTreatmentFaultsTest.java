@@ -116,12 +116,7 @@ class HeatTreatmentFaultsTest {
    * silicon alone 574 °C (all from memory); with hardly any filler the base's 582 °C.
    */
   @ParameterizedTest
-  @CsvSource({
-    "4145, 30 %, 510",
-    "4043, 40 %, 546",
-    "4043, 5 %, 563",
-    "4643, 95 %, 571"
-  })
+  @CsvSource({"4145, 30 %, 510", "4043, 40 %, 546", "4043, 5 %, 563", "4643, 95 %, 571"})
   void theWeldMetalDecidesByItsEutectic(String filler, String dilution, int highest) {
     String weld = PLAIN.replace("4643", filler).replace("30 %", dilution) + "after_weld:\n";
     assertFaults(weld + solution(highest + " °C"));

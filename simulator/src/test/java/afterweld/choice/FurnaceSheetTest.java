@@ -36,7 +36,8 @@ class FurnaceSheetTest {
     // MIL-H-6088 tables, from memory: 3 mm soaks 40 min in air, waits at most 15 s.
     FurnaceSheet sheet = sheet(Cases.butt("6061", "T6"));
     assertFalse(sheet.ownSchedule());
-    assertTrue(text(sheet, "Soak").contains("40 min for 3 mm (0.12 in) (MIL-H-6088"), text(sheet, "Soak"));
+    assertTrue(
+        text(sheet, "Soak").contains("40 min for 3 mm (0.12 in) (MIL-H-6088"), text(sheet, "Soak"));
     assertTrue(text(sheet, "Quench").contains("the limit is 15 s"), text(sheet, "Quench"));
     assertEquals(10, FurnacePractice.of("longest quench delay", 0.001).value());
   }
@@ -131,7 +132,8 @@ class FurnaceSheetTest {
     FurnaceSheet sheet =
         sheet(
             Cases.butt("6063", "T6")
-                .then(List.of(solution(1), air, new NaturalAge(7200), age(177, 8, Ramp.BY_FURNACE))));
+                .then(
+                    List.of(solution(1), air, new NaturalAge(7200), age(177, 8, Ramp.BY_FURNACE))));
     assertFalse(text(sheet, "Quench").contains("immersion"), text(sheet, "Quench"));
     assertFalse(text(sheet, "Quench").contains("water"), text(sheet, "Quench"));
     assertEquals(List.of(), sheet.objections());
@@ -168,8 +170,7 @@ class FurnaceSheetTest {
   @Test
   void unitsAskedForLead() {
     FurnaceSheet us =
-        FurnaceSheet.of(
-                Cases.butt("6061", "T6").weldCase(), UnitSystem.US, SectionSimulation::run)
+        FurnaceSheet.of(Cases.butt("6061", "T6").weldCase(), UnitSystem.US, SectionSimulation::run)
             .orElseThrow();
     assertTrue(text(us, "Solution treatment").startsWith("985 °F (530 °C)"));
     assertTrue(text(us, "Ageing").startsWith("350 °F (177 °C) ± 11 °F (6 °C)"), text(us, "Ageing"));

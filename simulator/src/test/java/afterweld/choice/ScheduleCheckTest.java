@@ -61,8 +61,7 @@ class ScheduleCheckTest {
 
   @Test
   void theUsualFullTreatmentPassesWithoutARemark() {
-    WeldCase usual =
-        plate("6061", "T6", 6).then(List.of(SOLUTION, WATER, HOLD, AGE)).weldCase();
+    WeldCase usual = plate("6061", "T6", 6).then(List.of(SOLUTION, WATER, HOLD, AGE)).weldCase();
     assertEquals(List.of(), ScheduleCheck.of(usual));
     assertEquals(List.of(), ScheduleCheck.of(plate("6061", "T6", 6).weldCase()));
   }
@@ -82,10 +81,7 @@ class ScheduleCheckTest {
   void onlyMetalInSolutionAges() {
     assertObjected("Ageing does nothing for annealed 6061", plate("6061", "O", 6), AGE);
     assertObjected(
-        "Ageing does nothing",
-        plate("6061", "T6", 6),
-        new Anneal(688.15, 9000, 0.008),
-        AGE);
+        "Ageing does nothing", plate("6061", "T6", 6), new Anneal(688.15, 9000, 0.008), AGE);
     assertEquals(List.of(), objected(plate("6061", "O", 6), SOLUTION, WATER, HOLD, AGE));
     assertEquals(List.of(), objected(plate("6061", "T4", 6), AGE));
   }
@@ -93,8 +89,7 @@ class ScheduleCheckTest {
   @Test
   void theThickerPartSoaks() {
     assertObjected("at least 90 min", plate("6061", "T6", 25), solution(530, 25), WATER, HOLD, AGE);
-    Cases unlike =
-        plate("6061", "T6", 40).withRight(Cases.side("6061", "T6", 0.003));
+    Cases unlike = plate("6061", "T6", 40).withRight(Cases.side("6061", "T6", 0.003));
     List<String> found = objected(unlike, SOLUTION, WATER, HOLD, AGE);
     assertEquals(1, found.size(), found.toString());
     assertTrue(found.get(0).contains("150 min for the thicker part"), found.get(0));
@@ -158,7 +153,8 @@ class ScheduleCheckTest {
             .then(List.of(SOLUTION, WATER, HOLD, AGE))
             .weldCase();
     assertEquals(1, ScheduleCheck.of(rich, Severity.REFUSED).size());
-    assertObjected("more than 3 % Mg", plate("6061", "T6", 6).withFiller(Cases.filler("5356", 0.3)), AGE);
+    assertObjected(
+        "more than 3 % Mg", plate("6061", "T6", 6).withFiller(Cases.filler("5356", 0.3)), AGE);
   }
 
   @Test
@@ -173,8 +169,7 @@ class ScheduleCheckTest {
 
   private static void assertStandardPasses(Cases cases) {
     WeldCase weldCase = cases.weldCase();
-    WeldCase treated =
-        weldCase.withAfterWeld(StandardTreatment.full(weldCase).orElseThrow());
+    WeldCase treated = weldCase.withAfterWeld(StandardTreatment.full(weldCase).orElseThrow());
     assertEquals(
         List.of(),
         ScheduleCheck.of(treated, Severity.OBJECTED),
