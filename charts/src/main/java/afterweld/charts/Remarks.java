@@ -5,6 +5,7 @@ import afterweld.section.FillerChoice;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
@@ -29,7 +30,23 @@ final class Remarks {
   /** The case in one line. */
   String subject() {
     WeldCase weld = profile.weldCase();
-    return weld.title() + " · " + weld.joint().label() + ", " + parts(weld) + ", " + filler(weld);
+    return weld.title()
+        + " · "
+        + weld.joint().label()
+        + ", "
+        + parts(weld)
+        + ", "
+        + filler(weld)
+        + standing();
+  }
+
+  private String standing() {
+    Soundness soundness = profile.soundness();
+    return soundness.sound()
+        ? ""
+        : soundness.notSound()
+            ? " · NOT A SOUND JOINT: no strength of the joint is claimed"
+            : " · the joint's strength is not computed";
   }
 
   private String parts(WeldCase weld) {
@@ -79,6 +96,9 @@ final class Remarks {
   /** Gaps in the curves of the quantities, and which warnings come with the result. */
   List<String> notes(List<OutputQuantity> quantities) {
     List<String> notes = new ArrayList<>();
+    if (!profile.soundness().sound()) {
+      notes.add("The joint is " + profile.soundness().note());
+    }
     Map<String, List<OutputQuantity>> byGaps =
         quantities.stream()
             .collect(Collectors.groupingBy(this::gaps, LinkedHashMap::new, Collectors.toList()));

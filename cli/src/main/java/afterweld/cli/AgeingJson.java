@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
+import afterweld.section.Soundness;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
@@ -16,9 +17,15 @@ import java.util.Map;
 final class AgeingJson {
   private AgeingJson() {}
 
-  static String of(WeldCase weldCase, AgeingStudy study, JointAgeing joint, List<String> cautions) {
+  static String of(
+      WeldCase weldCase,
+      AgeingStudy study,
+      JointAgeing joint,
+      List<String> cautions,
+      Soundness soundness) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
+    root.put("soundness", SoundnessView.json(soundness));
     root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());
     root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());

@@ -74,7 +74,7 @@ final class AlongWeldView {
     String fall =
         other.endCurrent() == 1
             ? "held constant at " + currents(other)
-            : "falling evenly from " + currents(other) + ", to keep the bead even";
+            : "falling evenly from " + currents(other);
     String beads =
         other.places().stream()
             .map(at -> along.label(at.place()) + " " + distance(units, at.beadWidth()))
@@ -90,7 +90,18 @@ final class AlongWeldView {
         + ": "
         + distance(units, softened(other, other.end()))
         + unit
-        + ". Power is taken as proportional to the current.";
+        + ". "
+        + evenness(other)
+        + "Power is taken as proportional to the current.";
+  }
+
+  /** What a fall of the current cannot do: it never makes a start that the arc did not warm. */
+  private String evenness(Sections other) {
+    if (other.startsCold()) {
+      return "No bead forms at the start with it: hold the arc there until the pool has formed,"
+          + " preheat, or run on over the start. ";
+    }
+    return other.even() ? "" : "The bead is not even with it. ";
   }
 
   /** Of the last pass, from start to end. */

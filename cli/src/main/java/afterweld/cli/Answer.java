@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.choice.Objection;
 import afterweld.choice.Objection.Severity;
+import afterweld.section.Soundness;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,14 +24,24 @@ record Answer(String text, String brief, String json, Map<String, byte[]> files,
    * treatment that is objected to is not done with.
    */
   Answer against(List<Objection> objections) {
-    String head = ObjectionList.text(objections);
+    boolean objected = objections.stream().anyMatch(one -> one.severity() != Severity.NOTED);
+    int status = objected ? Math.max(exitStatus, ExitStatus.REQUIREMENT_OPEN) : exitStatus;
+    return headed(ObjectionList.text(objections), status);
+  }
+
+  /** The same with what keeps the weld from being a joint first; such a weld is not done with. */
+  Answer on(Soundness soundness) {
+    int status =
+        soundness.notSound() ? Math.max(exitStatus, ExitStatus.REQUIREMENT_OPEN) : exitStatus;
+    return headed(SoundnessView.text(soundness), status);
+  }
+
+  private Answer headed(String head, int status) {
     if (head.isEmpty()) {
       return this;
     }
     Map<String, byte[]> headed = new LinkedHashMap<>(files);
     headed.replaceAll((name, content) -> name.endsWith(".txt") ? before(head, content) : content);
-    boolean objected = objections.stream().anyMatch(one -> one.severity() != Severity.NOTED);
-    int status = objected ? Math.max(exitStatus, ExitStatus.REQUIREMENT_OPEN) : exitStatus;
     return new Answer(head + "\n" + text, head + brief, json, headed, status);
   }
 

@@ -32,6 +32,7 @@ final class BendJson {
     BendLoad asked = report.strip().load();
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
+    root.put("soundness", SoundnessView.json(profile.soundness()));
     root.put("angle_deg", degrees(report.strip().angle()));
     root.put("length_mm", new JsonNumber(report.strip().length() * 1e3, 1));
     root.put("width_mm", new JsonNumber(report.strip().width() * 1e3, 1));

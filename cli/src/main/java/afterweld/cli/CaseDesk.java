@@ -40,10 +40,14 @@ final class CaseDesk {
       Supplier<String> what,
       Function<ReadCase, Answer> work) {
     return runHeaded(
-        caseFile, output, name, what, read -> work.apply(read).against(read.objections()));
+        caseFile,
+        output,
+        name,
+        what,
+        read -> work.apply(read).against(read.objections()).on(read.soundness()));
   }
 
-  /** The same for a command that puts what stands against the heat treatment first by itself. */
+  /** The same for a command that puts what stands against its case first by itself. */
   int runHeaded(
       Path caseFile,
       OutputOptions output,

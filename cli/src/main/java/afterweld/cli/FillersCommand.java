@@ -45,6 +45,9 @@ final class FillersCommand implements Callable<Integer> {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
     Notices notices = read.notices(FillerTable.CAUTION);
+    if (notices.soundness().notSound() && weldCase.filler().alloy().isPresent()) {
+      return none(weldCase, notices);
+    }
     FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
     FillerTable table = new FillerTable(weldCase, comparison, notices, units);
     String json = FillerJson.of(weldCase, comparison, notices);
@@ -53,5 +56,19 @@ final class FillersCommand implements Callable<Integer> {
     Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
     files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  /** No filler makes a joint of such a weld; one without filler may lack nothing else. */
+  private static Answer none(WeldCase weldCase, Notices notices) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("fillers", List.of());
+    notices.addTo(root);
+    String json = JsonText.of(root);
+    String text =
+        Paragraph.of(weldCase.title())
+            + Paragraph.of("No filler is ranked: none makes a sound joint of this weld.");
+    Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
+    return new Answer(text, text, json, files, ExitStatus.REQUIREMENT_OPEN);
   }
 }

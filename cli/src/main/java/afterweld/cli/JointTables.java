@@ -32,6 +32,10 @@ final class JointTables {
 
   /** A sentence for each state and bead after welding. */
   String strengths() {
+    if (!profile.soundness().sound()) {
+      return Paragraph.of(
+          "No strength is given: the joint is " + profile.soundness().state().label() + ".");
+    }
     return joint.strengths().stream()
         .filter(strength -> strength.state() > 0)
         .map(strength -> Paragraph.hanging("- ", sentence(strength)))

@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.choice.Objection;
 import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
+import afterweld.section.Soundness;
 import afterweld.section.Warning;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -16,11 +17,16 @@ import java.util.stream.Stream;
 /**
  * What a reader must know beside the numbers of a result.
  *
+ * @param soundness whether the weld is a joint; a person reads it before all else
  * @param objections what stands against the heat treatment; a person reads them before the result
  * @param warnings of the case and of its section
  * @param cautions sentences
  */
-record Notices(List<Objection> objections, List<Warning> warnings, List<String> cautions) {
+record Notices(
+    Soundness soundness,
+    List<Objection> objections,
+    List<Warning> warnings,
+    List<String> cautions) {
   private static final Warning NOT_PREDICTED =
       new Warning(
           "not-predicted",
@@ -43,7 +49,8 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
   /** The same with warnings of the result itself before them. */
   Notices after(String code, List<String> own) {
     Stream<Warning> first = own.stream().map(text -> new Warning(code, text));
-    return new Notices(objections, Stream.concat(first, warnings.stream()).toList(), cautions);
+    return new Notices(
+        soundness, objections, Stream.concat(first, warnings.stream()).toList(), cautions);
   }
 
   /** For a person. */
@@ -57,6 +64,7 @@ record Notices(List<Objection> objections, List<Warning> warnings, List<String> 
 
   /** For programs: the last keys of a result. */
   void addTo(Map<String, Object> json) {
+    json.put("soundness", SoundnessView.json(soundness));
     json.put("objections", ObjectionList.json(objections));
     json.put("warnings", warnings.stream().map(ProfileJson::warning).toList());
     json.put("cautions", cautions);

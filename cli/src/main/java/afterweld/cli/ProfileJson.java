@@ -50,6 +50,7 @@ final class ProfileJson {
   String text() {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
+    root.put("soundness", SoundnessView.json(profile.soundness()));
     root.put("states", profile.states());
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());

@@ -54,14 +54,18 @@ final class ProfileTable {
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))
-        + block("Lowest place, with its error band", new LowestPlaces(profile, units).text())
+        + block("Lowest place, with its error band", lowestPlaces())
         + block("Requirement: " + Standing.word(judgement), list(judgement.reasons()));
   }
 
   /** The answer only: the lowest places and the requirement. */
   String answer() {
-    String places = new LowestPlaces(profile, units).text();
-    return places + "requirement: " + Standing.word(judgement) + "\n";
+    return lowestPlaces() + "requirement: " + Standing.word(judgement) + "\n";
+  }
+
+  /** Metal that is part of no joint has no lowest place that anybody could rely on. */
+  private String lowestPlaces() {
+    return profile.soundness().sound() ? new LowestPlaces(profile, units).text() : "";
   }
 
   private static String block(String head, String body) {

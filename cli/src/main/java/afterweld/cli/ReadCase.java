@@ -5,6 +5,7 @@ import afterweld.choice.Objection;
 import afterweld.choice.ScheduleCheck;
 import afterweld.section.Cautions;
 import afterweld.section.SectionSimulation;
+import afterweld.section.Soundness;
 import java.util.List;
 import java.util.function.BinaryOperator;
 
@@ -26,10 +27,22 @@ record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
     return ScheduleCheck.of(caseFile.weld());
   }
 
+  /**
+   * Whether its weld is a joint.
+   *
+   * @throws afterweld.thermal.HeatInputException if the passes cannot make this weld
+   */
+  Soundness soundness() {
+    return SectionSimulation.soundness(caseFile.weld());
+  }
+
   /** What stands beside the numbers of a command: warnings of the section, cautions. */
   Notices notices(String own) {
     return new Notices(
-        objections(), Notices.of(SectionSimulation.runThin(caseFile.weld())), cautions(own));
+        soundness(),
+        objections(),
+        Notices.of(SectionSimulation.runThin(caseFile.weld())),
+        cautions(own));
   }
 
   /** The cautions of a command: its own, and the one on pressure where it matters. */

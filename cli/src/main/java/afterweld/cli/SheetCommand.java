@@ -56,8 +56,8 @@ final class SheetCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     SectionProfile asWritten = simulation.of(weldCase, false);
-    if (!asWritten.soundness().sound()) {
-      return none(weldCase, unsound(asWritten.soundness()), ExitStatus.REQUIREMENT_OPEN);
+    if (asWritten.soundness().notSound()) {
+      return none(asWritten, unsound(asWritten.soundness()), ExitStatus.REQUIREMENT_OPEN);
     }
     int status = Standing.of(read.caseFile(), asWritten, options.units()).exitStatus();
     Optional<FurnaceSheet> sheet =
@@ -66,12 +66,12 @@ final class SheetCommand implements Callable<Integer> {
             options.units(),
             treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
     if (sheet.isEmpty()) {
-      return none(weldCase, List.of(NOTHING_HARDENS), status);
+      return none(asWritten, List.of(NOTHING_HARDENS), status);
     }
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
         ? answer(sheet.get(), read.cautions(CAUTION), status)
-        : none(weldCase, refusedStandard(refusals), status);
+        : none(asWritten, refusedStandard(refusals), status);
   }
 
   private static List<String> unsound(Soundness soundness) {
@@ -93,9 +93,10 @@ final class SheetCommand implements Callable<Integer> {
     return reasons;
   }
 
-  private static Answer none(WeldCase weldCase, List<String> reasons, int status) {
-    String text = SheetText.none(weldCase.title(), reasons);
-    String json = SheetText.noneJson(weldCase.title(), reasons);
+  private static Answer none(SectionProfile profile, List<String> reasons, int status) {
+    String title = profile.weldCase().title();
+    String text = SheetText.none(title, reasons);
+    String json = SheetText.noneJson(title, reasons, profile.soundness());
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
     return new Answer(text, text, json, files, status);
   }

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.choice.FurnaceSheet;
 import afterweld.choice.FurnaceSheet.Expected;
+import afterweld.section.Soundness;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -55,12 +56,13 @@ final class SheetText {
   }
 
   /** The same for a program. */
-  static String noneJson(String title, List<String> reasons) {
+  static String noneJson(String title, List<String> reasons, Soundness soundness) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", title);
     root.put("lines", List.of());
     root.put("expected", List.of());
     root.put("reasons", reasons);
+    root.put("soundness", SoundnessView.json(soundness));
     return JsonText.of(root);
   }
 
@@ -90,7 +92,7 @@ final class SheetText {
             .toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
     root.put("on_hardness", sheet.onHardness());
-    new Notices(sheet.objections(), List.of(), cautions)
+    new Notices(Soundness.SOUND, sheet.objections(), List.of(), cautions)
         .after("treatment", sheet.warnings())
         .addTo(root);
     return JsonText.of(root);

@@ -86,6 +86,9 @@ final class SpreadCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read, RunCount count) {
     CaseFile asked = read.caseFile();
+    if (!read.soundness().sound()) {
+      return none(read);
+    }
     UnitSystem units = options.units();
     SpreadSettings settings = settings(asked.spread());
     count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
@@ -102,6 +105,23 @@ final class SpreadCommand implements Callable<Integer> {
             SpreadCharts.of(
                 study, asked.weld().title(), String.join(" ", notices.cautions()), units)));
     return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+  }
+
+  /** A weld that is no joint has no spread of its strength. */
+  private static Answer none(ReadCase read) {
+    String title = read.caseFile().weld().title();
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", title);
+    root.put("runs", 0L);
+    read.notices(SpreadTable.CAUTION).addTo(root);
+    String json = JsonText.of(root);
+    String text =
+        Paragraph.of(title)
+            + Paragraph.of(
+                "No joints were simulated. 'afterweld spread --grid' shows which current, speed or"
+                    + " preheat makes a joint.");
+    Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
+    return new Answer(text, text, json, files, ExitStatus.REQUIREMENT_OPEN);
   }
 
   private Answer map(ReadCase read, RunCount count) {

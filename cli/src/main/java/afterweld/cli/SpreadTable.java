@@ -57,6 +57,14 @@ final class SpreadTable {
     return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
   }
 
+  private String unsound() {
+    return study.unsound() == 0
+        ? ""
+        : " "
+            + study.unsound()
+            + " of them are no sound joint: they count as not met, and no strength below is theirs.";
+  }
+
   private String head() {
     String left =
         study.leftOut() == 0
@@ -67,7 +75,8 @@ final class SpreadTable {
         + " below; last state, dressed flush, gauge "
         + BothUnits.gauge(gauge)
         + "."
-        + left;
+        + left
+        + unsound();
   }
 
   private String inputs() {

@@ -7,6 +7,7 @@ import afterweld.casefile.CaseReader;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.material.MaterialLibrary;
+import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.study.Aim;
@@ -59,7 +60,10 @@ class GridOutputTest {
             nodes.get(0).joint(),
             List.of(0.6));
     return new GridOutput(
-            weld, study, new Notices(List.of(), List.of(), List.of()), UnitSystem.METRIC)
+            weld,
+            study,
+            new Notices(Soundness.SOUND, List.of(), List.of(), List.of()),
+            UnitSystem.METRIC)
         .answer()
         .replaceAll("\\s+", " ");
   }

@@ -13,9 +13,9 @@ import java.util.Optional;
 
 /** Reads {@code filler}: which one, and how much base metal it mixes with. */
 final class FillerReader {
-  private static final String FILLER = "filler";
+  static final String FILLER = "filler";
   private static final String ALLOY = "alloy";
-  private static final String NONE = "none";
+  static final String NONE = "none";
   private static final Measure DILUTION = Measure.within("dilution", SHARE, 0, 100, "%");
   private static final Measure MELTED = Measure.above("melted_area", AREA, 0, 10_000, "mm²");
   private static final Measure DEPOSIT = Measure.above("deposit_area", AREA, 0, 10_000, "mm²");
@@ -81,7 +81,10 @@ final class FillerReader {
             .map(share -> new FillerChoice(alloy, share, share, share, true, fromLeft))
             .orElseGet(() -> byRule(alloy, usual, fromLeft));
     noteExtrapolation(choice);
-    return Optional.of(choice);
+    return Optional.of(
+        section.has(DEPOSIT.key())
+            ? choice.depositing(section.quantityOr(DEPOSIT, Double.NaN))
+            : choice);
   }
 
   private FillerChoice withoutFiller(double fromLeft) {

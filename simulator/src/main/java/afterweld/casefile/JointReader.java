@@ -16,7 +16,10 @@ final class JointReader {
   private static final String PREPARATION = "preparation";
 
   /** Plates are welded without a groove up to this thickness, m (common practice). */
-  private static final double THICKEST_SQUARE = 5e-3;
+  private static final double THICKEST_SQUARE = 4e-3;
+
+  /** Plates are welded from one side up to this thickness, m (common practice). */
+  private static final double THICKEST_V = 12e-3;
 
   private final Section top;
   private final Plates plates;
@@ -54,7 +57,8 @@ final class JointReader {
           "preparation-by-rule",
           "No preparation given: computed as "
               + preparation.label()
-              + " (fillet for lap, tee and socket; else square up to 5 mm (0.2 in), single-v above).");
+              + " (fillet for lap, tee and socket; else square without filler and up to 4 mm (0.16"
+              + " in), single-v to 12 mm (0.47 in), double-v above).");
     }
     return preparation;
   }
@@ -62,9 +66,21 @@ final class JointReader {
   private Preparation usual(Joint joint) {
     return switch (joint) {
       case LAP, TEE, SOCKET -> Preparation.FILLET;
-      case BUTT, CORNER, BEAD ->
-          plates.thickest() > THICKEST_SQUARE ? Preparation.SINGLE_V : Preparation.SQUARE;
+      case BUTT, CORNER, BEAD -> byThickness(plates.thickest());
     };
+  }
+
+  private Preparation byThickness(double thickness) {
+    if (withoutFiller() || !(thickness > THICKEST_SQUARE)) {
+      return Preparation.SQUARE;
+    }
+    return thickness > THICKEST_V ? Preparation.DOUBLE_V : Preparation.SINGLE_V;
+  }
+
+  /** Nothing would fill a groove. */
+  private boolean withoutFiller() {
+    return top.node(FillerReader.FILLER).orElse(null) instanceof Node.Scalar scalar
+        && scalar.text().equalsIgnoreCase(FillerReader.NONE);
   }
 
   /** The temperature field to use, if the case says. */

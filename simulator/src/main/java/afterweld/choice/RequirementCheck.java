@@ -95,7 +95,7 @@ public final class RequirementCheck {
     List<Remark> remarks = remarks();
     if (soundness.notSound()) {
       return new Judgement(
-          Verdict.NOT_MET, OptionalDouble.empty(), List.of(capital(soundness.note())));
+          Verdict.NOT_MET, OptionalDouble.empty(), List.of("Not met, since the joint is " + soundness.note()));
     }
     if (strengths.isEmpty() && remarks.isEmpty()) {
       return Judgement.NOTHING_ASKED;
@@ -221,10 +221,6 @@ public final class RequirementCheck {
     return profile.soundness().sound()
         ? new LowestAverage(profile, lastState()).of(end, Strength::hardness)
         : Double.NaN;
-  }
-
-  private static String capital(String text) {
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   private static OptionalDouble tensile(Optional<CrossWeldTension> pulled) {

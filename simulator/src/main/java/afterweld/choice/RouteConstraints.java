@@ -71,9 +71,11 @@ final class RouteConstraints {
   }
 
   private RouteConstraint strength() {
-    if (profile.soundness().notSound()) {
-      String why = String.join(" ", profile.soundness().reasons());
-      return new RouteConstraint("sound weld", State.NOT_MET, why);
+    if (!profile.soundness().sound()) {
+      return new RouteConstraint(
+          RouteConstraint.STRENGTH,
+          profile.soundness().notSound() ? State.NOT_MET : State.NEEDS_ANSWER,
+          "The joint is " + profile.soundness().note());
     }
     if (check.strengths().isEmpty()) {
       return new RouteConstraint(RouteConstraint.STRENGTH, State.MET, "No strength is asked.");

@@ -128,7 +128,8 @@ final class RouteTrial {
             furnaceHours(weldCase.afterWeld()),
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
-    return new Tried(route, check, !(agedOnly && MagnesiumRule.rich(weldCase.filler())));
+    boolean choosable = !(agedOnly && MagnesiumRule.rich(weldCase.filler()));
+    return new Tried(route, check, choosable && profile.soundness().sound());
   }
 
   private static boolean solutions(List<FurnaceStep> steps) {

@@ -4,6 +4,7 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.PeakMap;
 import afterweld.thermal.WeldCourse.Place;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -16,11 +17,15 @@ import java.util.concurrent.CompletableFuture;
  * @param ring whether the weld meets its start
  * @param stated the sections with the current of the case
  * @param other the sections with the same current half way and another fall: constant where the
- *     case takes the current back, else so that the bead stays even; empty where the end gets no
- *     hotter, and where a long seam is followed in part only
+ *     case takes the current back, else so that the bead gets no wider from half way on; empty
+ *     where the end gets no hotter, and where a long seam is followed in part only
  */
 public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other) {
   private static final double NO_NEED = 0.98;
+
+  /** Narrowest over widest of a bead that is called even [assumed]. */
+  private static final double EVEN = 0.8;
+
   private static final List<Place> PLACES = List.of(Place.START, Place.MIDDLE, Place.END);
 
   /**
@@ -37,6 +42,18 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
     public Sections {
       passes = List.copyOf(passes);
       places = List.copyOf(places);
+    }
+
+    /** Whether no bead forms at its start. */
+    public boolean startsCold() {
+      return places.get(0).beadWidth() < MeltDown.NO_BEAD;
+    }
+
+    /** Whether its narrowest bead is nearly as wide as its widest. */
+    public boolean even() {
+      DoubleSummaryStatistics beads =
+          places.stream().mapToDouble(AtPlace::beadWidth).summaryStatistics();
+      return beads.getMin() >= EVEN * beads.getMax();
     }
 
     /** The section near the end. */

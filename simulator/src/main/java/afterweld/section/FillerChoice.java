@@ -2,6 +2,7 @@ package afterweld.section;
 
 import afterweld.material.Alloy;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The filler and how much base metal it mixes with.
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param dilutionHigh high end
  * @param dilutionGiven whether the case states the dilution
  * @param fromLeft share of the left side in the melted base, 0 to 1
+ * @param depositArea section of the filler that all passes lay down, m², if the case states it
  */
 public record FillerChoice(
     Optional<Alloy> alloy,
@@ -19,4 +21,36 @@ public record FillerChoice(
     double dilutionLow,
     double dilutionHigh,
     boolean dilutionGiven,
-    double fromLeft) {}
+    double fromLeft,
+    OptionalDouble depositArea) {
+
+  /** A filler whose deposit nobody measured. */
+  public FillerChoice(
+      Optional<Alloy> alloy,
+      double dilution,
+      double dilutionLow,
+      double dilutionHigh,
+      boolean dilutionGiven,
+      double fromLeft) {
+    this(
+        alloy,
+        dilution,
+        dilutionLow,
+        dilutionHigh,
+        dilutionGiven,
+        fromLeft,
+        OptionalDouble.empty());
+  }
+
+  /** The same filler with a measured deposit, m². */
+  public FillerChoice depositing(double area) {
+    return new FillerChoice(
+        alloy,
+        dilution,
+        dilutionLow,
+        dilutionHigh,
+        dilutionGiven,
+        fromLeft,
+        OptionalDouble.of(area));
+  }
+}

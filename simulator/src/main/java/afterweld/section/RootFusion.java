@@ -2,34 +2,50 @@ package afterweld.section;
 
 import afterweld.thermal.PassHeat;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * Whether a butt weld in one pass melts through: joints are computed as fused through, and a root
- * left open is a notch that no strength here knows of. In several passes a prepared root is taken
- * for fused.
+ * Whether a butt or a corner is fused through: the pool counts from the bottom of the preparation,
+ * which is the surface of square edges and the root face of a V; a double V is welded from both
+ * sides in turn. Up to a tenth of the thickness may be missing, since no depth is known better.
+ *
+ * @param needed what has to melt, m
+ * @param reached of it, m
+ * @param thickness of the thinner part, m
  */
-final class RootFusion {
-  private static final double THROUGH = 0.95;
+record RootFusion(double needed, double reached, double thickness) {
+  private static final double MISSING = 0.1;
+  private static final double ROUNDING = 1e-9;
 
-  private RootFusion() {}
+  static RootFusion of(Groove groove, List<PassHeat> heats) {
+    double thickness = groove.thickness();
+    double first = PoolDepth.of(heats.get(0), thickness);
+    double reached =
+        switch (groove.preparation()) {
+          case SINGLE_V -> first;
+          case DOUBLE_V -> heats.size() > 1 ? first + PoolDepth.of(heats.get(1), thickness) : first;
+          case SQUARE, FILLET ->
+              heats.stream().mapToDouble(heat -> PoolDepth.of(heat, thickness)).max().orElseThrow();
+        };
+    return new RootFusion(groove.rootFace(), Math.min(reached, groove.rootFace()), thickness);
+  }
 
-  static Optional<Warning> warning(WeldCase weldCase, List<PassHeat> heats) {
-    double thickness = Math.min(weldCase.left().thickness(), weldCase.right().thickness());
-    boolean onePass = heats.size() == 1 && weldCase.joint() == Joint.BUTT;
-    double depth = heats.get(0).depth(thickness);
-    if (!onePass || depth >= THROUGH * thickness) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Warning(
-            "root-not-reached",
-            "The pool reaches "
-                + BothUnits.length(depth)
-                + " deep in "
-                + BothUnits.length(thickness)
-                + (heats.get(0).pass().penetration().isPresent() ? "" : ", by rule")
-                + ": the joint is computed as fused through, so look at the root on a macro"
-                + " section."));
+  /** What is left unfused, m. */
+  double missing() {
+    return needed - reached;
+  }
+
+  /** Whether it is fused through, as far as that can be told. */
+  boolean through() {
+    return reached > 0 && missing() <= MISSING * thickness + ROUNDING;
+  }
+
+  /** Whether all of it is. */
+  boolean certain() {
+    return missing() <= ROUNDING;
+  }
+
+  /** Share of the thickness that is fused, 0 to 1. */
+  double fusedShare() {
+    return 1 - missing() / thickness;
   }
 }

@@ -27,6 +27,7 @@ public final class SectionSimulation {
   private final boolean allStages;
   private final StationDensity density;
   private final CaseHeat heat;
+  private final SoundnessRule rule;
   private final WeldMetal weldMetal;
   private final boolean symmetric;
   private final WeldMemory memory;
@@ -54,6 +55,7 @@ public final class SectionSimulation {
     this.allStages = allStages;
     this.density = density;
     this.heat = memory.heat(() -> CaseHeat.of(weldCase));
+    this.rule = new SoundnessRule(weldCase, heat.heats());
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
         weldCase.left().equals(weldCase.right())
@@ -107,6 +109,15 @@ public final class SectionSimulation {
   }
 
   /**
+   * Whether the weld of a case is a joint, from its heat and few of its stations.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static Soundness soundness(WeldCase weldCase) {
+    return new SectionSimulation(weldCase, false, StationDensity.FULL).preview().soundness();
+  }
+
+  /**
    * Peak temperatures of the whole part; empty where the steady field of wide plates is used.
    *
    * @throws HeatInputException if the passes cannot make this weld
@@ -143,7 +154,7 @@ public final class SectionSimulation {
             shownStates());
     return new SectionProfile(
         weldCase,
-        Soundness.SOUND,
+        soundness(left, right, stations),
         shownNames(),
         stations,
         ZoneSpans.of(stations),
@@ -153,6 +164,18 @@ public final class SectionSimulation {
         Softening.of(runs),
         warnings(runs),
         Cautions.of(weldCase));
+  }
+
+  private Soundness soundness(SideRun left, SideRun right, List<Station> stations) {
+    double strongest =
+        stations.stream()
+            .flatMap(station -> station.estimates().stream())
+            .mapToDouble(estimate -> estimate.middle().tensile())
+            .filter(Double::isFinite)
+            .max()
+            .orElse(Double.NaN);
+    MeltDown molten = MeltDown.of(weldCase, heat, left.timeline(), right.timeline());
+    return rule.of(molten, strongest, density.full());
   }
 
   /** How some of the stations go through the weld and what comes after it. */
@@ -276,8 +299,8 @@ public final class SectionSimulation {
   private List<Warning> warnings(List<StationRun> runs) {
     List<Warning> warnings = new ArrayList<>(CaseWarnings.of(weldCase, weldMetal));
     warnings.addAll(heat.warnings());
-    RootFusion.warning(weldCase, heat.heats()).ifPresent(warnings::add);
     OverageingLimit.warning(weldCase).forEach(warnings::add);
+    warnings.addAll(rule.warnings());
     warnings.addAll(ResultWarnings.of(weldCase, runs));
     return warnings.stream().distinct().toList();
   }

@@ -62,10 +62,10 @@ public record Soundness(
   }
 
   /**
-   * One sentence in place of a strength: {@code not sound: The pool reaches …}; empty where it is
-   * sound.
+   * Sentences in place of a strength: {@code not sound. The root is not fused: …}; empty where it
+   * is sound.
    */
   public String note() {
-    return sound() ? "" : state.label() + ": " + String.join(" ", reasons);
+    return sound() ? "" : state.label() + ". " + String.join(" ", reasons);
   }
 }

@@ -35,7 +35,10 @@ final class CaseChange {
   /** Another dilution, as if it had been stated. */
   static WeldCase dilution(WeldCase from, double share) {
     FillerChoice old = from.filler();
-    return filler(from, new FillerChoice(old.alloy(), share, share, share, true, old.fromLeft()));
+    return filler(
+        from,
+        new FillerChoice(
+            old.alloy(), share, share, share, true, old.fromLeft(), old.depositArea()));
   }
 
   /** Another composition of the filler wire. */
@@ -51,7 +54,8 @@ final class CaseChange {
             old.dilutionLow(),
             old.dilutionHigh(),
             old.dilutionGiven(),
-            old.fromLeft()));
+            old.fromLeft(),
+            old.depositArea()));
   }
 
   private static WeldCase filler(WeldCase from, FillerChoice filler) {

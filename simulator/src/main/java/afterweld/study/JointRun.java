@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param failsIn weakest zone; empty if not predicted
  * @param undecided whether the next zone is within 2 %
  * @param met whether all that is asked is met
+ * @param sound whether it is a joint at all; one that is not meets nothing and has no strength
  * @param strengthsMet whether all of the strength and hardness asked is met
  */
 record JointRun(
@@ -37,6 +38,7 @@ record JointRun(
     String failsIn,
     boolean undecided,
     boolean met,
+    boolean sound,
     boolean strengthsMet) {
 
   static JointRun of(SectionReading reading, double gauge, Requirement asked) {
@@ -53,6 +55,7 @@ record JointRun(
         pulled.map(pull -> pull.failure().zone()).orElse(""),
         pulled.filter(pull -> pull.failure().undecided()).isPresent(),
         strengths && meets(profile, joint, asked),
+        profile.soundness().sound(),
         strengths);
   }
 

@@ -180,10 +180,15 @@ public final class SpreadRunner {
     if (kept.length == 0) {
       throw new HeatInputException("bead_width", "no draw of the spread makes a weld");
     }
+    int unsound = (int) IntStream.of(kept).filter(run -> !process[run].sound()).count();
+    if (unsound == kept.length) {
+      throw new HeatInputException("bead_width", "no draw of the spread makes a sound joint");
+    }
     return new SpreadStudy(
         runs,
         seed,
         runs - kept.length,
+        unsound,
         inputs,
         error,
         view(kept, process, false),
@@ -212,7 +217,8 @@ public final class SpreadRunner {
         .toList();
   }
 
-  private View view(int[] kept, JointRun[] joints, boolean withError) {
+  private View view(int[] all, JointRun[] joints, boolean withError) {
+    int[] kept = IntStream.of(all).filter(run -> joints[run].sound()).toArray();
     double[] tensile = values(kept, joints, JointRun::tensile);
     double[] proof = values(kept, joints, JointRun::proof);
     double[] hardness = values(kept, joints, JointRun::lowestHardness);
@@ -231,8 +237,8 @@ public final class SpreadRunner {
         predicted ? places(kept, joints) : Map.of(),
         new Share(
             (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(), kept.length),
-        met(kept, joints, predicted, JointRun::met),
-        met(kept, joints, predicted, JointRun::strengthsMet),
+        met(all, joints, predicted, JointRun::met),
+        met(all, joints, predicted, JointRun::strengthsMet),
         predicted ? "joint tensile strength" : "lowest hardness",
         influences(kept, predicted ? tensile : hardness, withError));
   }

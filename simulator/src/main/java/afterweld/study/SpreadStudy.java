@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param runs joints simulated
  * @param seed of the draws
  * @param leftOut draws that make no weld (a width the arc cannot melt, say), left out of the rest
+ * @param unsound runs whose weld is no sound joint: they count as not met, and none of the figures
+ *     but those on meeting the requirement is of them
  * @param inputs what was spread, and how
  * @param modelError what stands for the model's own error
  * @param process with exact models: only the inputs spread
@@ -26,6 +28,7 @@ public record SpreadStudy(
     int runs,
     long seed,
     int leftOut,
+    int unsound,
     List<UncertainInput> inputs,
     ModelError modelError,
     View process,

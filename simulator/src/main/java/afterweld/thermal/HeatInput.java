@@ -1,11 +1,14 @@
 package afterweld.thermal;
 
+import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -31,6 +34,13 @@ public final class HeatInput {
   private static final double HIGHEST_EFFICIENCY = 0.9;
   static final double NARROWEST_FUSION = 1e-3;
   private static final double NARROWEST = 1e-4;
+
+  /** How far advice goes: A, m/s, K [common practice]. */
+  private static final double MOST_CURRENT = 450;
+
+  private static final double SLOWEST = 1e-3;
+  private static final double HOTTEST_PREHEAT = 150 + ZERO_CELSIUS;
+  private static final int HALVINGS = 10;
 
   private final WeldLegs legs;
   private final SurfaceLoss loss;
@@ -125,7 +135,8 @@ public final class HeatInput {
       Pass pass, double efficiency, double low, double high, OptionalDouble calibratedBy) {
     PassHeat heat = of(pass, efficiency);
     if (heat.fusionHalfWidth() < NARROWEST_FUSION) {
-      throw new HeatInputException("current", "this heat would not melt a bead");
+      throw new HeatInputException(
+          "current", "this heat would not melt a bead" + firstBead(pass, efficiency));
     }
     if (2 * heat.fusionHalfWidth() > PassLimits.widest(legs)) {
       throw new HeatInputException(
@@ -144,6 +155,58 @@ public final class HeatInput {
         heat.netPower(),
         heat.fusionHalfWidth(),
         calibratedBy);
+  }
+
+  /** What would melt one: the current, the speed or the preheat at which a bead begins. */
+  private String firstBead(Pass pass, double efficiency) {
+    double amperes = power(pass, 2 * NARROWEST_FUSION) / efficiency / pass.voltage();
+    List<String> ways = new ArrayList<>();
+    if (amperes <= MOST_CURRENT) {
+      ways.add(String.format(Locale.ROOT, "from about %.0f A on at this speed", amperes));
+    }
+    bisected(pass.travelSpeed(), SLOWEST, speed -> melts(pass.withTravelSpeed(speed), efficiency))
+        .ifPresent(
+            speed ->
+                ways.add(
+                    String.format(
+                        Locale.ROOT,
+                        "at about %.2g mm/s (%.2g in/min) or slower with this current",
+                        speed * 1e3,
+                        speed * 60 / 0.0254)));
+    bisected(
+            pass.startTemperature(),
+            HOTTEST_PREHEAT,
+            kelvin -> melts(pass.withStartTemperature(kelvin), efficiency))
+        .ifPresent(
+            kelvin ->
+                ways.add(
+                    String.format(
+                        Locale.ROOT,
+                        "preheated to about %.0f °C (%.0f °F)",
+                        kelvin - ZERO_CELSIUS,
+                        (kelvin - ZERO_CELSIUS) * 1.8 + 32)));
+    return ways.isEmpty() ? "" : "; one begins " + String.join(", or ", ways);
+  }
+
+  private boolean melts(Pass pass, double efficiency) {
+    return of(pass, efficiency).fusionHalfWidth() >= NARROWEST_FUSION;
+  }
+
+  private static OptionalDouble bisected(double cold, double hot, DoublePredicate melts) {
+    if (!melts.test(hot)) {
+      return OptionalDouble.empty();
+    }
+    double not = cold;
+    double does = hot;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (not + does) / 2;
+      if (melts.test(middle)) {
+        does = middle;
+      } else {
+        not = middle;
+      }
+    }
+    return OptionalDouble.of(does);
   }
 
   /**

@@ -45,8 +45,38 @@ public record Pass(
     }
   }
 
+  /** The same pass at another travel speed, m/s. */
+  public Pass withTravelSpeed(double other) {
+    return new Pass(
+        process,
+        current,
+        voltage,
+        other,
+        startTemperature,
+        beadWidth,
+        penetration,
+        efficiency,
+        offset,
+        pause);
+  }
+
+  /** The same pass on metal of another temperature, K. */
+  public Pass withStartTemperature(double other) {
+    return new Pass(
+        process,
+        current,
+        voltage,
+        travelSpeed,
+        other,
+        beadWidth,
+        penetration,
+        efficiency,
+        offset,
+        pause);
+  }
+
   /** The same pass at another current, A. */
-  Pass withCurrent(double other) {
+  public Pass withCurrent(double other) {
     return new Pass(
         process,
         other,

@@ -166,8 +166,8 @@ class CaseFaultsTest {
         "^colour:",
         "unknown key 'colour'; known here: alloy, from_left, dilution, melted_area, deposit_area",
         "^machine:",
-        "unknown key 'machine'; known here: title, left, right, joint, preparation, ring, seam, heat_flow,"
-            + " passes, filler, reinforcement, ambient, depth, after_weld, natural_age, require, routes,"
+        "unknown key 'machine'; known here: title, left, right, joint, preparation, filler, ring, seam,"
+            + " heat_flow, passes, reinforcement, ambient, depth, after_weld, natural_age, require, routes,"
             + " gauge, bend, fillet, tube, member, spread");
   }
 

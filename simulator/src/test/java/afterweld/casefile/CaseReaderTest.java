@@ -221,8 +221,10 @@ class CaseReaderTest {
 
   @ParameterizedTest
   @CsvSource({
-    "butt, 5 mm, SQUARE",
-    "butt, 5.1 mm, SINGLE_V",
+    "butt, 4 mm, SQUARE",
+    "butt, 4.1 mm, SINGLE_V",
+    "butt, 12 mm, SINGLE_V",
+    "butt, 12.1 mm, DOUBLE_V",
     "corner, 3 mm, SQUARE",
     "bead, 12 mm, SINGLE_V",
     "lap, 3 mm, FILLET",

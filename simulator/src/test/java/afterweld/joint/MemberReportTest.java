@@ -91,7 +91,10 @@ class MemberReportTest {
   /** EN 1999-1-1 gives no width of the zone for a tungsten arc above 6 mm. */
   @Test
   void aMissingCodeValueLeavesTheColumnOutAndIsTold() {
-    Cases thick = Cases.butt("6061", "T6").withLeft(Cases.side("6061", "T6", 0.008));
+    Cases thick =
+        Cases.butt("6061", "T6")
+            .withPasses(Cases.pass(300, 2e-3, 293.15))
+            .withLeft(Cases.side("6061", "T6", 0.008));
     JointReport report = report(thick.withRight(Cases.side("6061", "T6", 0.008)).run());
     MemberReport member = report.member().orElseThrow();
     assertTrue(member.codes().isEmpty());

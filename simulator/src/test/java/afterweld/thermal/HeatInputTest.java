@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -148,7 +150,17 @@ class HeatInputTest {
   @Test
   void refusesHeatThatMeltsNothing() {
     HeatInputException fault = assertThrows(HeatInputException.class, () -> plate(20).of(faint()));
-    assertEquals("this heat would not melt a bead", fault.getMessage());
+    assertTrue(fault.getMessage().startsWith("this heat would not melt a bead"));
+  }
+
+  @Test
+  void saysWhatWouldMeltABead() {
+    Pass pass = faint();
+    HeatInputException fault = assertThrows(HeatInputException.class, () -> plate(20).of(pass));
+    Matcher amperes = Pattern.compile("from about (\\d+) A").matcher(fault.getMessage());
+    assertTrue(amperes.find(), fault.getMessage());
+    Pass enough = pass.withCurrent(1.01 * Double.parseDouble(amperes.group(1)));
+    assertTrue(plate(20).of(enough).fusionHalfWidth() >= HeatInput.NARROWEST_FUSION);
   }
 
   @Test

@@ -16,6 +16,7 @@ import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
@@ -79,6 +80,7 @@ public final class ProfileReport {
     values.put("length", units.lengthUnit());
     values.put("temperature", units.temperatureUnit());
     values.put("states", profile.states());
+    values.put("hasJoint", profile.soundness().sound());
     values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
     values.put("gauge", BothUnits.gauge(joint.finished().gauge()));
     values.put("hasTwoInches", !joint.overTwoInches().isEmpty());
@@ -156,6 +158,9 @@ public final class ProfileReport {
 
   /** The answer in sentences: as welded, after heat treatment, and what decides. */
   private List<String> answers() {
+    if (!profile.soundness().sound()) {
+      return withheld(profile.soundness());
+    }
     List<String> answers = new ArrayList<>();
     for (JointStrength strength : joint.strengths()) {
       boolean told = strength.state() == 1 || strength.state() == profile.states().size() - 1;
@@ -167,6 +172,19 @@ public final class ProfileReport {
         judgement.asked()
             ? "What the drawing asks is " + verdictInWords() + "."
             : "The case asks for no strength.");
+    return answers;
+  }
+
+  private static List<String> withheld(Soundness soundness) {
+    List<String> answers = new ArrayList<>();
+    answers.add(
+        soundness.notSound()
+            ? "Not a sound joint: no strength is claimed."
+            : "Not computed: no strength is given.");
+    answers.addAll(soundness.reasons());
+    if (!soundness.remedies().isEmpty()) {
+      answers.add("What would help: " + String.join(" ", soundness.remedies()));
+    }
     return answers;
   }
 

@@ -1,0 +1,161 @@
+package afterweld.section;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings;
+import afterweld.section.Soundness.State;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Welds that every welder knows to be a joint or none; the judgements are common practice. */
+class SoundnessTest {
+  private static final String MIG =
+      "process: GMAW, current: %s A, voltage: %s V, travel_speed: %s mm/s";
+  private static final String TIG =
+      "process: GTAW-AC, current: %s A, voltage: %s V, travel_speed: %s mm/s";
+
+  private static Soundness of(String more, String pass, int passes) {
+    return SectionSimulation.soundness(WrittenWelds.of(more, pass, passes));
+  }
+
+  private static String plate(int millimetres) {
+    return "left: {alloy: \"6061\", temper: T6, thickness: " + millimetres + " mm}\n";
+  }
+
+  private static String mig(double current, double voltage, double speed) {
+    return String.format(MIG, current, voltage, speed);
+  }
+
+  private static String tig(double current, double voltage, double speed) {
+    return String.format(TIG, current, voltage, speed);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 120, 13, 3.5, 1", "6, 200, 15, 3, 2", "2, 80, 12, 5, 1", "12, 320, 18, 2, 3"})
+  void ordinaryTungstenArcWorkIsSound(int plate, double amps, double volts, double speed, int n) {
+    assertEquals(Soundness.SOUND, of(plate(plate), tig(amps, volts, speed), n));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 120, 19, 11, 1", "6, 200, 23, 9, 1", "6, 200, 24, 9, 2", "10, 240, 25, 8, 3"})
+  void ordinaryMetalArcWorkIsSound(int plate, double amps, double volts, double speed, int n) {
+    assertEquals(Soundness.SOUND, of(plate(plate), mig(amps, volts, speed), n));
+  }
+
+  @Test
+  void squareEdgesOfThickPlateAreNotFusedThroughInOnePass() {
+    Soundness thick = of(plate(25) + "preparation: square\n", mig(290, 26, 8), 1);
+    assertTrue(thick.notSound());
+    assertTrue(thick.fusedShare().orElseThrow() < 0.25);
+    assertTrue(thick.reasons().get(0).contains("4.9 mm"), thick.reasons().get(0));
+    assertTrue(thick.remedies().stream().anyMatch(text -> text.contains("double-v")));
+    assertTrue(of(plate(12) + "preparation: square\n", mig(180, 22, 8), 1).notSound());
+  }
+
+  @Test
+  void whatIsFusedCarriesNoMoreThanItsShareOfTheBase() {
+    SectionProfile profile =
+        SectionSimulation.run(
+            WrittenWelds.of(plate(25) + "preparation: square\n", mig(290, 26, 8), 1));
+    // 6061-T6 plate of 319 MPa on 4.9 of 25 mm.
+    assertTrue(profile.soundness().reasons().get(1).contains("at most 63 MPa"));
+  }
+
+  @Test
+  void aGrooveIsFilledByEnoughPassesOrASlowerOne() {
+    assertTrue(of(plate(25), mig(280, 27, 8), 4).notSound());
+    Soundness fast = of(plate(6), mig(200, 23, 14), 1);
+    assertTrue(fast.notSound());
+    assertTrue(fast.reasons().get(0).contains("not filled"), fast.reasons().get(0));
+    // 20.7 mm² of groove from 1 mm³ for every ampere and second: 200 / 20.7 = 9.7 mm/s.
+    assertTrue(fast.remedies().stream().anyMatch(text -> text.contains("9.7 mm/s")));
+    assertTrue(of(plate(6), mig(200, 23, 9), 1).sound());
+  }
+
+  @Test
+  void aStatedDepositCounts() {
+    String little = "filler: {alloy: \"4043\", melted_area: 14 mm2, deposit_area: 10 mm2}\n";
+    String much = "filler: {alloy: \"4043\", melted_area: 14 mm2, deposit_area: 22 mm2}\n";
+    assertTrue(of(plate(6) + little, mig(200, 23, 9), 1).notSound());
+    assertTrue(of(plate(6) + much, mig(200, 23, 9), 1).sound());
+  }
+
+  @Test
+  void withoutFillerNoGrooveIsFilled() {
+    String none = "filler: none\n";
+    assertTrue(of(plate(6) + none + "preparation: single-v\n", tig(200, 15, 2.5), 1).notSound());
+    assertTrue(of(plate(3) + none, tig(120, 13, 3.5), 1).sound());
+  }
+
+  @Test
+  void aSmallRingMeltsDown() {
+    String ring =
+        "left: {alloy: \"6061\", temper: T6, thickness: 3 mm, width: 30 mm}\nring: {diameter: 40 mm}\n";
+    Soundness hot = of(ring, tig(90, 13, 2.5), 1);
+    assertTrue(hot.notSound());
+    assertTrue(hot.reasons().get(0).contains("collapses at the lap end"), hot.reasons().get(0));
+  }
+
+  @Test
+  void aRingWithoutABeadAtItsStartLacksFusion() {
+    String ring =
+        "left: {alloy: \"6061\", temper: T6, thickness: 1.5 mm, width: 60 mm}\nring: {diameter: 50 mm}\n";
+    Soundness cold = of(ring, tig(55, 12, 2.5), 1);
+    assertTrue(cold.notSound());
+    assertTrue(cold.reasons().get(0).startsWith("Lack of fusion at the start"));
+  }
+
+  @Test
+  void aThickBlockStaysColdUnlessItIsPreheated() {
+    String tee = plate(40) + "right: {alloy: \"6061\", temper: T6, thickness: 3 mm}\njoint: tee\n";
+    Soundness cold = of(tee, tig(200, 15, 2.5), 1);
+    assertTrue(cold.notSound());
+    assertTrue(cold.remedies().stream().anyMatch(text -> text.contains("Preheat the thick part")));
+    assertTrue(of(tee, tig(200, 15, 2.5) + ", preheat: 120 °C", 1).sound());
+    String even = plate(6) + "joint: tee\n";
+    assertTrue(of(even, tig(180, 15, 2.5), 1).sound());
+  }
+
+  @Test
+  void aPoolThatMissesOneSideJoinsNothing() {
+    String off = plate(3) + "preparation: square\n";
+    assertTrue(of(off, tig(120, 13, 3.5) + ", offset: 5 mm", 1).notSound());
+    assertTrue(of(off, tig(120, 13, 3.5) + ", offset: -5 mm", 1).notSound());
+  }
+
+  @Test
+  void aBeadOnThickPlateAndManyPassesInThickPlateAreNotComputed() {
+    Soundness bead = of(plate(12) + "joint: bead\n", tig(180, 15, 3), 1);
+    assertEquals(State.NOT_COMPUTED, bead.state());
+    Soundness thick = of(plate(25), mig(280, 27, 8), 8);
+    assertEquals(State.NOT_COMPUTED, thick.state());
+    assertTrue(of(plate(3) + "joint: bead\n", tig(120, 13, 3), 1).sound());
+  }
+
+  @Test
+  void aTenthOfTheThicknessMayBeMissingAndIsSaid() {
+    String given = tig(120, 13, 3.5) + ", penetration: ";
+    WeldCase nearly = WrittenWelds.of(plate(3), given + "2.8 mm", 1);
+    SectionProfile profile = SectionSimulation.runThin(nearly);
+    assertTrue(profile.soundness().sound());
+    assertTrue(profile.warnings().stream().anyMatch(w -> w.code().equals("root-not-reached")));
+    assertFalse(of(plate(3), given + "2.6 mm", 1).sound());
+  }
+
+  @Test
+  void nothingIsClaimedOfAJointThatIsNone() {
+    for (String shape : List.of("preparation: square\n", "joint: bead\n")) {
+      SectionProfile profile =
+          SectionSimulation.runThin(WrittenWelds.of(plate(12) + shape, mig(180, 22, 8), 1));
+      JointReport report = JointReport.of(profile, JointSettings.DEFAULT);
+      report.strengths().forEach(one -> assertTrue(one.tensile().isEmpty()));
+      report.strengths().forEach(one -> assertTrue(Double.isNaN(one.lowestYield())));
+      report.strengths().forEach(one -> assertEquals(profile.soundness().note(), one.note()));
+    }
+  }
+}
