@@ -32,6 +32,7 @@ import java.util.stream.Stream;
  * number of decimals, null where the model gives no value.
  */
 final class ProfileJson {
+  private static final double DAY = 86400;
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
   private final SectionProfile profile;
@@ -52,6 +53,7 @@ final class ProfileJson {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
     root.put("states", profile.states());
+    root.put("waiting_days", new JsonNumber(profile.weldCase().naturalAge() / DAY, 4));
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));
@@ -64,7 +66,7 @@ final class ProfileJson {
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
     root.put("softened_reach", jointJson.softened(profile));
-    root.put("requirement", requirement());
+    root.put("requirement", requirement(judgement));
     root.put("objections", ObjectionList.json(ScheduleCheck.of(profile.weldCase())));
     root.put(
         "warnings",
@@ -126,7 +128,7 @@ final class ProfileJson {
     return json;
   }
 
-  private Map<String, Object> requirement() {
+  static Map<String, Object> requirement(Judgement judgement) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("met", judgement.met().orElse(null));
     json.put("verdict", judgement.asked() ? judgement.verdict().label() : null);

@@ -101,7 +101,8 @@ final class SpreadCommand implements Callable<Integer> {
         DrawnFiles.of(
             SpreadCharts.of(
                 study, asked.weld().title(), String.join(" ", notices.cautions()), units)));
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    int status = ExitStatus.of(study.judgement(units));
+    return new Answer(table.text(), table.answer(), json, files, status);
   }
 
   private Answer map(ReadCase read, RunCount count) {

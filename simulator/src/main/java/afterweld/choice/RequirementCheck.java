@@ -128,7 +128,7 @@ public final class RequirementCheck {
       return basisOfJoint(joint.get()) + gaugeMissesSoftest(joint.get());
     }
     return "Judged on the lowest station, averaged over one thickness, "
-        + profile.states().get(lastState())
+        + profile.label(lastState())
         + "; the joint model is not applied, so the stronger metal inside a gauge length does not"
         + " count.";
   }
@@ -144,7 +144,7 @@ public final class RequirementCheck {
         + " of "
         + BothUnits.gauge(pulled.gauge())
         + " "
-        + profile.states().get(lastState())
+        + profile.label(lastState())
         + "; the lowest local yield is "
         + with(OutputQuantity.YIELD, pulled.lowestYield())
         + "."

@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.joint.JointStrength;
 import afterweld.thermal.FurnaceStep;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,6 +10,7 @@ import java.util.List;
  *
  * @param name of the route
  * @param steps what the shop does, in order
+ * @param rest at room temperature between welding and the furnace, or until the test, s
  * @param treatment the furnace steps
  * @param joint the finished joint, dressed flush
  * @param lowestHardness HV, averaged over one thickness
@@ -21,6 +23,7 @@ import java.util.List;
 public record RouteResult(
     String name,
     List<String> steps,
+    double rest,
     List<FurnaceStep> treatment,
     JointStrength joint,
     double lowestHardness,
@@ -36,6 +39,24 @@ public record RouteResult(
     treatment = List.copyOf(treatment);
     constraints = List.copyOf(constraints);
     reasons = List.copyOf(reasons);
+  }
+
+  /** The same with more to say. */
+  RouteResult and(List<String> more) {
+    List<String> all = new ArrayList<>(reasons);
+    all.addAll(more);
+    return new RouteResult(
+        name,
+        steps,
+        rest,
+        treatment,
+        joint,
+        lowestHardness,
+        constraints,
+        shopSteps,
+        furnaceHours,
+        distortion,
+        all);
   }
 
   /** Whether no constraint rules it out. */

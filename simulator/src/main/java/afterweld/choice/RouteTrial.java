@@ -24,7 +24,6 @@ import java.util.Optional;
 final class RouteTrial {
   private static final double DAY = 86400;
   private static final double HOUR = 3600;
-  private static final double SHELF_DEFAULT = 30 * DAY;
 
   private final WeldCase delivered;
   private final JointSettings jointSettings;
@@ -50,7 +49,12 @@ final class RouteTrial {
    *
    * @param choosable whether it may be the choice
    */
-  record Tried(RouteResult route, StrengthMargin margin, boolean choosable) {}
+  record Tried(RouteResult route, StrengthMargin margin, boolean choosable) {
+    Tried beside(RouteResult leftAlone) {
+      return new Tried(
+          route.and(RouteWords.weakerThan(leftAlone, route)), margin, choosable);
+    }
+  }
 
   /** The joint left at room temperature for a number of days. */
   RouteStudy.Shelf shelf(double days) {
@@ -73,9 +77,16 @@ final class RouteTrial {
       return Optional.empty();
     }
     List<FurnaceStep> steps = treatment.get();
-    double shelf =
-        kind == RouteKind.OWN ? delivered.naturalAge() : steps.isEmpty() ? SHELF_DEFAULT : DAY;
-    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, shelf)));
+    double rest = restBefore(steps);
+    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, rest)));
+  }
+
+  /**
+   * How long a route rests after welding: what the case says or takes, so that as welded is one
+   * state everywhere; a day before a furnace where the case names no furnace.
+   */
+  private double restBefore(List<FurnaceStep> steps) {
+    return steps.isEmpty() || !delivered.afterWeld().isEmpty() ? delivered.naturalAge() : DAY;
   }
 
   private WeldCase routeCase(Side left, Side right, List<FurnaceStep> steps, double naturalAge) {
@@ -111,6 +122,7 @@ final class RouteTrial {
         new RouteResult(
             kind.label(),
             RouteWords.steps(weldCase),
+            weldCase.naturalAge(),
             weldCase.afterWeld(),
             joint,
             hardness,

@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.section.AgedOnly;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.TimeWords;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
@@ -11,6 +12,8 @@ import java.util.Locale;
 
 /** What is said about a route and about the choice, in sentences a customer understands. */
 final class RouteWords {
+  private static final double NOTICED = 0.995;
+
   private RouteWords() {}
 
   /** What the shop does, in order. */
@@ -58,6 +61,21 @@ final class RouteWords {
       }
     }
     return reasons;
+  }
+
+  /** Why a route that ages comes out weaker than the weld left alone; empty if it does not. */
+  static List<String> weakerThan(RouteResult leftAlone, RouteResult route) {
+    double alone = leftAlone.joint().tensile().orElse(Double.NaN);
+    double tensile = route.joint().tensile().orElse(Double.NaN);
+    boolean weaker = AgedOnly.is(route.treatment()) && tensile < NOTICED * alone;
+    return weaker && route.rest() < leftAlone.rest()
+        ? List.of(
+            "Weaker than left alone, since it is aged "
+                + TimeWords.of(route.rest())
+                + " after welding and the weld left alone has "
+                + TimeWords.of(leftAlone.rest())
+                + " to age at room temperature.")
+        : List.of();
   }
 
   /** Why the choice is what it is. */

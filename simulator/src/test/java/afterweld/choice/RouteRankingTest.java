@@ -31,7 +31,7 @@ class RouteRankingTest {
             "");
     RouteResult result =
         new RouteResult(
-            name, List.of(), List.of(), joint, Double.NaN, constraints, steps, 0, 1, List.of());
+            name, List.of(), 0, List.of(), joint, Double.NaN, constraints, steps, 0, 1, List.of());
     return new RouteRanking.Entry(result, deviations -> margin);
   }
 
