@@ -48,6 +48,7 @@ class ProfileJsonTest {
         List.of(
             "title",
             "states",
+            "waiting_days",
             "stations",
             "zones",
             "weld_metal",
@@ -81,7 +82,7 @@ class ProfileJsonTest {
         keys(json.get("zones").get(0)));
     assertEquals(
         List.of(
-            "filler", "dilution", "dilution_low", "dilution_high", "composition_wt", "solidus_C"),
+            "filler", "dilution", "dilution_low", "dilution_high", "composition_wt", "solidus_C", "crack_tendency"),
         keys(json.get("weld_metal")));
     assertEquals(List.of("met", "reasons"), keys(json.get("requirement")));
     assertEquals(List.of("code", "text"), keys(json.get("warnings").get(0)));

@@ -60,7 +60,7 @@ final class RouteTrial {
   RouteStudy.Shelf shelf(double days) {
     WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
     return new RouteStudy.Shelf(
-        days, JointReport.finished(SectionSimulation.run(left), jointSettings.gauge()));
+        days, JointReport.finished(leftAlone(left), jointSettings.gauge()));
   }
 
   /** A route; empty if it does not exist for this case or only repeats another. */
@@ -109,8 +109,14 @@ final class RouteTrial {
     return found.map(side::inTemper);
   }
 
+  /** The weld left alone, at the stations of the case as written. */
+  private SectionProfile leftAlone(WeldCase weldCase) {
+    return SectionSimulation.run(weldCase.withAfterWeld(delivered.afterWeld())).asWelded();
+  }
+
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
-    SectionProfile profile = SectionSimulation.run(weldCase);
+    SectionProfile profile =
+        kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
     boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
     LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);

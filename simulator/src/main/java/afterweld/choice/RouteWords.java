@@ -43,6 +43,7 @@ final class RouteWords {
     WeldCase weldCase = profile.weldCase();
     List<String> reasons = new ArrayList<>();
     profile.warnings().stream()
+        .filter(warning -> AgedOnly.is(weldCase.afterWeld()))
         .filter(warning -> warning.code().equals(AgedOnly.CODE))
         .forEach(warning -> reasons.add(warning.text()));
     if (AgedOnly.is(weldCase.afterWeld()) && MagnesiumRule.rich(weldCase.filler())) {

@@ -60,6 +60,25 @@ public record SectionProfile(
     return IntStream.range(0, states.size()).mapToObj(this::label).toList();
   }
 
+  /**
+   * The same weld with nothing after it, at the same stations: where they stand depends a little on
+   * the treatment, and as welded must be one number. The warnings stay those of the whole.
+   */
+  public SectionProfile asWelded() {
+    return new SectionProfile(
+        weldCase.withAfterWeld(List.of()),
+        soundness,
+        states.subList(0, 2),
+        stations.stream().map(Station::asWelded).toList(),
+        zones.stream().map(ZoneSpan::asWelded).toList(),
+        weldMetal,
+        passes,
+        tellingCycles,
+        softening,
+        warnings,
+        cautions);
+  }
+
   /** The same profile with other values at its stations. */
   public SectionProfile withStations(List<Station> others) {
     return new SectionProfile(

@@ -19,7 +19,7 @@ public record MedianShift(double predicted, double middle, List<Pull> pulls) {
   public static final double NOTICED = 0.02;
 
   private static final double WORTH_NAMING = 0.25;
-  private static final int DRAWS = 15;
+  private static final int DRAWS = 9;
 
   /** Copies the list. */
   public MedianShift {
