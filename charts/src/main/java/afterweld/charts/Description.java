@@ -34,7 +34,7 @@ final class Description {
   private String lowest(OutputQuantity quantity, int state) {
     Axis across = view.distanceAxis();
     Curve curve = view.curve(quantity, state).between(across.from(), across.to());
-    String start = quantity.title() + " " + profile.states().get(state);
+    String start = quantity.title() + " " + profile.label(state);
     return curve
         .lowest()
         .map(spot -> start + ": " + value(quantity, curve, spot) + ".")

@@ -61,7 +61,7 @@ final class SectionPictures {
   private Legend legend(List<OutputQuantity> quantities) {
     List<Legend.Entry> entries = new ArrayList<>();
     for (int state = 0; state < view.states(); state++) {
-      String name = view.profile().states().get(state);
+      String name = view.profile().label(state);
       entries.add(Legend.Entry.line(name, StateLooks.of(state, view.states())));
     }
     entries.add(Legend.Entry.area("error range of the model", Ink.tint(Ink.DEEP_BLUE, 0.2)));

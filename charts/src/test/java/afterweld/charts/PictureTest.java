@@ -118,7 +118,7 @@ class PictureTest {
   void theDescriptionSaysWhatTheCurvesSay() {
     String words = Sample.PLAIN.pictures().get(0).description();
     assertTrue(words.contains("hardness before welding: 107 HV throughout."), words);
-    assertTrue(words.contains("hardness as welded: lowest 51 HV at −6.2 mm."), words);
+    assertTrue(words.contains("hardness as welded (after 24 h): lowest 51 HV at −6.2 mm."), words);
     assertTrue(words.contains("Required: 74 HV."), words);
     assertTrue(words.contains("not a design value"), words);
   }

@@ -92,7 +92,7 @@ final class BendTable {
             " strain %",
             " back deg");
     for (int i = 0; i < profile.states().size(); i++) {
-      table.row(cells(profile.states().get(i), report.state(i).map(bent -> bent.by(load))));
+      table.row(cells(profile.label(i), report.state(i).map(bent -> bent.by(load))));
     }
     return "\n" + table.text();
   }
@@ -154,7 +154,7 @@ final class BendTable {
   }
 
   private String stretch(BentState bent) {
-    String state = profile.states().get(bent.state());
+    String state = profile.label(bent.state());
     String sharpest =
         bent.sharpest().equals(bent.least())
             ? ""
@@ -203,7 +203,7 @@ final class BendTable {
 
   private String answer(BentState bent) {
     StripBend bend = bent.couples();
-    return profile.states().get(bent.state())
+    return profile.label(bent.state())
         + ", by end couples: "
         + moment(bend.moment())
         + " "

@@ -43,7 +43,7 @@ final class JointTables {
   }
 
   private String sentence(JointStrength strength) {
-    String head = profile.states().get(strength.state()) + ", " + strength.bead().label() + ": ";
+    String head = profile.label(strength.state()) + ", " + strength.bead().label() + ": ";
     return strength
         .middle()
         .map(pull -> head + sentence(strength, pull))
@@ -158,7 +158,7 @@ final class JointTables {
   private String[] cells(MemberReport member, MemberReport.State state) {
     Optional<MemberReport.Codes> codes = member.codesFor(state);
     return new String[] {
-      profile.states().get(state.state()),
+      profile.label(state.state()),
       forceFigure(state.proofForce()),
       forceFigure(state.greatestForce()),
       OutputQuantity.DISTANCE.text(units, state.equivalentReach()),

@@ -35,7 +35,7 @@ final class LowestPlaces {
   }
 
   private String sentence(int state) {
-    String head = profile.states().get(state) + ": ";
+    String head = profile.label(state) + ": ";
     return LowestPlace.of(profile, state, YIELD)
         .map(lowest -> head + described(lowest))
         .orElse(head + "not predicted");

@@ -31,6 +31,7 @@ import java.util.stream.Stream;
  * number of decimals, null where the model gives no value.
  */
 final class ProfileJson {
+  private static final double DAY = 86400;
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
   private final SectionProfile profile;
@@ -52,6 +53,7 @@ final class ProfileJson {
     root.put("title", profile.weldCase().title());
     root.put("soundness", SoundnessView.json(profile.soundness()));
     root.put("states", profile.states());
+    root.put("waiting_days", new JsonNumber(profile.weldCase().naturalAge() / DAY, 4));
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 /** The result of {@code routes} for programs. */
 final class RouteJson {
   private static final double MEGA = 1e-6;
+  private static final double DAY = 86400;
 
   private RouteJson() {}
 
@@ -48,6 +49,7 @@ final class RouteJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("route", route.name());
     json.put("steps", route.steps());
+    json.put("waiting_days", new JsonNumber(route.rest() / DAY, 4));
     json.put("allowed", route.allowed());
     json.put("meets", route.judgement().met().orElse(null));
     json.put("verdict", route.judgement().asked() ? route.judgement().verdict().label() : null);

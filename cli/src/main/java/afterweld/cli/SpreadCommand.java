@@ -104,7 +104,8 @@ final class SpreadCommand implements Callable<Integer> {
         DrawnFiles.of(
             SpreadCharts.of(
                 study, asked.weld().title(), String.join(" ", notices.cautions()), units)));
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    int status = ExitStatus.of(study.judgement(units));
+    return new Answer(table.text(), table.answer(), json, files, status);
   }
 
   /** A weld that is no joint has no spread of its strength. */

@@ -1,8 +1,10 @@
 package afterweld.cli;
 
 import afterweld.section.ErrorBand;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.strength.ModelError;
+import afterweld.study.MedianShift;
 import afterweld.study.OrderRanks;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
@@ -14,17 +16,24 @@ import afterweld.study.UncertainInput;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The result of {@code spread} for programs. */
 final class SpreadJson {
   private static final double MEGA = 1e-6;
+  private static final double DAY = 86400;
 
   private SpreadJson() {}
 
   static String of(WeldCase weldCase, SpreadStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
+    root.put("requirement", Standing.json(study.judgement(UnitSystem.METRIC)));
+    root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
+    root.put("predicted_tensile_MPa", megapascal(study.joint().tensile()));
+    root.put("predicted_proof_MPa", megapascal(study.joint().proof()));
+    root.put("median_shift", study.shift().map(SpreadJson::shift).orElse(null));
     root.put("runs", count(study.runs()));
     root.put("seed", study.seed());
     root.put("left_out", count(study.leftOut()));
@@ -43,6 +52,19 @@ final class SpreadJson {
     root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
     notices.addTo(root);
     return JsonText.of(root);
+  }
+
+  private static JsonNumber megapascal(OptionalDouble pascal) {
+    return new JsonNumber(pascal.orElse(Double.NaN) * MEGA, 1);
+  }
+
+  private static Map<String, Object> shift(MedianShift shift) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("tensile_MPa", new JsonNumber((shift.middle() - shift.predicted()) * MEGA, 1));
+    Map<String, Object> pulls = new LinkedHashMap<>();
+    shift.pulls().forEach(one -> pulls.put(one.input(), new JsonNumber(one.shift() * MEGA, 1)));
+    json.put("pulled_by_MPa", pulls);
+    return json;
   }
 
   private static JsonNumber count(long value) {

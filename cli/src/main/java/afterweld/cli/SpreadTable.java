@@ -1,9 +1,11 @@
 package afterweld.cli;
 
+import afterweld.choice.Judgement;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.study.MedianShift;
 import afterweld.study.Quantiles;
 import afterweld.study.Share;
 import afterweld.study.SpreadStudy;
@@ -22,7 +24,8 @@ final class SpreadTable {
           + " not a design value.";
 
   private static final String MODEL_ERROR =
-      "The error of the computation is as wide as the error bands (see the warnings).";
+      "The error of the computation is as wide as the error bands (see the warnings), one error for"
+          + " the whole joint.";
   private static final String GAUGE_MISSES =
       "In some of the joints the softest metal lies outside the gauge: there the lowest local yield"
           + " decides, as in every judgement here.";
@@ -45,7 +48,8 @@ final class SpreadTable {
   /** The whole of it. */
   String text() {
     StringBuilder text = new StringBuilder(Paragraph.of(weldCase.title()));
-    text.append(Paragraph.of(head()));
+    text.append('\n').append(asWritten());
+    text.append('\n').append(Paragraph.of(head()));
     text.append('\n').append(inputs());
     text.append('\n').append(values());
     text.append('\n').append(notes());
@@ -63,6 +67,57 @@ final class SpreadTable {
         : " "
             + study.unsound()
             + " of them are no sound joint: they count as not met, and no strength below is theirs.";
+  }
+
+  /** What every other command says of the case as written. */
+  private String asWritten() {
+    Judgement judgement = study.judgement(units);
+    String state = study.section().label(study.joint().state());
+    String strength =
+        study
+            .joint()
+            .middle()
+            .map(pull -> OutputQuantity.TENSILE.text(units, pull.tensile()) + " " + units.stressUnit())
+            .orElse(study.joint().proofNote());
+    String verdict =
+        judgement.asked()
+            ? " Requirement: " + judgement.verdict().label() + chanceInWords(judgement) + "."
+            : "";
+    return Paragraph.of(
+        "Made as written, " + state + ": tensile strength " + strength + "." + verdict);
+  }
+
+  private static String chanceInWords(Judgement judgement) {
+    return judgement.chance().isPresent()
+        ? String.format(
+            Locale.ROOT, " (chance %.0f %%)", 100 * judgement.chance().getAsDouble())
+        : "";
+  }
+
+  /** Where the middle of the joints lies, and why not at the prediction. */
+  private String shift() {
+    return study
+        .shift()
+        .filter(MedianShift::noticed)
+        .map(
+            shift ->
+                Paragraph.of(
+                    String.format(
+                        Locale.ROOT,
+                        "As this shop welds them half of the joints are under %s %s, %s than made as"
+                            + " written, %s.",
+                        OutputQuantity.TENSILE.text(units, shift.middle()),
+                        units.stressUnit(),
+                        shift.middle() < shift.predicted() ? "less" : "more",
+                        why(shift))))
+        .orElse("");
+  }
+
+  private static String why(MedianShift shift) {
+    return shift.pulls().isEmpty()
+        ? "by the inputs together"
+        : "pulled there by "
+            + shift.pulls().stream().map(MedianShift.Pull::input).collect(Collectors.joining(", "));
   }
 
   private String head() {
@@ -208,7 +263,7 @@ final class SpreadTable {
 
   /** The answer only. */
   String answer() {
-    return chances() + Paragraph.each(notices.cautions());
+    return asWritten() + chances() + Paragraph.each(notices.cautions());
   }
 
   private String chances() {
@@ -216,11 +271,9 @@ final class SpreadTable {
             study
                 .total()
                 .met()
-                .map(
-                    met ->
-                        "With inputs in these ranges and the error of the computation, "
-                            + chance(met))
+                .map(met -> "Of the joints as this shop welds them, " + chance(met))
                 .orElse(unasked()))
+        + shift()
         + study
             .process()
             .met()

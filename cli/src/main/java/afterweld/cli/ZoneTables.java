@@ -86,7 +86,7 @@ final class ZoneTables {
   /** The numbers of the states in the heads of {@link #lowest}. */
   String states() {
     return IntStream.range(0, stateCount())
-        .mapToObj(state -> (state + 1) + " " + profile.states().get(state))
+        .mapToObj(state -> (state + 1) + " " + profile.label(state))
         .collect(Collectors.joining(", "));
   }
 

@@ -48,6 +48,7 @@ class ProfileJsonTest {
         List.of(
             "title",
             "states",
+            "waiting_days",
             "stations",
             "zones",
             "weld_metal",

@@ -65,7 +65,9 @@ class ProfileTableTest {
   @Test
   void theLowestOfEachZoneStandsUnderItsState() {
     String text = metric();
-    assertTrue(flowing(text).contains("1 before welding, 2 as welded, 3 after heat treatment"));
+    assertTrue(
+        flowing(text)
+            .contains("1 before welding, 2 as welded (after 24 h), 3 after heat treatment"));
     List<String> heads = text.lines().filter(line -> line.contains("hardness (HV)")).toList();
     String head = heads.get(0);
     String row =
@@ -79,8 +81,8 @@ class ProfileTableTest {
     String text = flowing(metric());
     assertTrue(
         text.contains(
-            "as welded: lowest yield 110 MPa (94 to 132) in the annealed zone on both sides, 15.0"
-                + " mm from the weld centre, 40 % of before welding; there tensile strength 150"
+            "as welded (after 24 h): lowest yield 110 MPa (94 to 132) in the annealed zone on both"
+                + " sides, 15.0 mm from the weld centre, 40 % of before welding; there tensile strength 150"
                 + " MPa (128 to 180), hardness 48 HV (40 to 57)"),
         text);
     assertTrue(

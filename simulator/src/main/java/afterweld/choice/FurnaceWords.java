@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.section.BothUnits;
+import afterweld.section.TimeWords;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
@@ -13,23 +14,11 @@ import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.List;
-import java.util.Map;
 
 /** A furnace step in the words of the shop, metric with °F beside °C, every time as ordered. */
 final class FurnaceWords {
-  private static final int DECIMALS = 2;
   private static final double HOUR = 3600;
   private static final double ANNEAL_SLOW_UNTIL = 260 + UnitSystem.ZERO_CELSIUS;
-
-  /** Units from the longest; each is used from twice its length on. */
-  private static final List<Map.Entry<String, Double>> UNITS =
-      List.of(
-          Map.entry("days", 86400.0),
-          Map.entry("h", HOUR),
-          Map.entry("min", 60.0),
-          Map.entry("s", 1.0));
 
   private FurnaceWords() {}
 
@@ -115,20 +104,7 @@ final class FurnaceWords {
    * @param seconds s
    */
   static String time(double seconds) {
-    return UNITS.stream()
-        .filter(unit -> seconds >= 2 * unit.getValue() && exact(seconds / unit.getValue()))
-        .findFirst()
-        .map(unit -> rounded(seconds / unit.getValue()) + " " + unit.getKey())
-        .orElseGet(() -> rounded(seconds) + " s");
-  }
-
-  private static boolean exact(double value) {
-    double hundredths = 100 * value;
-    return Math.abs(hundredths - Math.rint(hundredths)) < 1e-6 * hundredths;
-  }
-
-  private static String rounded(double value) {
-    return plain(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+    return TimeWords.of(seconds);
   }
 
   private static String plain(BigDecimal value) {

@@ -167,7 +167,7 @@ public final class RequirementCheck {
             + " a gauge of "
             + BothUnits.gauge(joint.gauge())
             + " "
-            + profile.states().get(lastState());
+            + profile.label(lastState());
     return stands
         + lowestYield(units)
         + (requirement.hardness().isPresent()

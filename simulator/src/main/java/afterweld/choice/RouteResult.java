@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.joint.JointStrength;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -11,6 +12,7 @@ import java.util.stream.Collectors;
  *
  * @param name of the route
  * @param steps what the shop does, in order
+ * @param rest at room temperature between welding and the furnace, or until the test, s
  * @param treatment the furnace steps
  * @param joint the finished joint, dressed flush
  * @param lowestHardness HV, averaged over one thickness
@@ -25,6 +27,7 @@ import java.util.stream.Collectors;
 public record RouteResult(
     String name,
     List<String> steps,
+    double rest,
     List<FurnaceStep> treatment,
     JointStrength joint,
     double lowestHardness,
@@ -43,6 +46,26 @@ public record RouteResult(
     strengths = List.copyOf(strengths);
     constraints = List.copyOf(constraints);
     reasons = List.copyOf(reasons);
+  }
+
+  /** The same with more to say. */
+  RouteResult and(List<String> more) {
+    List<String> all = new ArrayList<>(reasons);
+    all.addAll(more);
+    return new RouteResult(
+        name,
+        steps,
+        rest,
+        treatment,
+        joint,
+        lowestHardness,
+        judgement,
+        strengths,
+        constraints,
+        shopSteps,
+        furnaceHours,
+        distortion,
+        all);
   }
 
   /** Whether no constraint rules it out. */

@@ -50,11 +50,13 @@ public record RouteStudy(
   public static RouteStudy of(
       WeldCase weldCase, JointSettings joint, Requirement requirement, RouteSettings settings) {
     RouteTrial trial = new RouteTrial(weldCase, joint, requirement, settings);
-    List<RouteTrial.Tried> tried =
+    List<RouteTrial.Tried> alone =
         Arrays.stream(RouteKind.values())
             .parallel()
             .flatMap(kind -> trial.of(kind).stream())
             .toList();
+    RouteResult leftAlone = alone.get(RouteKind.LEAVE.ordinal()).route();
+    List<RouteTrial.Tried> tried = alone.stream().map(one -> one.beside(leftAlone)).toList();
     List<RouteResult> routes = tried.stream().map(RouteTrial.Tried::route).toList();
     List<Shelf> shelf = Arrays.stream(SHELF_DAYS).parallel().mapToObj(trial::shelf).toList();
     return requirement.asksStrength()

@@ -25,7 +25,6 @@ import java.util.Optional;
 final class RouteTrial {
   private static final double DAY = 86400;
   private static final double HOUR = 3600;
-  private static final double SHELF_DEFAULT = 30 * DAY;
 
   private final WeldCase delivered;
   private final JointSettings jointSettings;
@@ -51,13 +50,18 @@ final class RouteTrial {
    *
    * @param choosable whether it may be the choice
    */
-  record Tried(RouteResult route, RequirementCheck check, boolean choosable) {}
+  record Tried(RouteResult route, RequirementCheck check, boolean choosable) {
+    Tried beside(RouteResult leftAlone) {
+      return new Tried(
+          route.and(RouteWords.weakerThan(leftAlone, route)), check, choosable);
+    }
+  }
 
   /** The joint left at room temperature for a number of days. */
   RouteStudy.Shelf shelf(double days) {
     WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
     return new RouteStudy.Shelf(
-        days, JointReport.finished(SectionSimulation.run(left), jointSettings.gauge()));
+        days, JointReport.finished(leftAlone(left), jointSettings.gauge()));
   }
 
   /** A route; empty if it does not exist for this case or only repeats another. */
@@ -74,18 +78,16 @@ final class RouteTrial {
       return Optional.empty();
     }
     List<FurnaceStep> steps = treatment.get();
-    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, waiting(steps))));
+    double rest = restBefore(steps);
+    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, rest)));
   }
 
   /**
-   * Time at room temperature after welding: as in the case where the route, like it, goes on to a
-   * furnace or does not, else the usual time of such a route.
+   * How long a route rests after welding: what the case says or takes, so that as welded is one
+   * state everywhere; a day before a furnace where the case names no furnace.
    */
-  private double waiting(List<FurnaceStep> steps) {
-    if (steps.isEmpty() == delivered.afterWeld().isEmpty()) {
-      return delivered.naturalAge();
-    }
-    return steps.isEmpty() ? SHELF_DEFAULT : DAY;
+  private double restBefore(List<FurnaceStep> steps) {
+    return steps.isEmpty() || !delivered.afterWeld().isEmpty() ? delivered.naturalAge() : DAY;
   }
 
   private WeldCase routeCase(Side left, Side right, List<FurnaceStep> steps, double naturalAge) {
@@ -108,8 +110,14 @@ final class RouteTrial {
     return found.map(side::inTemper);
   }
 
+  /** The weld left alone, at the stations of the case as written. */
+  private SectionProfile leftAlone(WeldCase weldCase) {
+    return SectionSimulation.run(weldCase.withAfterWeld(delivered.afterWeld())).asWelded();
+  }
+
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
-    SectionProfile profile = SectionSimulation.run(weldCase);
+    SectionProfile profile =
+        kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
     boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
     LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
@@ -118,6 +126,7 @@ final class RouteTrial {
         new RouteResult(
             kind.label(),
             RouteWords.steps(weldCase),
+            weldCase.naturalAge(),
             weldCase.afterWeld(),
             joint,
             lowest.of(Estimate::middle, Strength::hardness),

@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.section.AgedOnly;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
+import afterweld.section.TimeWords;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.Optional;
 final class RouteWords {
   /** From this share of the weights on a route counts as first in all of them. */
   private static final double ALWAYS = 0.995;
+  private static final double NOTICED = 0.995;
 
   private RouteWords() {}
 
@@ -44,6 +46,7 @@ final class RouteWords {
     WeldCase weldCase = profile.weldCase();
     List<String> reasons = new ArrayList<>();
     profile.warnings().stream()
+        .filter(warning -> AgedOnly.is(weldCase.afterWeld()))
         .filter(warning -> warning.code().equals(AgedOnly.CODE))
         .forEach(warning -> reasons.add(warning.text()));
     if (AgedOnly.is(weldCase.afterWeld()) && MagnesiumRule.rich(weldCase.filler())) {
@@ -62,6 +65,21 @@ final class RouteWords {
       }
     }
     return reasons;
+  }
+
+  /** Why a route that ages comes out weaker than the weld left alone; empty if it does not. */
+  static List<String> weakerThan(RouteResult leftAlone, RouteResult route) {
+    double alone = leftAlone.joint().tensile().orElse(Double.NaN);
+    double tensile = route.joint().tensile().orElse(Double.NaN);
+    boolean weaker = AgedOnly.is(route.treatment()) && tensile < NOTICED * alone;
+    return weaker && route.rest() < leftAlone.rest()
+        ? List.of(
+            "Weaker than left alone, since it is aged "
+                + TimeWords.of(route.rest())
+                + " after welding and the weld left alone has "
+                + TimeWords.of(leftAlone.rest())
+                + " to age at room temperature.")
+        : List.of();
   }
 
   /** Why no route is weighed against another where no strength is asked. */

@@ -16,23 +16,18 @@ import java.util.stream.IntStream;
  * <ul>
  *   <li>Weld metal: how it answers as deposited is not verified, and the model probably shows too
  *       much.
- *   <li>Metal beside the weld that was welded with its hardening needles (T6, T5) and softened at
- *       less than 480 °C: what the needles held lies in coarse precipitates, which ageing does not
- *       dissolve. A later pass of 320 to 480 °C coarsens again what an earlier one dissolved.
+ *   <li>Metal that was welded with its hardening needles (T6, T5) and that the weld annealed or
+ *       overaged: what the needles held lies in coarse precipitates, which ageing does not
+ *       dissolve ({@link ZoneRule}).
  * </ul>
  *
- * <p>Applied once, where strengths are computed, so that every reader gets the same number. The
- * temperatures are common practice (near the solvus of the coarse phases, and where they grow in
- * seconds); that T6 aged only stays near as welded is common practice too.
+ * <p>Applied once, where strengths are computed, so that every reader gets the same number. That T6
+ * which is only aged stays near as welded is common practice.
  */
 public final class AgedOnly {
   /** The code of the warning that it changed a number. */
   public static final String CODE = "aged-only";
 
-  /** Metal of a lower peak keeps its coarse precipitates, K. */
-  static final double DISSOLVES = 480 + UnitSystem.ZERO_CELSIUS;
-
-  private static final double COARSENS = 320 + UnitSystem.ZERO_CELSIUS;
   private static final int BEFORE_STEPS = 2;
   private static final int NEVER = -1;
   private static final double NOTICED = 1e-3;
@@ -59,21 +54,6 @@ public final class AgedOnly {
   public static boolean is(List<FurnaceStep> steps) {
     return steps.stream().noneMatch(SolutionTreat.class::isInstance)
         && steps.stream().anyMatch(Age.class::isInstance);
-  }
-
-  /**
-   * Whether metal that was welded with its needles and softened holds what they held in coarse
-   * precipitates.
-   *
-   * @param passPeaks peak temperature of each pass, K
-   */
-  static boolean coarse(List<Double> passPeaks) {
-    for (int pass = passPeaks.size() - 1; pass >= 0; pass--) {
-      if (passPeaks.get(pass) >= COARSENS) {
-        return passPeaks.get(pass) < DISSOLVES;
-      }
-    }
-    return true;
   }
 
   /**
@@ -114,13 +94,14 @@ public final class AgedOnly {
     String metal =
         (weld ? "weld metal" : "")
             + (weld && beside ? " and " : "")
-            + (beside
-                ? "metal that the weld softened at less than " + BothUnits.temperature(DISSOLVES)
-                : "");
+            + (beside ? "metal beside it that the weld annealed or overaged" : "");
     String why =
         (weld ? "how weld metal answers to ageing is not verified" : "")
             + (weld && beside ? ", and " : "")
-            + (beside ? "ageing does not dissolve the coarse precipitates beside it" : "");
+            + (beside
+                ? "ageing does not dissolve the coarse precipitates of metal that stayed under "
+                    + BothUnits.temperature(ZoneRule.DISSOLVES)
+                : "");
     return new Warning(
         CODE,
         "Aged without solution treatment: "

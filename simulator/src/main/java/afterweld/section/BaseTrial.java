@@ -14,8 +14,7 @@ public final class BaseTrial {
     List<Strength> strengths =
         SectionMetal.base(side)
             .follow(
-                new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness()).of(steps))
-            .strengths();
+                new FurnaceHistory(side.alloy(), side.temper().name(), side.thickness()).of(steps));
     return strengths.get(strengths.size() - 1);
   }
 }

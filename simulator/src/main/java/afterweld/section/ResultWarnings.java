@@ -65,8 +65,8 @@ final class ResultWarnings {
       warnings.add(
           new Warning(
               "ages-again",
-              "Metal welded in T4 or T1 that lost only its clusters counts as solutionized: it ages"
-                  + " again by itself."));
+              "Metal that was welded in T4 or T1 and is solutionized by the weld ages again by"
+                  + " itself."));
     }
   }
 

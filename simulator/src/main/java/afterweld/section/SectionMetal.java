@@ -28,7 +28,8 @@ import java.util.function.Function;
  * @param before state in which the metal enters the weld: the base temper, or weld metal as
  *     solidified
  * @param strength strength of a state
- * @param zone zone by the states before welding and right after cooling
+ * @param zone what it is called, if the weld changed it, by the states before welding and right after
+ *     cooling
  */
 record SectionMetal<S extends State>(
     Metallurgy<S> metallurgy,
@@ -50,14 +51,11 @@ record SectionMetal<S extends State>(
   private static SectionMetal<?> hardenedByWork(Side side) {
     StoredWorkModel model = StoredWorkModel.of(side.alloy(), side.temper());
     StoredWorkStrength strength = StoredWorkStrength.of(side.alloy());
-    StoredWorkState start = model.start(CAST_START);
-    double yieldBefore = strength.of(start).yield();
     return new SectionMetal<>(
         model,
-        start,
+        model.start(CAST_START),
         strength::of,
-        (before, cooled) ->
-            ZoneRule.recrystallization(cooled, yieldBefore, strength.of(cooled).yield()));
+        (before, cooled) -> ZoneRule.recrystallization(cooled));
   }
 
   private static SectionMetal<?> hardenedByHeat(Side side) {
@@ -104,15 +102,15 @@ record SectionMetal<S extends State>(
   }
 
   /**
-   * Follows the metal through its thermal history.
+   * Strengths after each history of the metal; the first is right after the weld has cooled.
    *
-   * @param histories one after the other; a state is kept after each
+   * @param histories one after the other
    */
-  Track follow(List<TemperatureHistory> histories) {
+  List<Strength> follow(List<TemperatureHistory> histories) {
     Trail<S> cooled = cooledAfter(histories.get(0));
     List<Strength> strengths = new ArrayList<>(List.of(cooled.strength()));
     strengths.addAll(cooled.strengthsAlong(histories.subList(1, histories.size())));
-    return new Track(strengths, cooled.zone());
+    return strengths;
   }
 
   /** The metal before welding. */
@@ -124,12 +122,4 @@ record SectionMetal<S extends State>(
   Trail<S> cooledAfter(TemperatureHistory welding) {
     return new Trail<>(this, metallurgy.advance(before, welding));
   }
-
-  /**
-   * What became of one station.
-   *
-   * @param strengths after each history, in order; the first is right after the weld has cooled
-   * @param zone by the state right after the weld has cooled
-   */
-  record Track(List<Strength> strengths, Zone zone) {}
 }

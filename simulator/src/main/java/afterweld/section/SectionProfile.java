@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The main result: what is left across the weld in every state, with all that a reader needs to
@@ -42,6 +43,40 @@ public record SectionProfile(
     tellingCycles = List.copyOf(tellingCycles);
     warnings = List.copyOf(warnings);
     cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A state's name for people: as welded with the time at room temperature since, without which its
+   * numbers say nothing.
+   */
+  public String label(int state) {
+    return state == 1
+        ? states.get(1) + " (after " + TimeWords.of(weldCase.naturalAge()) + ")"
+        : states.get(state);
+  }
+
+  /** The names of all states for people. */
+  public List<String> labels() {
+    return IntStream.range(0, states.size()).mapToObj(this::label).toList();
+  }
+
+  /**
+   * The same weld with nothing after it, at the same stations: where they stand depends a little on
+   * the treatment, and as welded must be one number. The warnings stay those of the whole.
+   */
+  public SectionProfile asWelded() {
+    return new SectionProfile(
+        weldCase.withAfterWeld(List.of()),
+        soundness,
+        states.subList(0, 2),
+        stations.stream().map(Station::asWelded).toList(),
+        zones.stream().map(ZoneSpan::asWelded).toList(),
+        weldMetal,
+        passes,
+        tellingCycles,
+        softening,
+        warnings,
+        cautions);
   }
 
   /** The same profile with other values at its stations. */

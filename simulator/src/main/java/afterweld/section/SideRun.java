@@ -97,8 +97,7 @@ final class SideRun {
   private boolean heldBack(WeldMemory.Welded welded) {
     return switch (zone(welded)) {
       case FUSION -> true;
-      case SOLUTIONIZED, ANNEALED, OVERAGED ->
-          base.hasNeedles() && AgedOnly.coarse(welded.heat().passPeaks());
+      case ANNEALED, OVERAGED -> base.hasNeedles();
       default -> false;
     };
   }
@@ -121,8 +120,13 @@ final class SideRun {
     if (welded.heat().melted()) {
       return Zone.FUSION;
     }
-    return welded.heat().peakTemperature() >= solidus
-        ? Zone.PARTIALLY_MELTED
-        : welded.trail().zone();
+    if (welded.heat().peakTemperature() >= solidus) {
+      return Zone.PARTIALLY_MELTED;
+    }
+    List<Strength> asWelded = welded.trail().strengthsAlong(afterwards.subList(0, 1));
+    return ZoneRule.of(
+        welded.trail().zoneIfChanged(),
+        welded.heat().passPeaks(),
+        List.of(base.strengthBefore(), asWelded.get(0)));
   }
 }

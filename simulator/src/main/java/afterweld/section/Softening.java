@@ -14,8 +14,6 @@ import java.util.function.Predicate;
  * @param right side
  */
 public record Softening(OfSide left, OfSide right) {
-  private static final double SHARE = 0.02;
-
   /**
    * Of one side.
    *
@@ -78,7 +76,7 @@ public record Softening(OfSide left, OfSide right) {
     double outside = loss(sound.strengths());
     double hot = softened.heat().peakTemperature();
     double cool = sound.heat().peakTemperature();
-    return cool + (SHARE - outside) / (inside - outside) * (hot - cool);
+    return cool + (ZoneRule.UNCHANGED_YIELD - outside) / (inside - outside) * (hot - cool);
   }
 
   private static double loss(List<Strength> strengths) {

@@ -18,6 +18,10 @@ public record Station(
     estimates = List.copyOf(estimates);
   }
 
+  Station asWelded() {
+    return new Station(distance, place, zone, peakTemperature, estimates.subList(0, 2));
+  }
+
   /** Which metal the station lies in. */
   public enum Place {
     LEFT("left"),

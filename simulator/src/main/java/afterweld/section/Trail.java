@@ -86,8 +86,8 @@ final class Trail<S extends State> {
     return TemperatureHistory.of(times, temperatures);
   }
 
-  /** The zone, if here is where the metal has cooled after welding. */
-  Zone zone() {
+  /** The zone that the weld made of it, if it changed it and here is where it has cooled. */
+  Zone zoneIfChanged() {
     return metal.zone().apply(metal.before(), state);
   }
 }

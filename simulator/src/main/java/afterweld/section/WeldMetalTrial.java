@@ -54,7 +54,7 @@ public final class WeldMetalTrial {
    */
   public Result of(Composition metal) {
     List<Strength> strengths =
-        agedOnly.held(SectionMetal.weld(metal).follow(histories).strengths());
+        agedOnly.held(SectionMetal.weld(metal).follow(histories));
     return new Result(
         strengths.get(1), overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }
@@ -66,7 +66,7 @@ public final class WeldMetalTrial {
    */
   public Strength base(Side side) {
     List<Strength> strengths =
-        SectionMetal.base(side).follow(histories.subList(1, histories.size())).strengths();
+        SectionMetal.base(side).follow(histories.subList(1, histories.size()));
     return strengths.get(strengths.size() - 1);
   }
 

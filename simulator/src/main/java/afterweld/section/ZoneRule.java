@@ -2,27 +2,32 @@ package afterweld.section;
 
 import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.StoredWorkState;
-import afterweld.strength.PrecipitateStrength;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a place beside the weld is named from what the weld did to it: the state right after cooling
- * against the state before. Thresholds stand here and nowhere else (assumed; chosen so that the
- * names mean what the trade means by them).
+ * How a place beside the weld is named from what the weld did to it. Thresholds stand here and
+ * nowhere else (assumed; chosen so that the names mean what the trade means by them).
  *
- * <p>Far out, where needles dissolve but the visit is too short for coarse phases to grow, little
- * precipitate is left as well. That is not the metal the trade calls solutionized: going outwards,
- * once a place is annealed or overaged, no place beyond it is. Annealed metal (O) that only lost
- * some of its coarse precipitate and became no softer is base still.
+ * <p>Base ends where the yield as welded, waiting time included, is over 2 % below that before
+ * welding; what lies nearer the weld has another name, whatever its yield came back to. Metal is
+ * solutionized only where the last pass that counts took it above 480 °C (common practice: above
+ * about 480 to 500 °C) and it stayed in solution: at 320 to 480 °C coarse precipitates grow in the
+ * seconds of a pass. So a T4 start has the order of a T6 start: solutionized, annealed, base.
+ *
+ * <p>Going outwards the names follow their order: once a place is annealed, no place beyond it is
+ * solutionized.
  */
 final class ZoneRule {
   /** A yield loss under this share is no loss. */
-  private static final double UNCHANGED_YIELD = 0.02;
+  static final double UNCHANGED_YIELD = 0.02;
 
-  /** A loss of precipitate under this share of the hardening solute is no loss. */
-  private static final double UNCHANGED_PRECIPITATE = 0.05;
+  /** Metal of a lower peak keeps its coarse precipitates, K. */
+  static final double DISSOLVES = 480 + UnitSystem.ZERO_CELSIUS;
+
+  /** From this peak on, coarse precipitates grow in the seconds of a pass, K. */
+  private static final double COARSENS = 320 + UnitSystem.ZERO_CELSIUS;
 
   /**
    * With at most this share of the hardening solute in precipitates the metal counts as dissolved.
@@ -42,32 +47,47 @@ final class ZoneRule {
     return state.needleUnits() >= NO_NEEDLES * state.hardeningSolute();
   }
 
-  /** Zone of a heat-treatable metal outside the fusion line and the solidus. */
+  /** What heat-treatable metal is called that the weld changed. */
   static Zone precipitation(PrecipitateState before, PrecipitateState cooled) {
-    double solute = before.hardeningSolute();
-    if (keptStrength(before, cooled)
-        && before.totalUnits() - cooled.totalUnits() <= UNCHANGED_PRECIPITATE * solute) {
-      return Zone.BASE;
-    }
-    boolean dissolved = cooled.totalUnits() <= DISSOLVED * solute;
-    boolean noNeedlesBefore = !hasNeedles(before);
-    if (noNeedlesBefore && !dissolved && keptStrength(before, cooled)) {
-      return Zone.BASE;
-    }
     boolean needlesGone =
-        noNeedlesBefore || cooled.needleUnits() < NEEDLES_LEFT * before.needleUnits();
+        !hasNeedles(before) || cooled.needleUnits() < NEEDLES_LEFT * before.needleUnits();
     if (!needlesGone) {
       return Zone.OVERAGED;
     }
+    boolean dissolved = cooled.totalUnits() <= DISSOLVED * before.hardeningSolute();
     return dissolved ? Zone.SOLUTIONIZED : Zone.ANNEALED;
   }
 
-  /** Zone of a work-hardened metal outside the fusion line and the solidus. */
-  static Zone recrystallization(StoredWorkState cooled, double yieldBefore, double yieldCooled) {
-    if (yieldCooled >= (1 - UNCHANGED_YIELD) * yieldBefore) {
-      return Zone.BASE;
-    }
+  /** What work-hardened metal is called that the weld changed. */
+  static Zone recrystallization(StoredWorkState cooled) {
     return cooled.recrystallized() > 0.5 ? Zone.RECRYSTALLIZED : Zone.RECOVERED;
+  }
+
+  /**
+   * Zone of a place outside the fusion line and the solidus.
+   *
+   * @param changed what its state is called if the weld changed it
+   * @param passPeaks peak temperature of each pass, K
+   * @param strengths before welding and as welded
+   */
+  static Zone of(Zone changed, List<Double> passPeaks, List<Strength> strengths) {
+    Zone named = changed == Zone.SOLUTIONIZED && coarse(passPeaks) ? Zone.ANNEALED : changed;
+    return named == Zone.SOLUTIONIZED || softer(strengths) ? named : Zone.BASE;
+  }
+
+  /**
+   * Whether the passes left coarse precipitates: the last one of 320 °C or more did not reach 480
+   * °C, or none reached 320 °C.
+   *
+   * @param passPeaks peak temperature of each pass, K
+   */
+  static boolean coarse(List<Double> passPeaks) {
+    for (int pass = passPeaks.size() - 1; pass >= 0; pass--) {
+      if (passPeaks.get(pass) >= COARSENS) {
+        return passPeaks.get(pass) < DISSOLVES;
+      }
+    }
+    return true;
   }
 
   /** Whether metal with these strengths before welding and as welded became softer. */
@@ -75,21 +95,19 @@ final class ZoneRule {
     return strengths.get(1).yield() < (1 - UNCHANGED_YIELD) * strengths.get(0).yield();
   }
 
-  private static boolean keptStrength(PrecipitateState before, PrecipitateState cooled) {
-    double yieldBefore = PrecipitateStrength.of(before).yield();
-    return PrecipitateStrength.of(cooled).yield() >= (1 - UNCHANGED_YIELD) * yieldBefore;
-  }
-
-  /**
-   * The stations of one side, nearest the weld first, with no solutionized metal beyond softened.
-   */
+  /** The stations of one side, nearest the weld first, their names in order outwards. */
   static List<StationRun> inOrder(List<StationRun> outwards) {
-    List<StationRun> ordered = new ArrayList<>();
-    boolean softened = false;
-    for (StationRun run : outwards) {
-      softened |= run.zone() == Zone.ANNEALED || run.zone() == Zone.OVERAGED;
-      boolean beyond = softened && run.zone() == Zone.SOLUTIONIZED;
-      ordered.add(beyond ? run.inZone(Zone.ANNEALED) : run);
+    List<StationRun> ordered = new ArrayList<>(outwards);
+    for (int i = ordered.size() - 2; i >= 0; i--) {
+      if (ordered.get(i).zone() == Zone.BASE) {
+        ordered.set(i, ordered.get(i).inZone(ordered.get(i + 1).zone()));
+      }
+    }
+    for (int i = 1; i < ordered.size(); i++) {
+      Zone inner = ordered.get(i - 1).zone();
+      if (ordered.get(i).zone().compareTo(inner) < 0) {
+        ordered.set(i, ordered.get(i).inZone(inner));
+      }
     }
     return ordered;
   }

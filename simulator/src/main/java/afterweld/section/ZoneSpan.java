@@ -17,4 +17,8 @@ public record ZoneSpan(
   public ZoneSpan {
     lowestHardness = List.copyOf(lowestHardness);
   }
+
+  ZoneSpan asWelded() {
+    return new ZoneSpan(zone, place, from, to, lowestHardness.subList(0, 2));
+  }
 }

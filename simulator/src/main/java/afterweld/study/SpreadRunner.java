@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
+import afterweld.joint.JointReport;
 import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.NearbySections;
@@ -9,7 +10,6 @@ import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
-import afterweld.section.Zone;
 import afterweld.strength.ModelError;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadStudy.Influence;
@@ -34,14 +34,14 @@ import java.util.stream.IntStream;
  * that a thousand cost little more memory than ten; the draws belong to a run's number, so that the
  * result is the same on any number of threads.
  *
- * <p>The model's error is one standard normal draw for the whole section (70 % of the variance) and
- * one for each zone (30 %), times the standard deviation that the error band of the place stands
- * for ({@link ErrorBand}: nine values of ten of a normal distribution): a model that is off in
- * yield is taken to be off alike in hardness and tensile strength [assumed].
+ * <p>The model's error is one standard normal draw for the joint as a whole, as it was measured on
+ * joints, times the standard deviation that the error band of the place stands for ({@link
+ * ErrorBand}: nine values of ten of a normal distribution). So the middle of the joints is the
+ * prediction, and a model that is off in yield is taken to be off alike in hardness and tensile
+ * strength [assumed]. Where every input is held, the section is that of the case itself, with its
+ * printed bands, so that the chance is that of every other command.
  */
 public final class SpreadRunner {
-  private static final double COMMON = Math.sqrt(0.7);
-  private static final double BY_ZONE = Math.sqrt(0.3);
   private static final double LEAST_FACTOR = 0.2;
   private static final double HIGHEST_HARDNESS = 260;
   private static final double HARDNESS_STEP = 0.1;
@@ -59,6 +59,8 @@ public final class SpreadRunner {
   private final double[][] shares;
   private final ModelError error = ModelError.standard();
   private final NearbySections nearby;
+  private final SectionProfile section;
+  private final boolean held;
   private final double[] distances;
   private final JointRun[] process;
   private final JointRun[] total;
@@ -78,12 +80,11 @@ public final class SpreadRunner {
     this.runs = runs;
     this.seed = seed;
     this.inputs = SpreadInputs.of(weldCase, settings);
-    this.shares = LatinHypercube.shares(runs, inputs.size() + 1 + Zone.values().length, seed);
+    this.shares = LatinHypercube.shares(runs, inputs.size() + 1, seed);
     this.nearby = NearbySections.to(weldCase);
-    this.distances =
-        SectionSimulation.run(weldCase).stations().stream()
-            .mapToDouble(Station::distance)
-            .toArray();
+    this.section = SectionSimulation.run(weldCase);
+    this.held = inputs.stream().allMatch(UncertainInput::held);
+    this.distances = section.stations().stream().mapToDouble(Station::distance).toArray();
     this.process = new JointRun[runs];
     this.total = new JointRun[runs];
     this.melts = new boolean[runs];
@@ -125,11 +126,10 @@ public final class SpreadRunner {
   private void simulate(int run) {
     WeldCase drawn = weldCase;
     for (int input = 0; input < inputs.size(); input++) {
-      UncertainInput spread = inputs.get(input);
-      drawn = spread.change().apply(drawn, spread.spread().quantile().at(shares[input][run]));
+      drawn = inputs.get(input).at(drawn, shares[input][run]);
     }
     try {
-      count(run, drawn, nearby.of(drawn));
+      count(run, drawn, held ? section : nearby.of(drawn));
     } catch (HeatInputException noWeld) {
       process[run] = null;
     }
@@ -138,7 +138,9 @@ public final class SpreadRunner {
   private void count(int run, WeldCase drawn, SectionProfile profile) {
     SectionReading predicted = new SectionReading(profile);
     SectionReading exact = predicted.exact();
-    SectionReading off = predicted.changed((zone, estimate) -> withError(estimate, zone, run));
+    double deviations =
+        Distribution.standardNormal().quantile().at(shares[inputs.size()][run]);
+    SectionReading off = predicted.changed((zone, estimate) -> withError(estimate, deviations));
     tallies[0].addAll(exact.at(distances, Strength::hardness));
     tallies[1].addAll(exact.at(distances, Strength::yield));
     tallies[2].addAll(off.at(distances, Strength::hardness));
@@ -148,8 +150,7 @@ public final class SpreadRunner {
     total[run] = JointRun.of(off, gauge, requirement);
   }
 
-  private Strength withError(Estimate estimate, Zone zone, int run) {
-    double deviations = COMMON * normal(0, run) + BY_ZONE * normal(1 + zone.ordinal(), run);
+  private static Strength withError(Estimate estimate, double deviations) {
     return new Strength(
         off(estimate, Strength::yield, deviations),
         off(estimate, Strength::tensile, deviations),
@@ -162,10 +163,6 @@ public final class SpreadRunner {
     double low = quantity.applyAsDouble(estimate.low());
     double deviation = (middle - low) / ErrorBand.DEVIATIONS;
     return Math.max(LEAST_FACTOR * middle, middle + deviations * deviation);
-  }
-
-  private double normal(int part, int run) {
-    return Distribution.standardNormal().quantile().at(shares[inputs.size() + part][run]);
   }
 
   private static boolean melts(WeldCase drawn, SectionProfile profile) {
@@ -181,10 +178,11 @@ public final class SpreadRunner {
       throw new HeatInputException("bead_width", "no draw of the spread makes a weld");
     }
     int unsound = (int) IntStream.of(kept).filter(run -> !process[run].sound()).count();
-    if (unsound == kept.length) {
-      throw new HeatInputException("bead_width", "no draw of the spread makes a sound joint");
-    }
+    View total = view(kept, this.total, true);
     return new SpreadStudy(
+        section,
+        JointReport.finished(section, gauge),
+        shift(total.tensile().p50()),
         runs,
         seed,
         runs - kept.length,
@@ -192,10 +190,32 @@ public final class SpreadRunner {
         inputs,
         error,
         view(kept, process, false),
-        view(kept, total, true),
+        total,
         bands(),
         meltingPossible(kept),
         requirement);
+  }
+
+  private Optional<MedianShift> shift(double middle) {
+    double predicted = JointRun.of(new SectionReading(section).exact(), gauge, requirement).tensile();
+    return Double.isFinite(predicted) && Double.isFinite(middle)
+        ? Optional.of(
+            MedianShift.of(
+                new MedianShift(predicted, middle, List.of()),
+                weldCase,
+                inputs,
+                seed,
+                this::tensile))
+        : Optional.empty();
+  }
+
+  private double tensile(WeldCase drawn) {
+    try {
+      return JointRun.of(new SectionReading(nearby.of(drawn)).exact(), gauge, Requirement.NONE)
+          .tensile();
+    } catch (HeatInputException noWeld) {
+      return Double.NaN;
+    }
   }
 
   private Optional<Share> meltingPossible(int[] kept) {
@@ -236,7 +256,8 @@ public final class SpreadRunner {
                 .count(),
         predicted ? places(kept, joints) : Map.of(),
         new Share(
-            (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(), kept.length),
+            (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(),
+            Math.max(1, kept.length)),
         met(all, joints, predicted, JointRun::met),
         met(all, joints, predicted, JointRun::strengthsMet),
         predicted ? "joint tensile strength" : "lowest hardness",

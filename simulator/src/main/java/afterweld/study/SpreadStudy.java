@@ -1,6 +1,11 @@
 package afterweld.study;
 
+import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
+import afterweld.joint.JointStrength;
+import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
 import afterweld.strength.ModelError;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +16,9 @@ import java.util.Optional;
  * through the whole chain from arc to tension test. SI units; all values are of the last state,
  * dressed flush.
  *
+ * @param section of the case as written, which every other command shows
+ * @param joint of that section, dressed flush in the last state
+ * @param shift how far the middle of the joints lies from that joint; empty if not predicted
  * @param runs joints simulated
  * @param seed of the draws
  * @param leftOut draws that make no weld (a width the arc cannot melt, say), left out of the rest
@@ -25,6 +33,9 @@ import java.util.Optional;
  * @param requirement what is asked
  */
 public record SpreadStudy(
+    SectionProfile section,
+    JointStrength joint,
+    Optional<MedianShift> shift,
     int runs,
     long seed,
     int leftOut,
@@ -46,6 +57,11 @@ public record SpreadStudy(
   public SpreadStudy {
     inputs = List.copyOf(inputs);
     stations = List.copyOf(stations);
+  }
+
+  /** How the requirement stands for the case as written, its reasons in a system of units. */
+  public Judgement judgement(UnitSystem units) {
+    return RequirementCheck.of(section, joint, requirement).judgement(units);
   }
 
   /**

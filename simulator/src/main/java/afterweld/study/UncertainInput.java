@@ -17,4 +17,16 @@ public record UncertainInput(
     String group,
     String words,
     Distribution spread,
-    BiFunction<WeldCase, Double, WeldCase> change) {}
+    BiFunction<WeldCase, Double, WeldCase> change) {
+  private static final double END = 0.01;
+
+  /** A case with the input where a share (0 to 1) of the draws lie below it. */
+  WeldCase at(WeldCase weldCase, double share) {
+    return change.apply(weldCase, spread.quantile().at(share));
+  }
+
+  /** Whether it does not vary. */
+  boolean held() {
+    return spread.quantile().at(END) == spread.quantile().at(1 - END);
+  }
+}

@@ -35,6 +35,7 @@ class RouteRankingTest {
         new RouteResult(
             name,
             List.of(),
+            0,
             List.of(),
             joint,
             Double.NaN,

@@ -130,6 +130,30 @@ class RouteStudyTest {
   }
 
   @Test
+  void asWeldedIsOneStateEverywhereAndAWeakerAgedRouteSaysWhy() {
+    WeldCase alone = Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.4)).weldCase();
+    RouteStudy study =
+        RouteStudy.of(alone, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+    JointStrength profile =
+        JointReport.finished(SectionSimulation.run(alone), JointSettings.DEFAULT.gauge());
+    RouteResult left = route(study, RouteKind.LEAVE);
+    RouteResult aged = route(study, RouteKind.AGE);
+    assertEquals(profile.tensile().orElseThrow(), left.joint().tensile().orElseThrow(), 1);
+    assertEquals(alone.naturalAge(), left.rest(), 0);
+    assertEquals(86400, aged.rest(), 0);
+    assertTrue(aged.joint().tensile().orElseThrow() < left.joint().tensile().orElseThrow());
+    assertTrue(
+        aged.reasons().stream().anyMatch(said -> said.contains("24 h") && said.contains("30 days")),
+        aged.reasons().toString());
+
+    WeldCase own =
+        alone.change().naturalAge(2 * 86400.0).afterWeld(aged.treatment()).done();
+    RouteStudy other =
+        RouteStudy.of(own, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+    other.routes().forEach(route -> assertEquals(2 * 86400.0, route.rest(), 0, route.name()));
+  }
+
+  @Test
   void bothBasesAreNamedAndAskedForInTheirTemper() {
     WeldCase two =
         Cases.butt("5083", "H116")

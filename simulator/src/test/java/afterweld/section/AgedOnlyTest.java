@@ -49,7 +49,7 @@ class AgedOnlyTest {
     // Common practice: T6 that is only aged after welding stays near as welded beside the weld.
     for (Station station : FROM_T6.stations()) {
       boolean softened = station.zone() != Zone.BASE && station.zone() != Zone.PARTIALLY_MELTED;
-      if (softened && station.peakTemperature() < AgedOnly.DISSOLVES) {
+      if (softened && station.peakTemperature() < ZoneRule.DISSOLVES) {
         assertFalse(gains(station), station.zone() + " of " + station.peakTemperature() + " K");
       }
       assertFalse(station.zone() == Zone.FUSION && gains(station), "weld metal");
@@ -62,7 +62,7 @@ class AgedOnlyTest {
     assertTrue(
         FROM_T6.stations().stream()
             .filter(station -> station.zone() == Zone.SOLUTIONIZED)
-            .filter(station -> station.peakTemperature() > AgedOnly.DISSOLVES)
+            .filter(station -> station.peakTemperature() > ZoneRule.DISSOLVES)
             .allMatch(AgedOnlyTest::gains));
     assertTrue(
         FROM_T4.stations().stream()
@@ -117,9 +117,9 @@ class AgedOnlyTest {
 
   @Test
   void aLaterPassCoarsensWhatAnEarlierOneDissolved() {
-    assertTrue(AgedOnly.coarse(List.of(800.0, 700.0)));
-    assertTrue(AgedOnly.coarse(List.of(550.0)));
-    assertFalse(AgedOnly.coarse(List.of(700.0, 800.0)));
-    assertFalse(AgedOnly.coarse(List.of(800.0, 400.0)));
+    assertTrue(ZoneRule.coarse(List.of(800.0, 700.0)));
+    assertTrue(ZoneRule.coarse(List.of(550.0)));
+    assertFalse(ZoneRule.coarse(List.of(700.0, 800.0)));
+    assertFalse(ZoneRule.coarse(List.of(800.0, 400.0)));
   }
 }

@@ -106,7 +106,7 @@ class WholeChainTest {
   }
 
   private static Strength last(SectionMetal<?> metal, List<TemperatureHistory> histories) {
-    List<Strength> strengths = metal.follow(histories).strengths();
+    List<Strength> strengths = metal.follow(histories);
     return strengths.get(strengths.size() - 1);
   }
 

@@ -5,13 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
+import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
+import afterweld.joint.JointStrength;
 import afterweld.material.Element;
 import afterweld.section.Cases;
 import afterweld.section.Estimate;
+import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.section.Zone;
 import afterweld.strength.ModelError;
@@ -27,8 +32,10 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadRunnerTest {
@@ -144,10 +151,62 @@ class SpreadRunnerTest {
   void withoutSpreadAllJointsAreTheCase() {
     WeldCase calibrated = ofWidth(AS_WELDED);
     SpreadStudy study = SpreadRunner.run(calibrated, GAUGE, ASKED, NO_SPREAD, () -> {});
-    JointRun own = joint(SectionSimulation.runThin(calibrated));
+    JointRun own = joint(SectionSimulation.run(calibrated));
     assertEquals(own.tensile(), study.process().tensile().p5(), 1e-6 * own.tensile());
     assertEquals(own.tensile(), study.process().tensile().p95(), 1e-6 * own.tensile());
     assertTrue(study.process().firstOrder().isEmpty());
+  }
+
+  static Stream<WeldCase> heldCases() {
+    Cases butt = Cases.butt("6061", "T6");
+    return Stream.of(
+        AS_WELDED,
+        ofWidth(AS_WELDED),
+        butt.withFiller(new FillerChoice(butt.filler().alloy(), 0.4, 0.25, 0.55, false, 0.5))
+            .weldCase(),
+        butt.withFiller(Cases.filler("4643", 0.3)).then(Cases.fullTreatment("6061")).weldCase());
+  }
+
+  /** One model, one chance: with every input held a spread is the printed band, drawn. */
+  @ParameterizedTest
+  @MethodSource("heldCases")
+  void withEveryInputHeldTheMiddleIsThePredictionAndTheChanceTheProfiles(WeldCase weldCase) {
+    SectionProfile section = SectionSimulation.run(weldCase);
+    JointStrength own = JointReport.finished(section, GAUGE);
+    double tensile = own.tensile().orElseThrow();
+    Requirement asked =
+        new Requirement(
+            OptionalDouble.empty(),
+            OptionalDouble.of(0.95 * tensile),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty());
+    SpreadStudy study = SpreadRunner.run(weldCase, GAUGE, asked, noSpread(200), () -> {});
+    assertEquals(tensile, study.total().tensile().p50(), 0.02 * tensile);
+    assertFalse(study.shift().orElseThrow().noticed());
+    double chance =
+        RequirementCheck.of(section, own, asked).judgement(UnitSystem.METRIC)
+            .chance()
+            .orElseThrow();
+    Share met = study.total().met().orElseThrow();
+    assertTrue(met.low() <= chance && chance <= met.high(), chance + " against " + met);
+    assertEquals(chance, study.judgement(UnitSystem.METRIC).chance().orElseThrow(), 0);
+  }
+
+  /** Less dilution of 4043 leaves weld metal without the magnesium that ages. */
+  @Test
+  void anInputThatPullsTheMiddleIsNamed() {
+    MedianShift shift =
+        MedianShift.of(
+            new MedianShift(200e6, 180e6, List.of()),
+            AS_WELDED,
+            SpreadInputs.of(AS_WELDED, SpreadSettings.DEFAULT),
+            1,
+            drawn -> 500e6 * drawn.filler().dilution());
+    assertTrue(shift.noticed());
+    assertTrue(
+        shift.pulls().stream().allMatch(pull -> pull.input().equals("dilution")),
+        shift.toString());
   }
 
   /**

@@ -79,7 +79,7 @@ public final class ProfileReport {
     values.put("stress", units.stressUnit());
     values.put("length", units.lengthUnit());
     values.put("temperature", units.temperatureUnit());
-    values.put("states", profile.states());
+    values.put("states", profile.labels());
     values.put("hasJoint", profile.soundness().sound());
     values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
     values.put("gauge", BothUnits.gauge(joint.finished().gauge()));
@@ -194,7 +194,7 @@ public final class ProfileReport {
   }
 
   private String answer(JointStrength strength) {
-    String state = profile.states().get(strength.state());
+    String state = profile.label(strength.state());
     String head = Character.toUpperCase(state.charAt(0)) + state.substring(1);
     return strength
         .middle()
@@ -233,7 +233,7 @@ public final class ProfileReport {
 
   private Map<String, String> jointRow(JointStrength strength) {
     return Map.of(
-        "state", profile.states().get(strength.state()),
+        "state", profile.label(strength.state()),
         "bead", strength.bead().label(),
         "proof", stress(strength.proof()),
         "overTwoInches",
@@ -343,7 +343,7 @@ public final class ProfileReport {
   private Map<String, String> memberRow(MemberReport member, MemberReport.State state) {
     Optional<MemberReport.Codes> codes = member.codesFor(state);
     return Map.of(
-        "state", profile.states().get(state.state()),
+        "state", profile.label(state.state()),
         "proof", force(state.proofForce()),
         "greatest", force(state.greatestForce()),
         "reach", OutputQuantity.DISTANCE.text(units, state.equivalentReach()),

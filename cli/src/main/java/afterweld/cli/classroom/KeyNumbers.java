@@ -33,7 +33,7 @@ final class KeyNumbers {
   /** Rows of group, key, name, unit and value. */
   List<Map<String, Object>> rows() {
     for (int state = 1; state < profile.states().size(); state++) {
-      rowsOf(state, profile.states().get(state), state == 1 ? "_welded" : "_treated");
+      rowsOf(state, profile.label(state), state == 1 ? "_welded" : "_treated");
     }
     String weld = "the weld";
     row(weld, "softened_width", "softened width", "mm", affectedWidth(profile) * 1e3);

@@ -19,6 +19,8 @@ import java.util.stream.IntStream;
 
 /** A section for the page: columns of numbers in metric units with all their digits. */
 final class SectionAnswer {
+  private static final double DAY = 86400;
+
   private final SectionProfile profile;
 
   SectionAnswer(SectionProfile profile) {
@@ -29,6 +31,7 @@ final class SectionAnswer {
   Map<String, Object> keys() {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("states", profile.states());
+    json.put("waiting_days", profile.weldCase().naturalAge() / DAY);
     json.put("distance_mm", column(station -> station.distance() * 1e3));
     json.put("zone", profile.stations().stream().map(s -> s.zone().label()).toList());
     json.put("peak_temperature_C", column(s -> METRIC.temperature(s.peakTemperature())));
