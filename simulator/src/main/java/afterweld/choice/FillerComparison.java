@@ -1,16 +1,17 @@
 package afterweld.choice;
 
-import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
+import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.WeldPool;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,10 +30,10 @@ import java.util.function.ToDoubleFunction;
  * @param options allowed ones first, the guides' first choice first among them
  * @param usual what the guides say for the pair
  * @param purpose what the filler is chosen for
- * @param treatment the steps the strengths after treatment are computed for; empty if none hardens
+ * @param treatment the steps the strengths after treatment are computed for; empty if none serves
  * @param ownTreatment whether the case names them itself
  * @param baseWelded yield of the weaker base as delivered, Pa
- * @param baseTreated yield of the weaker base after the treatment, Pa
+ * @param baseTreated the same after the treatment, of the bases that harden, Pa
  * @param choice the filler of the case: its dilution and band
  * @param bestOverBand strongest allowed filler in the judged state at the low end, at the dilution
  *     itself and at the high end
@@ -75,13 +76,16 @@ public record FillerComparison(
       WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps =
-        own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
+        own ? weldCase.afterWeld() : standard(weldCase);
     FillerPurpose purpose = FillerPurpose.of(weldCase.afterWeld(), requirement);
     FillerChoice choice = compared(weldCase.filler());
     UsualFillers usual = UsualFillers.of(weldCase);
     WeldMetalTrial trial = WeldMetalTrial.of(weldCase.withAfterWeld(steps));
-    double welded = weaker(trial, weldCase, WeldMetalTrial.Result::asWelded);
-    double treated = weaker(trial, weldCase, WeldMetalTrial.Result::treated);
+    List<Side> sides = List.of(weldCase.left(), weldCase.right());
+    List<Side> hardening = sides.stream().filter(side -> side.alloy().heatTreatable()).toList();
+    double welded = weaker(sides, side -> trial.base(side).asWelded());
+    double treated =
+        weaker(hardening.isEmpty() ? sides : hardening, side -> trial.base(side).treated());
     FillerJudge.Joint joint =
         new FillerJudge.Joint(weldCase, choice, usual, purpose, steps, trial, treated);
     List<String> order = usual.suitable(purpose);
@@ -102,13 +106,14 @@ public record FillerComparison(
         bestOverBand(options, choice, own));
   }
 
-  private static double weaker(
-      WeldMetalTrial trial,
-      WeldCase weldCase,
-      Function<WeldMetalTrial.Result, Strength> state) {
-    return Math.min(
-        state.apply(trial.base(weldCase.left())).yield(),
-        state.apply(trial.base(weldCase.right())).yield());
+  /** What the trade would do with the pair; nothing where it would spoil one of the two. */
+  private static List<FurnaceStep> standard(WeldCase weldCase) {
+    boolean both = weldCase.left().alloy().heatTreatable() && weldCase.right().alloy().heatTreatable();
+    return both ? StandardTreatment.full(weldCase).orElse(List.of()) : List.of();
+  }
+
+  private static double weaker(List<Side> sides, Function<Side, Strength> state) {
+    return sides.stream().mapToDouble(side -> state.apply(side).yield()).min().orElseThrow();
   }
 
   private static Comparator<FillerOption> byOrder(List<String> order) {
@@ -157,6 +162,20 @@ public record FillerComparison(
         .orElse(FillerOption.WITHOUT);
   }
 
+  /** The same where the weld is no joint whose strength is computed. */
+  public FillerComparison withoutStrengths() {
+    return new FillerComparison(
+        options.stream().map(FillerOption::withoutStrength).toList(),
+        usual,
+        purpose,
+        treatment,
+        ownTreatment,
+        baseWelded,
+        baseTreated,
+        choice,
+        Collections.nCopies(bestOverBand.size(), FillerOption.WITHOUT));
+  }
+
   /** The state in which the fillers are judged. */
   public String judgedState() {
     return ownTreatment ? "after heat treatment" : "as welded";
@@ -188,8 +207,8 @@ public record FillerComparison(
     return bestOverBand.stream().distinct().count() == 1;
   }
 
-  /** Whether the treatment dissolves first: only then weld metal can answer to it. */
-  public boolean fullTreatment() {
-    return !treatment.isEmpty() && (!ownTreatment || purpose.heat() == Heat.FULL);
+  /** Whether there is a treatment to show at all. */
+  public boolean hardens() {
+    return !treatment.isEmpty();
   }
 }

@@ -100,7 +100,10 @@ final class FillerJudge {
         ductility(),
         !rich,
         against.isEmpty(),
-        Stream.concat(against.stream(), remarks(predicted, crack, from).stream()).toList(),
+        against.isEmpty() ? remarks(crack) : against,
+        against.isEmpty()
+            ? Optional.of(predicted ? furnace(from) : unpredicted())
+            : Optional.empty(),
         curve);
   }
 
@@ -174,17 +177,14 @@ final class FillerJudge {
     return against;
   }
 
-  private List<String> remarks(boolean predicted, CrackTendency crack, OptionalDouble from) {
+  private List<String> remarks(CrackTendency crack) {
     List<String> remarks = new ArrayList<>();
-    if (filler.none()) {
-      remarks.add("Melted base alone: for thin, well fitted edges.");
-    } else if (crack == CrackTendency.HIGH) {
+    if (crack == CrackTendency.HIGH) {
       remarks.add("Cracking high at this dilution: less base in the weld, or another filler.");
     }
-    if (rich && joint.purpose.heat() == Heat.AGED) {
-      remarks.add(MagnesiumRule.AGED_WITH_CAUTION);
+    if (filler.none()) {
+      remarks.add("Melted base alone: for thin, well fitted edges.");
     }
-    remarks.add(predicted ? furnace(from) : unpredicted());
     guidance().stream()
         .map(FillerGuidance::note)
         .filter(note -> !note.isEmpty())
@@ -200,8 +200,8 @@ final class FillerJudge {
   }
 
   private String furnace(OptionalDouble from) {
-    if (!joint.hardens()) {
-      return "No furnace hardens this base, so nothing is gained by one.";
+    if (!joint.hardens() || joint.treatment.isEmpty()) {
+      return "No furnace hardens both bases, so nothing is gained by one.";
     }
     if (!joint.full()) {
       return "Aged without solution treatment it is taken no stronger than as welded.";

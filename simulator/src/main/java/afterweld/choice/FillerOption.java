@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * One filler held against the joint.
@@ -27,6 +28,7 @@ import java.util.function.ToDoubleFunction;
  * @param serviceAbove65C whether it may serve above 65 °C
  * @param allowed whether nothing rules it out for this joint
  * @param reasons plain sentences, the deciding one first
+ * @param furnace a sentence on what a furnace makes of it; empty where nothing is computed
  * @param curve yield over dilution; empty where it is not predicted
  */
 public record FillerOption(
@@ -43,6 +45,7 @@ public record FillerOption(
     boolean serviceAbove65C,
     boolean allowed,
     List<String> reasons,
+    Optional<String> furnace,
     List<Point> curve) {
 
   /** Copies the lists. */
@@ -58,6 +61,31 @@ public record FillerOption(
   /** Whether a filler is there: without one there is nothing to dilute. */
   public boolean hasFiller() {
     return !filler.equals(WITHOUT);
+  }
+
+  /** All that is said of it. */
+  public List<String> sentences() {
+    return Stream.concat(reasons.stream(), furnace.stream()).toList();
+  }
+
+  /** The same filler where no strength of the weld is given. */
+  FillerOption withoutStrength() {
+    return new FillerOption(
+        filler,
+        dilution,
+        composition,
+        Optional.empty(),
+        Answer.NO,
+        OptionalDouble.empty(),
+        crack,
+        crackOverBand,
+        anodizedMatch,
+        ductility,
+        serviceAbove65C,
+        allowed,
+        reasons,
+        Optional.empty(),
+        List.of());
   }
 
   /** Whether weld metal answers to a heat treatment after welding. */

@@ -74,8 +74,8 @@ public record FillerPair(
     return ALL.stream()
         .filter(
             pair ->
-                pair.base1.equals(one) && pair.base2.equals(other)
-                    || pair.base1.equals(other) && pair.base2.equals(one))
+                (pair.base1.equals(one) && pair.base2.equals(other))
+                    || (pair.base1.equals(other) && pair.base2.equals(one)))
         .findFirst();
   }
 

@@ -16,6 +16,9 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
   /** Left as welded, and nothing else asked. */
   public static final FillerPurpose WELDED = new FillerPurpose(Heat.WELDED, false, false);
 
+  /** Fully treated, and nothing else asked. */
+  static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
+
   /** What happens to a weld afterwards. */
   public enum Heat {
     WELDED("left as welded"),

@@ -5,9 +5,7 @@ import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
 import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Metal with more than 3 % magnesium is not for service above 65 °C and, as a filler, takes part in
@@ -29,37 +27,26 @@ final class MagnesiumRule {
       "More than 3 % Mg in the joint: not for service above 65 °C, 150 °F (some guides draw the line"
           + " at 5 %).";
 
-  /** What ageing alone does to a rich filler. */
-  static final String AGED_WITH_CAUTION =
-      "More than 3 % Mg: ageing lines its grain boundaries, so it may corrode under stress.";
+  /** Why a rich filler is kept out of ageing. */
+  static final String NOT_AGED =
+      "More than 3 % Mg: ageing lines its grain boundaries with what corrodes under stress.";
 
   private static final double MOST = 3.0;
   private static final int NAMED = 3;
 
   private MagnesiumRule() {}
 
-  /**
-   * Why the full treatment that a case orders must not be run on its filler, and which fillers take
-   * it; empty if nothing stands against it.
-   */
-  static Optional<String> refusal(WeldCase weld) {
-    boolean solution = weld.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
-    if (!solution || !rich(weld.filler())) {
-      return Optional.empty();
-    }
-    List<String> others =
-        UsualFillers.of(weld)
-            .suitable(FillerPurpose.of(weld.afterWeld(), Requirement.NONE));
-    String name = weld.filler().alloy().orElseThrow().name();
-    return Optional.of("Filler " + name + ": " + NO_FULL_TREATMENT + instead(others));
-  }
-
-  private static String instead(List<String> others) {
-    return others.isEmpty()
-        ? " No filler suits a full treatment of this pair: leave it as welded."
-        : " Fillers for a full treatment of this pair: "
-            + String.join(", ", others.subList(0, Math.min(NAMED, others.size())))
-            + ".";
+  /** Why the filler of a case takes part in no full treatment, and which fillers of its bases do. */
+  static String refusal(WeldCase weld) {
+    List<String> others = UsualFillers.of(weld).suitable(FillerPurpose.TREATED);
+    return weld.filler().alloy().orElseThrow().name()
+        + ": "
+        + NO_FULL_TREATMENT
+        + (others.isEmpty()
+            ? " No filler bears a full treatment of this pair: leave it as welded."
+            : " Take "
+                + String.join(" or ", others.subList(0, Math.min(NAMED, others.size())))
+                + ", or leave the joint as welded.");
   }
 
   static boolean rich(Composition metal) {

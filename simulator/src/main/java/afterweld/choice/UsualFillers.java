@@ -7,7 +7,6 @@ import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
 import afterweld.section.WeldCase;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +19,8 @@ import java.util.stream.Stream;
  * PairRule}). Fillers that no row names but that the guides rate on both bases come last.
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
- * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded,
- * those with more than 3 % Mg last. A match in colour: none of a filler rich in silicon, none at
+ * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded
+ * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at
  * all on a casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of
  * the row would be brittle.
  */
@@ -63,6 +62,11 @@ public final class UsualFillers {
     return pair;
   }
 
+  /** Both bases, as a sentence names them. */
+  public String bases() {
+    return left.name() + " to " + right.name();
+  }
+
   /** Whether the row is that of relatives, since the guides have none for the bases themselves. */
   public boolean derived() {
     return pair.isPresent() && pair.filter(this::names).isEmpty();
@@ -85,9 +89,6 @@ public final class UsualFillers {
         });
     if (pair.filter(row -> row.suiting().isEmpty()).isEmpty()) {
       LIBRARY.fillers().stream().map(Alloy::name).filter(this::ratedOnBoth).forEach(names::add);
-    }
-    if (purpose.heat() == Heat.AGED) {
-      names.sort(Comparator.comparing(UsualFillers::rich));
     }
     return new LinkedHashSet<>(names);
   }
@@ -117,6 +118,9 @@ public final class UsualFillers {
     boolean rich = rich(filler);
     if (rich && purpose.heat() == Heat.FULL) {
       against.add(MagnesiumRule.NO_FULL_TREATMENT);
+    }
+    if (rich && purpose.heat() == Heat.AGED) {
+      against.add(MagnesiumRule.NOT_AGED);
     }
     if (brittle(filler)) {
       against.add(BrittleMix.SENTENCE);
