@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Why one filler answers to heat treatment and another does not: yield of the weld metal after the
- * treatment against dilution, a line for each filler that is meant for it.
+ * Yield of the weld metal against dilution in the state the case ends in, as welded or after its
+ * heat treatment: a line for each filler that suits, in the order of choice.
  */
 public final class FillerChart {
   private static final int HEIGHT = 1060;
@@ -38,7 +38,9 @@ public final class FillerChart {
     this.shown =
         comparison.options().stream()
             .filter(option -> option.allowed() && option.hasFiller())
-            .filter(option -> !option.curve().isEmpty())
+            .filter(
+                option ->
+                    !Double.isNaN(comparison.judgedYield(option, comparison.choice().dilution())))
             .limit(MOST_LINES)
             .toList();
   }
@@ -55,7 +57,7 @@ public final class FillerChart {
     Page page =
         new Page(
             HEIGHT,
-            "Weld metal " + comparison.rankedState() + ", filler by filler",
+            "Weld metal " + comparison.judgedState() + ", filler by filler",
             subject,
             new Legend(chart.legend()),
             cautions,
@@ -70,7 +72,8 @@ public final class FillerChart {
     }
     entries.add(
         Legend.Entry.line(
-            comparison.treatment().isEmpty() ? "base" : "base after the same treatment", BASE));
+            comparison.ownTreatment() ? "base after the same treatment" : "base as delivered",
+            BASE));
     entries.add(Legend.Entry.line("dilution of this joint, with its band", DILUTION));
     return entries;
   }
@@ -78,15 +81,15 @@ public final class FillerChart {
   private String description() {
     StringBuilder text =
         new StringBuilder(
-            "Yield strength of the weld metal " + comparison.rankedState() + " over dilution.");
+            "Yield strength of the weld metal " + comparison.judgedState() + " over dilution.");
     for (FillerOption option : shown) {
       text.append(
           String.format(
               Locale.ROOT,
               " %s: %s at no dilution, %s at this joint's.",
               option.filler(),
-              stress(option.treatedYieldAt(0)),
-              stress(option.treatedYieldAt(option.dilution()))));
+              stress(comparison.judgedYield(option, 0)),
+              stress(comparison.judgedYield(option, option.dilution()))));
     }
     return text.toString();
   }
@@ -96,11 +99,11 @@ public final class FillerChart {
   }
 
   private void draw(Graphics2D g, Rectangle2D room) {
-    double top = Math.max(comparison.baseYield(), highest());
+    double top = Math.max(comparison.judgedBase(), highest());
     Axis across = new Axis("dilution: share of base in the weld metal (%)", 0, 100);
     Axis up =
         new Axis(
-            OutputQuantity.YIELD.label(units) + " " + comparison.rankedState(),
+            OutputQuantity.YIELD.label(units) + " " + comparison.judgedState(),
             0,
             1.12 * units.stress(top));
     Plot plot = new Plot(g, room, across, up);
@@ -109,16 +112,20 @@ public final class FillerChart {
         100 * comparison.choice().dilutionHigh(),
         Ink.tint(Ink.STONE, 0.25));
     plot.upright(100 * comparison.choice().dilution(), DILUTION);
-    plot.level(0, 100, units.stress(comparison.baseYield()), BASE);
+    plot.level(0, 100, units.stress(comparison.judgedBase()), BASE);
     for (int i = 0; i < shown.size(); i++) {
       plot.curve(curve(shown.get(i), LOOKS.get(i)));
     }
   }
 
+  private double judged(FillerOption.Point point) {
+    return comparison.ownTreatment() ? point.treated() : point.welded();
+  }
+
   private double highest() {
     return shown.stream()
         .flatMap(option -> option.curve().stream())
-        .mapToDouble(FillerOption.Point::yield)
+        .mapToDouble(this::judged)
         .max()
         .orElse(0);
   }
@@ -127,7 +134,7 @@ public final class FillerChart {
     return new Curve(
         option.filler(),
         option.curve().stream()
-            .map(point -> new Curve.Spot(100 * point.dilution(), units.stress(point.yield())))
+            .map(point -> new Curve.Spot(100 * point.dilution(), units.stress(judged(point))))
             .toList(),
         look);
   }

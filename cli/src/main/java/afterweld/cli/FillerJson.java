@@ -1,7 +1,10 @@
 package afterweld.cli;
 
+import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
+import afterweld.section.Soundness;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
@@ -16,7 +19,8 @@ final class FillerJson {
 
   private FillerJson() {}
 
-  static String of(WeldCase weldCase, FillerComparison comparison, Notices notices) {
+  static String of(
+      WeldCase weldCase, Soundness soundness, FillerComparison comparison, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("fillers", comparison.options().stream().map(FillerJson::filler).toList());
@@ -26,7 +30,13 @@ final class FillerJson {
             .filter(option -> option.hasFiller() && !option.curve().isEmpty())
             .map(FillerJson::curve)
             .toList());
-    root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseYield()));
+    root.put("soundness", soundness.state().label());
+    root.put("purpose", comparison.purpose().label());
+    root.put("guides_for", comparison.usual().pair().map(pair -> pair.bases()).orElse(null));
+    root.put("derived", comparison.usual().derived());
+    root.put("answer", FillerAnswer.of(comparison, UnitSystem.METRIC));
+    root.put("base_yield_MPa", megapascal(comparison.baseWelded()));
+    root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseTreated()));
     root.put("best_over_band", comparison.bestOverBand());
     notices.addTo(root);
     return JsonText.of(root);
@@ -60,7 +70,7 @@ final class FillerJson {
         option.ductility().isPresent() ? new JsonNumber(option.ductility().getAsInt(), 0) : null);
     json.put("service_above_65C", option.serviceAbove65C());
     json.put("allowed", option.allowed());
-    json.put("reasons", option.reasons());
+    json.put("reasons", option.sentences());
     return json;
   }
 
@@ -75,7 +85,6 @@ final class FillerJson {
     pair.add(
         option
             .result()
-            .filter(result -> !option.curve().isEmpty())
             .map(result -> megapascal(quantity.applyAsDouble(result.treated())))
             .orElse(null));
     return pair;
@@ -89,7 +98,10 @@ final class FillerJson {
         option.curve().stream().map(point -> new JsonNumber(point.dilution(), 2)).toList());
     json.put(
         "yield_MPa_after_heat_treatment",
-        option.curve().stream().map(point -> megapascal(point.yield())).toList());
+        option.curve().stream().map(point -> megapascal(point.treated())).toList());
+    json.put(
+        "yield_MPa_as_welded",
+        option.curve().stream().map(point -> megapascal(point.welded())).toList());
     return json;
   }
 

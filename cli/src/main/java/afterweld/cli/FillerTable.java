@@ -1,9 +1,11 @@
 package afterweld.cli;
 
+import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
 import afterweld.material.Element;
 import afterweld.section.OutputQuantity;
+import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
@@ -21,12 +23,19 @@ final class FillerTable {
           + " the governing code decide.";
 
   private final WeldCase weldCase;
+  private final Soundness soundness;
   private final FillerComparison comparison;
   private final Notices notices;
   private final UnitSystem units;
 
-  FillerTable(WeldCase weldCase, FillerComparison comparison, Notices notices, UnitSystem units) {
+  FillerTable(
+      WeldCase weldCase,
+      Soundness soundness,
+      FillerComparison comparison,
+      Notices notices,
+      UnitSystem units) {
     this.weldCase = weldCase;
+    this.soundness = soundness;
     this.comparison = comparison;
     this.notices = notices;
     this.units = units;
@@ -60,20 +69,26 @@ final class FillerTable {
         + treatment()
         + " Composition in wt%, strengths in "
         + units.stressUnit()
-        + "; colour: match after anodizing; duct.: ductility by the filler guides, 1 best to 4.";
+        + "; 85 %: dilution from which the weld metal reaches 85 % of the base's yield after a full"
+        + " treatment; colour: match after anodizing; duct.: ductility by the filler guides, 1 best"
+        + " to 4.";
   }
 
   private String treatment() {
-    if (comparison.treatment().isEmpty()) {
-      return "The base does not answer to heat treatment, so strengths are as welded.";
+    if (!comparison.hardens()) {
+      return "No furnace hardens both bases: strengths are as welded.";
     }
-    return "Strengths as welded / after "
-        + (comparison.ownTreatment()
-            ? "the case's own heat treatment"
-            : "the standard treatment of the base, since the case names none")
-        + "; the base (the weaker of two) then has "
-        + stress(comparison.baseYield())
-        + " yield. answers: to that treatment, and from which dilution on.";
+    return comparison.ownTreatment()
+        ? "Strengths as welded / after the case's own heat treatment; the weaker base that hardens"
+            + " then has "
+            + stress(comparison.baseTreated())
+            + " yield."
+        : "The case names no heat treatment: fillers are chosen as welded (base "
+            + stress(comparison.baseWelded())
+            + " yield). After the stroke, for information: after the standard treatment of the"
+            + " base (then "
+            + stress(comparison.baseTreated())
+            + ").";
   }
 
   private static String percent(double share) {
@@ -101,7 +116,7 @@ final class FillerTable {
             " Mg",
             " yield",
             " tensile",
-            "answers",
+            "85 %",
             "cracking",
             "colour",
             " duct.");
@@ -118,24 +133,24 @@ final class FillerTable {
       beforeAndAfter(option, Strength::tensile),
       answers(option),
       option.crack().label(),
-      option.anodizedMatch().equals("not listed") ? "–" : option.anodizedMatch(),
+      option.anodizedMatch(),
       option.ductility().isPresent() ? Integer.toString(option.ductility().getAsInt()) : "–"
     };
   }
 
   private static String answers(FillerOption option) {
-    return option.answer() == FillerOption.Answer.WITH_DILUTION
-        ? "from " + percent(option.answersFrom().orElseThrow())
-        : option.answer().label();
+    return switch (option.answer()) {
+      case YES -> "at any";
+      case WITH_DILUTION -> "from " + percent(option.answersFrom().orElseThrow());
+      case NO -> "–";
+    };
   }
 
   private String beforeAndAfter(FillerOption option, Function<Strength, Double> quantity) {
-    if (comparison.treatment().isEmpty()) {
-      return value(option, WeldMetalTrial.Result::asWelded, quantity);
-    }
-    String after =
-        option.curve().isEmpty() ? "–" : value(option, WeldMetalTrial.Result::treated, quantity);
-    return value(option, WeldMetalTrial.Result::asWelded, quantity) + " / " + after;
+    String welded = value(option, WeldMetalTrial.Result::asWelded, quantity);
+    return comparison.hardens()
+        ? welded + " / " + value(option, WeldMetalTrial.Result::treated, quantity)
+        : welded;
   }
 
   private String value(
@@ -144,7 +159,9 @@ final class FillerTable {
       Function<Strength, Double> quantity) {
     return option
         .result()
-        .map(result -> OutputQuantity.YIELD.text(units, quantity.apply(state.apply(result))))
+        .map(result -> quantity.apply(state.apply(result)))
+        .filter(pascal -> !Double.isNaN(pascal))
+        .map(pascal -> OutputQuantity.YIELD.text(units, pascal))
         .orElse("–");
   }
 
@@ -153,35 +170,15 @@ final class FillerTable {
         .map(
             option ->
                 Paragraph.hanging(
-                    "- ", option.filler() + ": " + String.join(" ", option.reasons())))
+                    "- ", option.filler() + ": " + String.join(" ", option.sentences())))
         .collect(Collectors.joining());
   }
 
   /** The answer only. */
   String answer() {
-    List<String> best = comparison.bestOverBand();
-    if (comparison.options().stream().noneMatch(FillerOption::allowed)) {
-      return Paragraph.of("No filler of the library suits this joint as asked.");
-    }
-    if (best.get(1).equals("none")) {
-      return Paragraph.of("No strength decides between the fillers here.");
-    }
-    return comparison.clearOverBand()
-        ? Paragraph.of(
-            "Of the fillers that suit, "
-                + best.get(1)
-                + " makes the strongest weld metal "
-                + comparison.rankedState()
-                + ".")
-        : Paragraph.of(
-            "Of the fillers that suit, the strongest weld metal "
-                + comparison.rankedState()
-                + " is made by "
-                + best.get(1)
-                + " at this dilution, "
-                + best.get(0)
-                + " at the low end of the band, "
-                + best.get(2)
-                + " at the high end: measure the dilution on a macro section.");
+    String unsound = soundness.sound() ? "" : Paragraph.of(soundness.note());
+    return unsound + FillerAnswer.of(comparison, units).stream()
+        .map(Paragraph::of)
+        .collect(Collectors.joining());
   }
 }

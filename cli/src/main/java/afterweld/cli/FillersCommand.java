@@ -3,6 +3,8 @@ package afterweld.cli;
 import afterweld.charts.FillerChart;
 import afterweld.charts.Picture;
 import afterweld.choice.FillerComparison;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
@@ -13,14 +15,15 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
-/** Which filler suits the joint, and why one answers to heat treatment and another does not. */
+/** Which filler suits the joint for what the case does with it, and what each would become. */
 @Command(
     name = "fillers",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "Every filler held against the joint: weld metal at this dilution and over all, as welded and"
-            + " after heat treatment, cracking, colour, service temperature.",
+        "Every filler held against the joint, in the order of choice for what the case does with it:"
+            + " weld metal at this dilution and over all, as welded and after heat treatment,"
+            + " cracking, colour, service temperature.",
     footerHeading = "%nExamples:%n",
     footer = {
       "  afterweld fillers cli/examples/fork-arm.yaml",
@@ -44,18 +47,37 @@ final class FillersCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
+    SectionProfile profile = SectionSimulation.run(weldCase);
     Notices notices = read.notices(FillerTable.CAUTION);
     if (notices.soundness().notSound() && weldCase.filler().alloy().isPresent()) {
       return none(weldCase, notices);
     }
-    FillerComparison comparison = FillerComparison.of(weldCase, read.caseFile().requirement());
-    FillerTable table = new FillerTable(weldCase, comparison, notices, units);
-    String json = FillerJson.of(weldCase, comparison, notices);
+    FillerComparison comparison = compared(read, profile);
+    FillerTable table =
+        new FillerTable(weldCase, profile.soundness(), comparison, notices, units);
+    String json = FillerJson.of(weldCase, profile.soundness(), comparison, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
-    Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
-    files.putAll(DrawnFiles.of(List.of(picture)));
-    return new Answer(table.text(), table.answer(), json, files, ExitStatus.DONE);
+    if (profile.soundness().sound()) {
+      Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
+      files.putAll(DrawnFiles.of(List.of(picture)));
+    }
+    return new Answer(table.text(), table.answer(), json, files, status(read, profile, comparison));
+  }
+
+  /** Weld metal of a joint that is not sound has no strength to compare. */
+  private static FillerComparison compared(ReadCase read, SectionProfile profile) {
+    FillerComparison comparison =
+        FillerComparison.of(read.caseFile().weld(), read.caseFile().requirement());
+    return profile.soundness().sound() ? comparison : comparison.withoutStrengths();
+  }
+
+  /** Done where the case's own filler is allowed and its weld meets what is asked. */
+  private int status(ReadCase read, SectionProfile profile, FillerComparison comparison) {
+    if (!comparison.ownAllowed() || !profile.soundness().sound()) {
+      return ExitStatus.REQUIREMENT_OPEN;
+    }
+    return Standing.of(read.caseFile(), profile, options.units()).exitStatus();
   }
 
   /** No filler makes a joint of such a weld; one without filler may lack nothing else. */

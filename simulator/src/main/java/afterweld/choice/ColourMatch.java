@@ -1,55 +1,78 @@
 package afterweld.choice;
 
+import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.FillerGuidance;
 import afterweld.material.FillerGuidance.AnodizedMatch;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Whether the weld matches its bases in colour after anodizing: by the filler guides of the trade,
- * the poorer of the two sides; where they have no word, a weld much richer in silicon than its base
- * turns grey (common practice, limit assumed) and any other needs a test piece.
+ * Whether the weld matches its bases in colour after anodizing. Metal with more than about 2 %
+ * silicon goes grey to black (common practice): so does a casting, which nothing matches, and weld
+ * metal at its dilution. Otherwise by the filler guides of the trade, the poorer of the two sides;
+ * where they have no word a test piece decides.
  *
  * @param verdict met, open or not met
  * @param text a sentence
  */
 record ColourMatch(Verdict verdict, String text) {
-  private static final double GREY_SILICON = 1.5;
+  private static final double GREY_SILICON = 2.0;
+  private static final ColourMatch CASTING =
+      new ColourMatch(
+          Verdict.NOT_MET, "a silicon casting goes dark grey by itself, and no filler matches it.");
 
   static ColourMatch of(SectionProfile profile) {
-    return guided(profile.weldCase()).map(ColourMatch::byGuide).orElseGet(() -> bySilicon(profile));
+    WeldCase weld = profile.weldCase();
+    return of(weld, profile.weldMetal().composition(), profile.weldMetal().filler());
   }
 
-  private static Optional<AnodizedMatch> guided(WeldCase weldCase) {
-    return weldCase
-        .filler()
-        .alloy()
-        .flatMap(
-            filler ->
-                Stream.of(weldCase.left(), weldCase.right())
-                    .map(side -> guide(side, filler.name()))
-                    .flatMap(Optional::stream)
-                    .max(Comparator.comparingInt(ColourMatch::poorness)));
+  /**
+   * The match of a weld metal.
+   *
+   * @param filler name, or {@code none}
+   */
+  static ColourMatch of(WeldCase weld, Composition metal, String filler) {
+    return of(BaseMetal.of(weld.left()), BaseMetal.of(weld.right()), metal, filler);
   }
 
-  private static Optional<AnodizedMatch> guide(Side side, String filler) {
+  /** What speaks against a filler by itself, at any dilution; empty if nothing does. */
+  static Optional<String> against(BaseMetal left, BaseMetal right, String filler) {
+    Composition metal =
+        MaterialLibrary.standard().filler(filler).orElseThrow().composition();
+    ColourMatch match = of(left, right, metal, filler);
+    return match.verdict() == Verdict.NOT_MET
+        ? Optional.of("Colour after anodizing: " + match.text())
+        : Optional.empty();
+  }
+
+  private static ColourMatch of(BaseMetal left, BaseMetal right, Composition metal, String filler) {
+    if (grey(left.metal()) || grey(right.metal())) {
+      return CASTING;
+    }
+    if (grey(metal)) {
+      return new ColourMatch(
+          Verdict.NOT_MET, "weld metal with more than 2 % silicon goes grey to black.");
+    }
+    return Stream.of(left, right)
+        .flatMap(side -> guide(side, filler).stream())
+        .max(Comparator.comparing(AnodizedMatch::ordinal))
+        .map(ColourMatch::byGuide)
+        .orElse(new ColourMatch(Verdict.OPEN, "needs an anodized test piece."));
+  }
+
+  private static boolean grey(Composition metal) {
+    return metal.of(Element.SI) > GREY_SILICON;
+  }
+
+  private static Optional<AnodizedMatch> guide(BaseMetal side, String filler) {
     return MaterialLibrary.standard()
-        .guidance(side.alloy().name(), filler)
+        .guidance(side.name(), filler)
         .map(FillerGuidance::anodizedMatch);
-  }
-
-  private static int poorness(AnodizedMatch match) {
-    return switch (match) {
-      case YES -> 0;
-      case FAIR -> 1;
-      case NO -> 2;
-    };
   }
 
   private static ColourMatch byGuide(AnodizedMatch match) {
@@ -60,14 +83,12 @@ record ColourMatch(Verdict verdict, String text) {
     };
   }
 
-  private static ColourMatch bySilicon(SectionProfile profile) {
-    WeldCase weld = profile.weldCase();
-    double base =
-        Math.max(
-            weld.left().composition().of(Element.SI), weld.right().composition().of(Element.SI));
-    boolean grey = profile.weldMetal().composition().of(Element.SI) > base + GREY_SILICON;
-    return grey
-        ? new ColourMatch(Verdict.NOT_MET, "a weld rich in silicon turns grey.")
-        : new ColourMatch(Verdict.OPEN, "needs an anodized test piece.");
+  /** The word of a table: yes, no, or that a test piece decides. */
+  String word() {
+    return switch (verdict) {
+      case MET -> "yes";
+      case LIKELY, OPEN -> "test piece";
+      case UNLIKELY, NOT_MET -> "no";
+    };
   }
 }

@@ -1,59 +1,55 @@
 package afterweld.choice;
 
-import afterweld.choice.FillerOption.Answer;
-import afterweld.choice.FillerOption.Point;
 import afterweld.material.Alloy;
-import afterweld.material.Composition;
-import afterweld.material.Element;
-import afterweld.material.FillerGuidance;
 import afterweld.material.MaterialLibrary;
-import afterweld.section.BrittleMix;
 import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
+import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.WeldPool;
+import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Every filler of the library held against one joint: what its weld metal becomes at this dilution
- * and over all dilutions, whether it answers to the heat treatment, cracking, colour, service
- * temperature, and what rules it out.
+ * and over all dilutions, cracking, colour, service temperature, and what rules it out.
  *
- * <p>Weld metal answers to heat treatment where its yield after the treatment reaches 85 % of the
- * base's (assumed; near what codes ask of heat-treated welds). Fillers with more than 3 % Mg are
- * not meant for it, and the size of their response is not shown.
+ * <p>Chosen and ranked for what the case does with the weld: by the filler guides' order for its
+ * purpose, fillers that would crack at this dilution after the others. Without a treatment in the
+ * case it is judged as welded, and what the standard treatment of the base would do stands beside
+ * it.
  *
- * @param options allowed ones first, the strongest after treatment first among them
- * @param treatment the steps the strengths are computed for
+ * @param options allowed ones first, the guides' first choice first among them
+ * @param usual what the guides say for the pair
+ * @param purpose what the filler is chosen for
+ * @param treatment the steps the strengths after treatment are computed for; empty if none serves
  * @param ownTreatment whether the case names them itself
- * @param baseYield yield of the weaker base after the treatment, Pa
+ * @param baseWelded yield of the weaker base as delivered, Pa
+ * @param baseTreated the same after the treatment, of the bases that harden, Pa
  * @param choice the filler of the case: its dilution and band
- * @param bestOverBand best allowed filler at the low end, at the dilution itself and at the high
- *     end
+ * @param bestOverBand strongest allowed filler in the judged state at the low end, at the dilution
+ *     itself and at the high end
  */
 public record FillerComparison(
     List<FillerOption> options,
+    UsualFillers usual,
+    FillerPurpose purpose,
     List<FurnaceStep> treatment,
     boolean ownTreatment,
-    double baseYield,
+    double baseWelded,
+    double baseTreated,
     FillerChoice choice,
     List<String> bestOverBand) {
-  private static final double ANSWERING_SHARE = 0.85;
-  private static final double PRACTICAL_DILUTION = 0.8;
   private static final double DILUTION_WITHOUT_FILLER = 0.40;
   private static final double DILUTION_BAND = 0.15;
-  private static final int CURVE_STEPS = 20;
 
   /** Copies the lists. */
   public FillerComparison {
@@ -64,49 +60,70 @@ public record FillerComparison(
 
   /** Compares all fillers of the library. */
   public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
-    List<Metal> metals = new ArrayList<>();
-    MaterialLibrary.standard().fillers().forEach(filler -> metals.add(Metal.of(filler)));
-    metals.add(new Metal(FillerOption.WITHOUT, WeldPool.composition(weldCase.withoutFiller(), 1)));
+    List<FillerMetal> metals = new ArrayList<>();
+    MaterialLibrary.standard().fillers().forEach(filler -> metals.add(FillerMetal.of(filler)));
+    metals.add(FillerMetal.without(WeldPool.composition(weldCase.withoutFiller(), 1)));
     return of(weldCase, requirement, metals);
   }
 
   /** Judges the case's own filler only. */
   public static FillerComparison ofOwnFiller(WeldCase weldCase, Requirement requirement) {
-    return of(weldCase, requirement, weldCase.filler().alloy().stream().map(Metal::of).toList());
-  }
-
-  /** What is added to the pool; without filler it is more of what is there. */
-  private record Metal(String name, Composition composition) {
-    static Metal of(Alloy filler) {
-      return new Metal(filler.name(), filler.composition());
-    }
-
-    boolean none() {
-      return name.equals(FillerOption.WITHOUT);
-    }
+    return of(
+        weldCase, requirement, weldCase.filler().alloy().stream().map(FillerMetal::of).toList());
   }
 
   private static FillerComparison of(
-      WeldCase weldCase, Requirement requirement, List<Metal> fillers) {
+      WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps =
-        own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
-    WeldCase treated = weldCase.withAfterWeld(steps);
+        own ? weldCase.afterWeld() : standard(weldCase);
+    FillerPurpose purpose = FillerPurpose.of(weldCase.afterWeld(), requirement);
     FillerChoice choice = compared(weldCase.filler());
-    WeldMetalTrial trial = WeldMetalTrial.of(treated);
-    double base =
-        Math.min(trial.base(weldCase.left()).yield(), trial.base(weldCase.right()).yield());
+    UsualFillers usual = UsualFillers.of(weldCase);
+    WeldMetalTrial trial = WeldMetalTrial.of(weldCase.withAfterWeld(steps));
+    List<Side> sides = List.of(weldCase.left(), weldCase.right());
+    List<Side> hardening = sides.stream().filter(side -> side.alloy().heatTreatable()).toList();
+    double welded = weaker(sides, side -> trial.base(side).asWelded());
+    double treated =
+        weaker(hardening.isEmpty() ? sides : hardening, side -> trial.base(side).treated());
+    FillerJudge.Joint joint =
+        new FillerJudge.Joint(weldCase, choice, usual, purpose, steps, trial, treated);
+    List<String> order = usual.suitable(purpose);
     List<FillerOption> options =
         fillers.parallelStream()
-            .map(filler -> new Judge(treated, choice, requirement, trial, base, filler).option())
-            .sorted(
-                Comparator.comparing((FillerOption option) -> !option.allowed())
-                    .thenComparing(option -> !option.hasFiller())
-                    .thenComparing(option -> option.crack() == CrackTendency.HIGH)
-                    .thenComparing(Comparator.comparingDouble(FillerComparison::rank).reversed())
-                    .thenComparing(FillerOption::filler))
+            .map(filler -> new FillerJudge(joint, filler).option())
+            .sorted(byOrder(order))
             .toList();
-    return new FillerComparison(options, steps, own, base, choice, bestOverBand(options, choice));
+    return new FillerComparison(
+        options,
+        usual,
+        purpose,
+        steps,
+        own,
+        welded,
+        treated,
+        choice,
+        bestOverBand(options, choice, own));
+  }
+
+  /** What the trade would do with the pair; nothing where it would spoil one of the two. */
+  private static List<FurnaceStep> standard(WeldCase weldCase) {
+    boolean both = weldCase.left().alloy().heatTreatable() && weldCase.right().alloy().heatTreatable();
+    return both ? StandardTreatment.full(weldCase).orElse(List.of()) : List.of();
+  }
+
+  private static double weaker(List<Side> sides, Function<Side, Strength> state) {
+    return sides.stream().mapToDouble(side -> state.apply(side).yield()).min().orElseThrow();
+  }
+
+  private static Comparator<FillerOption> byOrder(List<String> order) {
+    return Comparator.comparing((FillerOption option) -> !option.allowed())
+        .thenComparing(option -> !option.hasFiller())
+        .thenComparing(option -> option.crack() == CrackTendency.HIGH)
+        .thenComparing(
+            option ->
+                order.contains(option.filler()) ? order.indexOf(option.filler()) : order.size())
+        .thenComparing(FillerOption::filler);
   }
 
   /** The dilution fillers are compared at: a case without filler says nothing about it. */
@@ -122,243 +139,76 @@ public record FillerComparison(
             choice.fromLeft());
   }
 
-  private static double rank(FillerOption option) {
-    return option.result().map(result -> result.treated().yield()).orElse(0.0);
-  }
-
-  private static List<String> bestOverBand(List<FillerOption> options, FillerChoice choice) {
+  private static List<String> bestOverBand(
+      List<FillerOption> options, FillerChoice choice, boolean treated) {
     return List.of(choice.dilutionLow(), choice.dilution(), choice.dilutionHigh()).stream()
-        .map(dilution -> best(options, dilution))
+        .map(
+            dilution ->
+                best(
+                    options,
+                    option ->
+                        treated
+                            ? option.treatedYieldAt(dilution)
+                            : option.weldedYieldAt(dilution)))
         .toList();
   }
 
-  private static String best(List<FillerOption> options, double dilution) {
+  private static String best(List<FillerOption> options, ToDoubleFunction<FillerOption> yield) {
     return options.stream()
         .filter(option -> option.allowed() && option.hasFiller())
-        .filter(option -> !option.curve().isEmpty())
-        .max(Comparator.comparingDouble(option -> option.treatedYieldAt(dilution)))
+        .filter(option -> !Double.isNaN(yield.applyAsDouble(option)))
+        .max(Comparator.comparingDouble(yield))
         .map(FillerOption::filler)
-        .orElse("none");
+        .orElse(FillerOption.WITHOUT);
   }
 
-  /** In which state the fillers are ranked: after a heat treatment, or as welded without one. */
-  public String rankedState() {
-    return treatment.isEmpty() ? "as welded" : "after heat treatment";
+  /** The same where the weld is no joint whose strength is computed. */
+  public FillerComparison withoutStrengths() {
+    return new FillerComparison(
+        options.stream().map(FillerOption::withoutStrength).toList(),
+        usual,
+        purpose,
+        treatment,
+        ownTreatment,
+        baseWelded,
+        baseTreated,
+        choice,
+        Collections.nCopies(bestOverBand.size(), FillerOption.WITHOUT));
   }
 
-  /** Whether the best filler is the same all over the band of the dilution. */
+  /** The state in which the fillers are judged. */
+  public String judgedState() {
+    return ownTreatment ? "after heat treatment" : "as welded";
+  }
+
+  /** Yield of an option in the judged state, Pa; NaN where it is not shown. */
+  public double judgedYield(FillerOption option, double dilution) {
+    return ownTreatment ? option.treatedYieldAt(dilution) : option.weldedYieldAt(dilution);
+  }
+
+  /** Yield of the weaker base in the judged state, Pa. */
+  public double judgedBase() {
+    return ownTreatment ? baseTreated : baseWelded;
+  }
+
+  /** The option of that name, if it was compared. */
+  public Optional<FillerOption> option(String filler) {
+    return options.stream().filter(option -> option.filler().equals(filler)).findFirst();
+  }
+
+  /** Whether the case's own filler, or its weld without one, is allowed. */
+  public boolean ownAllowed() {
+    String own = choice.alloy().map(Alloy::name).orElse(FillerOption.WITHOUT);
+    return option(own).filter(FillerOption::allowed).isPresent();
+  }
+
+  /** Whether the strongest filler is the same all over the band of the dilution. */
   public boolean clearOverBand() {
     return bestOverBand.stream().distinct().count() == 1;
   }
 
-  /** Judges one filler. */
-  private static final class Judge {
-    private final WeldCase weldCase;
-    private final FillerChoice choice;
-    private final Requirement requirement;
-    private final WeldMetalTrial trial;
-    private final double base;
-    private final Metal filler;
-    private final List<String> against = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
-
-    Judge(
-        WeldCase weldCase,
-        FillerChoice choice,
-        Requirement requirement,
-        WeldMetalTrial trial,
-        double base,
-        Metal filler) {
-      this.weldCase = weldCase;
-      this.choice = choice;
-      this.requirement = requirement;
-      this.trial = trial;
-      this.base = base;
-      this.filler = filler;
-    }
-
-    FillerOption option() {
-      double dilution = choice.dilution();
-      Composition metal = mixed(dilution);
-      boolean predicted = metal.of(Element.CU) <= 0.5 && !brittle();
-      boolean rich = MagnesiumRule.rich(filler.composition());
-      boolean shown = predicted && (!rich || weldCase.afterWeld().isEmpty());
-      List<Point> curve = shown ? curve() : List.of();
-      OptionalDouble from = answersFrom(curve);
-      Answer answer = answer(from);
-      CrackTendency crack = CrackTendency.of(metal);
-      judge(predicted, rich, crack, answer, from);
-      List<String> reasons = new ArrayList<>(against);
-      reasons.addAll(remarks);
-      return new FillerOption(
-          filler.name(),
-          filler.none() ? 1 : dilution,
-          metal,
-          predicted ? Optional.of(trial.of(metal)) : Optional.empty(),
-          answer,
-          from,
-          crack,
-          List.of(
-              CrackTendency.of(mixed(choice.dilutionLow())),
-              CrackTendency.of(mixed(choice.dilutionHigh()))),
-          filler.none()
-              ? "yes"
-              : guidance().map(guide -> guide.anodizedMatch().label()).orElse("not listed"),
-          ductility(),
-          !rich,
-          against.isEmpty(),
-          reasons,
-          curve);
-    }
-
-    private Composition mixed(double dilution) {
-      Composition plate = WeldPool.composition(weldCase.withoutFiller(), 1);
-      return plate.mixedWith(filler.composition(), dilution);
-    }
-
-    private Optional<FillerGuidance> guidance() {
-      return MaterialLibrary.standard()
-          .guidance(weldCase.left().alloy().name(), filler.name())
-          .filter(
-              guide ->
-                  MaterialLibrary.standard()
-                      .guidance(weldCase.right().alloy().name(), filler.name())
-                      .isPresent());
-    }
-
-    /** The poorer of the guide's ratings for the two bases. */
-    private OptionalInt ductility() {
-      return guidance().isEmpty()
-          ? OptionalInt.empty()
-          : Stream.of(weldCase.left(), weldCase.right())
-              .flatMap(
-                  side ->
-                      MaterialLibrary.standard()
-                          .guidance(side.alloy().name(), filler.name())
-                          .stream())
-              .mapToInt(FillerGuidance::ductility)
-              .max();
-    }
-
-    private List<Point> curve() {
-      return IntStream.rangeClosed(0, CURVE_STEPS)
-          .mapToObj(step -> (double) step / CURVE_STEPS)
-          .map(dilution -> new Point(dilution, trial.of(mixed(dilution)).treated().yield()))
-          .toList();
-    }
-
-    private OptionalDouble answersFrom(List<Point> curve) {
-      return treatable()
-          ? curve.stream()
-              .filter(point -> point.yield() >= ANSWERING_SHARE * base)
-              .mapToDouble(Point::dilution)
-              .findFirst()
-          : OptionalDouble.empty();
-    }
-
-    private boolean treatable() {
-      return weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
-    }
-
-    private static Answer answer(OptionalDouble from) {
-      if (from.isEmpty() || from.getAsDouble() > PRACTICAL_DILUTION) {
-        return Answer.NO;
-      }
-      return from.getAsDouble() == 0 ? Answer.YES : Answer.WITH_DILUTION;
-    }
-
-    private void judge(
-        boolean predicted, boolean rich, CrackTendency crack, Answer answer, OptionalDouble from) {
-      judgeMagnesium(rich);
-      judgeService(rich);
-      judgeColour();
-      if (filler.none()) {
-        judgeWithoutFiller(crack);
-      } else if (guidance().isEmpty()) {
-        against.add("Not a usual filler for this base.");
-      }
-      if (!predicted) {
-        remarks.add(
-            brittle()
-                ? "The strength of such weld metal is not predicted."
-                : "More than 0.5 % copper in the weld metal: its strength is not predicted.");
-      }
-      remarks.add(answerSentence(rich, predicted, answer, from));
-      if (crack == CrackTendency.HIGH && !filler.none()) {
-        remarks.add("The weld metal lies where cracking on solidification is likely.");
-      }
-      guidance()
-          .filter(guide -> !guide.note().isEmpty())
-          .ifPresent(guide -> remarks.add("Guide: " + guide.note() + "."));
-    }
-
-    private void judgeWithoutFiller(CrackTendency crack) {
-      if (crack == CrackTendency.HIGH) {
-        against.add(
-            "Melted base alone, as 6xxx is, lies where cracking on solidification is likely: at most"
-                + " a seal bead or a trial.");
-      } else {
-        remarks.add("Melted base alone: for thin, well fitted joints.");
-      }
-    }
-
-    private void judgeMagnesium(boolean rich) {
-      boolean solution = weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
-      boolean age = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
-      if (rich && solution) {
-        against.add("More than 3 % Mg: not for a heat treatment after welding.");
-      } else if (rich && age) {
-        remarks.add("More than 3 % Mg: ageing after welding only with caution.");
-      }
-      if (brittle()) {
-        against.add("Silicon filler on a base with 2.5 % Mg or more: brittle Mg2Si forms.");
-      }
-    }
-
-    /** Whether a silicon filler meets a base rich in magnesium. */
-    private boolean brittle() {
-      return !filler.none() && BrittleMix.forms(weldCase, filler.composition());
-    }
-
-    private void judgeService(boolean rich) {
-      boolean warm = requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE;
-      if (rich && warm) {
-        against.add(
-            "More than 3 % Mg: not for service above 65 °C, 150 °F (some guides draw the line at 5 %).");
-      }
-    }
-
-    private void judgeColour() {
-      boolean asked = requirement.anodizedMatch().orElse(false);
-      boolean none =
-          guidance()
-              .filter(guide -> guide.anodizedMatch() == FillerGuidance.AnodizedMatch.NO)
-              .isPresent();
-      if (asked && none) {
-        against.add("Turns grey when anodized; a match is asked for.");
-      }
-    }
-
-    private String answerSentence(
-        boolean rich, boolean predicted, Answer answer, OptionalDouble from) {
-      if (!treatable()) {
-        return "The base does not answer to heat treatment, so nothing is gained by one.";
-      }
-      if (rich) {
-        return "Not meant for heat treatment after welding; no strength is promised after one.";
-      }
-      if (!predicted) {
-        return "Whether it answers to heat treatment is not computed.";
-      }
-      return switch (answer) {
-        case YES -> "Answers to this treatment by itself, at any dilution.";
-        case WITH_DILUTION ->
-            "Answers to this treatment only from "
-                + Math.round(100 * from.getAsDouble())
-                + " % dilution on, when enough of the base is in it"
-                + (from.getAsDouble() > choice.dilution() ? ": not at this joint's." : ".");
-        case NO -> "Hardly answers to this treatment at practical dilutions.";
-      };
-    }
+  /** Whether there is a treatment to show at all. */
+  public boolean hardens() {
+    return !treatment.isEmpty();
   }
 }

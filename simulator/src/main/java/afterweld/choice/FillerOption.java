@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * One filler held against the joint.
@@ -14,17 +16,20 @@ import java.util.OptionalInt;
  * @param filler name; {@code none} for a weld without filler
  * @param dilution share of base in the weld metal, 0 to 1
  * @param composition of the weld metal at that dilution
- * @param result what the weld metal becomes; empty if it is not predicted
+ * @param result what the weld metal becomes, after the treatment {@link
+ *     afterweld.strength.Strength#NOT_PREDICTED} where that is not to be shown; empty if it is not
+ *     predicted
  * @param answer whether it answers to heat treatment
  * @param answersFrom dilution from which on it does
  * @param crack tendency at the joint's dilution
  * @param crackOverBand tendencies at the low and the high end of the dilution's band
- * @param anodizedMatch whether it matches the base after anodizing, in the guide's word
+ * @param anodizedMatch whether it matches the base after anodizing: yes, no, or a test piece
  * @param ductility the guide's rating from 1 (best) to 4 (poor); empty if it has none
  * @param serviceAbove65C whether it may serve above 65 °C
  * @param allowed whether nothing rules it out for this joint
  * @param reasons plain sentences, the deciding one first
- * @param curve yield after heat treatment over dilution; empty where its size is not to be shown
+ * @param furnace a sentence on what a furnace makes of it; empty where nothing is computed
+ * @param curve yield over dilution; empty where it is not predicted
  */
 public record FillerOption(
     String filler,
@@ -40,6 +45,7 @@ public record FillerOption(
     boolean serviceAbove65C,
     boolean allowed,
     List<String> reasons,
+    Optional<String> furnace,
     List<Point> curve) {
 
   /** Copies the lists. */
@@ -55,6 +61,31 @@ public record FillerOption(
   /** Whether a filler is there: without one there is nothing to dilute. */
   public boolean hasFiller() {
     return !filler.equals(WITHOUT);
+  }
+
+  /** All that is said of it. */
+  public List<String> sentences() {
+    return Stream.concat(reasons.stream(), furnace.stream()).toList();
+  }
+
+  /** The same filler where no strength of the weld is given. */
+  FillerOption withoutStrength() {
+    return new FillerOption(
+        filler,
+        dilution,
+        composition,
+        Optional.empty(),
+        Answer.NO,
+        OptionalDouble.empty(),
+        crack,
+        crackOverBand,
+        anodizedMatch,
+        ductility,
+        serviceAbove65C,
+        allowed,
+        reasons,
+        Optional.empty(),
+        List.of());
   }
 
   /** Whether weld metal answers to a heat treatment after welding. */
@@ -79,20 +110,32 @@ public record FillerOption(
    * A point of the curve.
    *
    * @param dilution 0 to 1
-   * @param yield Pa
+   * @param welded yield as welded, Pa
+   * @param treated yield after the treatment, Pa; NaN where it is not to be shown
    */
-  public record Point(double dilution, double yield) {}
+  public record Point(double dilution, double welded, double treated) {}
 
-  /** Yield after heat treatment at a dilution, by the curve; NaN without one. */
-  public double treatedYieldAt(double at) {
+  /** Yield at a dilution, by the curve; NaN without one. */
+  private double at(double dilution, ToDoubleFunction<Point> state) {
     for (int i = 1; i < curve.size(); i++) {
       Point from = curve.get(i - 1);
       Point to = curve.get(i);
-      if (at <= to.dilution()) {
-        double part = (at - from.dilution()) / (to.dilution() - from.dilution());
-        return from.yield() + part * (to.yield() - from.yield());
+      if (dilution <= to.dilution()) {
+        double part = (dilution - from.dilution()) / (to.dilution() - from.dilution());
+        double low = state.applyAsDouble(from);
+        return low + part * (state.applyAsDouble(to) - low);
       }
     }
     return Double.NaN;
+  }
+
+  /** Yield after heat treatment at a dilution, Pa; NaN where it is not shown. */
+  public double treatedYieldAt(double at) {
+    return at(at, Point::treated);
+  }
+
+  /** Yield as welded at a dilution, Pa; NaN where it is not predicted. */
+  public double weldedYieldAt(double at) {
+    return at(at, Point::welded);
   }
 }

@@ -5,12 +5,13 @@ import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
 import afterweld.section.WeldCase;
+import java.util.List;
 
 /**
- * Metal with more than 3 % magnesium is not for service above 65 °C and, as a filler, not meant for
- * heat treatment after welding: magnesium-rich phases line its grain boundaries and it corrodes
- * under stress. Usual rule of the trade (Aluminum Association and AWS, from memory); some guides
- * draw the line at 5 %.
+ * Metal with more than 3 % magnesium is not for service above 65 °C and, as a filler, takes part in
+ * no full treatment: magnesium-rich phases line its grain boundaries, may melt in the solution
+ * furnace, and it corrodes under stress. Usual rule of the trade (Aluminum Association and AWS,
+ * from memory); some guides draw the line of warm service at 5 %.
  */
 final class MagnesiumRule {
   /** The limit as the trade says it. */
@@ -22,9 +23,37 @@ final class MagnesiumRule {
    */
   static final double WARM_SERVICE = (150 + 459.67) / 1.8 + 1e-9;
 
+  /** Why a rich filler is kept out of a full treatment. */
+  static final String NO_FULL_TREATMENT =
+      "More than 3 % Mg: not to be solution treated and aged after welding (its grain boundaries may"
+          + " melt from 450 °C, 840 °F, on, and it corrodes under stress afterwards).";
+
+  /** Why rich metal is kept cool. */
+  static final String NOT_WARM =
+      "More than 3 % Mg in the joint: not for service above 65 °C, 150 °F (some guides draw the line"
+          + " at 5 %).";
+
+  /** Why a rich filler is kept out of ageing. */
+  static final String NOT_AGED =
+      "More than 3 % Mg: ageing lines its grain boundaries with what corrodes under stress.";
+
   private static final double MOST = 3.0;
+  private static final int NAMED = 3;
 
   private MagnesiumRule() {}
+
+  /** Why the filler of a case takes part in no full treatment, and which fillers of its bases do. */
+  static String refusal(WeldCase weld) {
+    List<String> others = UsualFillers.of(weld).suitable(FillerPurpose.TREATED);
+    return weld.filler().alloy().orElseThrow().name()
+        + ": "
+        + NO_FULL_TREATMENT
+        + (others.isEmpty()
+            ? " No filler bears a full treatment of this pair: leave it as welded."
+            : " Take "
+                + String.join(" or ", others.subList(0, Math.min(NAMED, others.size())))
+                + ", or leave the joint as welded.");
+  }
 
   static boolean rich(Composition metal) {
     return metal.of(Element.MG) > MOST;

@@ -31,14 +31,7 @@ final class ScheduleRefusal {
   private Optional<String> of(SolutionTreat treat) {
     String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
     if (order.hardens() && MagnesiumRule.rich(order.weldCase().filler())) {
-      return Optional.of(
-          at
-              + ": "
-              + order.weldCase().filler().alloy().orElseThrow().name()
-              + " has more than 3 % Mg, and such weld metal takes part in no full treatment: it may"
-              + " begin to melt from 450 °C (840 °F) on, and the ageing lines its grain boundaries"
-              + " with what corrodes. Take a filler that bears it, or leave the joint as welded;"
-              + " 'afterweld fillers' on the case without after_weld names them.");
+      return Optional.of(at + ": " + MagnesiumRule.refusal(order.weldCase()));
     }
     double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
     if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {

@@ -60,18 +60,18 @@ public final class WeldMetalTrial {
   }
 
   /**
-   * Strength of the base of a side through the treatment, without a weld.
+   * Strength of the base of a side without a weld, as delivered and through the treatment.
    *
    * @param side left or right part of the case
    */
-  public Strength base(Side side) {
+  public Result base(Side side) {
     List<Strength> strengths =
         SectionMetal.base(side).follow(histories.subList(1, histories.size()));
-    return strengths.get(strengths.size() - 1);
+    return new Result(strengths.get(0), strengths.get(strengths.size() - 1));
   }
 
   /**
-   * What a weld metal becomes.
+   * What a metal becomes.
    *
    * @param asWelded after natural ageing
    * @param treated after the heat treatment

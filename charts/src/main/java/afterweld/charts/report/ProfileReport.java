@@ -1,6 +1,7 @@
 package afterweld.charts.report;
 
 import afterweld.charts.Picture;
+import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
 import afterweld.choice.Judgement;
@@ -385,27 +386,16 @@ public final class ProfileReport {
     values.put("hasFillers", fillers.isPresent());
     fillers.ifPresent(
         part -> {
-          values.put("fillerSummary", summary(part.comparison()));
+          values.put("fillerSummary", String.join(" ", FillerAnswer.of(part.comparison(), units)));
           values.put("fillerPicture", List.of(picture(part.picture())));
           values.put("fillers", part.comparison().options().stream().map(this::fillerRow).toList());
         });
   }
 
-  private static String summary(FillerComparison comparison) {
-    String best = comparison.bestOverBand().get(1);
-    return best.equals("none")
-        ? "No strength decides between the fillers here."
-        : "Of the fillers that suit, "
-            + best
-            + " makes the strongest weld metal "
-            + comparison.rankedState()
-            + " at this dilution.";
-  }
-
   private Map<String, String> fillerRow(FillerOption option) {
     return Map.of(
         "welded", yieldIn(option, WeldMetalTrial.Result::asWelded),
-        "treated", option.curve().isEmpty() ? "–" : yieldIn(option, WeldMetalTrial.Result::treated),
+        "treated", yieldIn(option, WeldMetalTrial.Result::treated),
         "colour", option.anodizedMatch(),
         "ductility",
             option.ductility().isPresent() ? Integer.toString(option.ductility().getAsInt()) : "–",
@@ -413,13 +403,15 @@ public final class ProfileReport {
         "use", option.allowed() ? "yes" : "no",
         "answer", option.answer().label(),
         "crack", option.crack().label(),
-        "reasons", String.join(" ", option.reasons()));
+        "reasons", String.join(" ", option.sentences()));
   }
 
   private String yieldIn(FillerOption option, Function<WeldMetalTrial.Result, Strength> state) {
     return option
         .result()
-        .map(result -> OutputQuantity.YIELD.text(units, state.apply(result).yield()))
+        .map(result -> state.apply(result).yield())
+        .filter(pascal -> !Double.isNaN(pascal))
+        .map(pascal -> OutputQuantity.YIELD.text(units, pascal))
         .orElse("–");
   }
 

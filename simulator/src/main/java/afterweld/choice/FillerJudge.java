@@ -1,0 +1,225 @@
+package afterweld.choice;
+
+import afterweld.choice.FillerOption.Answer;
+import afterweld.choice.FillerOption.Point;
+import afterweld.choice.FillerPurpose.Heat;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import afterweld.material.FillerGuidance;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.BrittleMix;
+import afterweld.section.CrackTendency;
+import afterweld.section.FillerChoice;
+import afterweld.section.Side;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldMetalTrial;
+import afterweld.section.WeldPool;
+import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Judges one filler on a joint.
+ *
+ * <p>Weld metal answers to heat treatment where its yield after a full treatment reaches 85 % of
+ * the base's (assumed; near what codes ask of heat-treated welds). What a filler with more than 3 %
+ * Mg becomes in a furnace is not shown.
+ */
+final class FillerJudge {
+  private static final double ANSWERING_SHARE = 0.85;
+  private static final double PRACTICAL_DILUTION = 0.8;
+  private static final double MOST_COPPER = 0.5;
+  private static final int CURVE_STEPS = 20;
+
+  private final Joint joint;
+  private final FillerMetal filler;
+  private final Composition metal;
+  private final boolean rich;
+  private final boolean brittle;
+
+  FillerJudge(Joint joint, FillerMetal filler) {
+    this.joint = joint;
+    this.filler = filler;
+    this.metal = mixed(joint.choice.dilution());
+    this.rich = MagnesiumRule.rich(filler.composition());
+    this.brittle = !filler.none() && BrittleMix.forms(joint.weld, filler.composition());
+  }
+
+  /**
+   * What all fillers are held against.
+   *
+   * @param weld the case as written
+   * @param choice its dilution and band
+   * @param usual what the guides say for its bases
+   * @param purpose what the filler is chosen for
+   * @param treatment steps of {@code trial}
+   * @param trial weld metals through those steps
+   * @param baseTreated yield of the weaker base after them, Pa
+   */
+  record Joint(
+      WeldCase weld,
+      FillerChoice choice,
+      UsualFillers usual,
+      FillerPurpose purpose,
+      List<FurnaceStep> treatment,
+      WeldMetalTrial trial,
+      double baseTreated) {
+    boolean hardens() {
+      return weld.left().alloy().heatTreatable() || weld.right().alloy().heatTreatable();
+    }
+
+    boolean full() {
+      return !treatment.isEmpty() && (weld.afterWeld().isEmpty() || purpose.heat() == Heat.FULL);
+    }
+  }
+
+  FillerOption option() {
+    boolean predicted = metal.of(Element.CU) <= MOST_COPPER && !brittle;
+    List<Point> curve = predicted ? curve() : List.of();
+    OptionalDouble from = answersFrom(curve);
+    CrackTendency crack = CrackTendency.of(metal);
+    List<String> against = against(crack);
+    return new FillerOption(
+        filler.name(),
+        filler.none() ? 1 : joint.choice.dilution(),
+        metal,
+        predicted ? Optional.of(shown(metal)) : Optional.empty(),
+        answer(from),
+        from,
+        crack,
+        List.of(
+            CrackTendency.of(mixed(joint.choice.dilutionLow())),
+            CrackTendency.of(mixed(joint.choice.dilutionHigh()))),
+        ColourMatch.of(joint.weld, metal, filler.name()).word(),
+        ductility(),
+        !rich,
+        against.isEmpty(),
+        against.isEmpty() ? remarks(crack) : against,
+        against.isEmpty()
+            ? Optional.of(predicted ? furnace(from) : unpredicted())
+            : Optional.empty(),
+        curve);
+  }
+
+  private Composition mixed(double dilution) {
+    Composition plate = WeldPool.composition(joint.weld.withoutFiller(), 1);
+    return plate.mixedWith(filler.composition(), dilution);
+  }
+
+  /** A rich filler is shown through a furnace only where nothing of the joint hardens there. */
+  private WeldMetalTrial.Result shown(Composition of) {
+    WeldMetalTrial.Result result = joint.trial.of(of);
+    return rich && joint.full()
+        ? new WeldMetalTrial.Result(result.asWelded(), Strength.NOT_PREDICTED)
+        : result;
+  }
+
+  private List<Point> curve() {
+    return IntStream.rangeClosed(0, CURVE_STEPS)
+        .mapToObj(step -> point((double) step / CURVE_STEPS))
+        .toList();
+  }
+
+  private Point point(double dilution) {
+    WeldMetalTrial.Result result = shown(mixed(dilution));
+    return new Point(dilution, result.asWelded().yield(), result.treated().yield());
+  }
+
+  private OptionalDouble answersFrom(List<Point> curve) {
+    return joint.hardens() && joint.full()
+        ? curve.stream()
+            .filter(point -> point.treated() >= ANSWERING_SHARE * joint.baseTreated)
+            .mapToDouble(Point::dilution)
+            .findFirst()
+        : OptionalDouble.empty();
+  }
+
+  private static Answer answer(OptionalDouble from) {
+    if (from.isEmpty() || from.getAsDouble() > PRACTICAL_DILUTION) {
+      return Answer.NO;
+    }
+    return from.getAsDouble() == 0 ? Answer.YES : Answer.WITH_DILUTION;
+  }
+
+  private List<FillerGuidance> guidance() {
+    List<FillerGuidance> both =
+        Stream.of(joint.weld.left(), joint.weld.right()).flatMap(this::guidance).toList();
+    return both.size() == 2 ? both : List.of();
+  }
+
+  private Stream<FillerGuidance> guidance(Side side) {
+    return MaterialLibrary.standard().guidance(side.alloy().name(), filler.name()).stream();
+  }
+
+  /** The poorer of the guide's ratings for the two bases. */
+  private OptionalInt ductility() {
+    return guidance().stream().mapToInt(FillerGuidance::ductility).max();
+  }
+
+  private List<String> against(CrackTendency crack) {
+    if (!filler.none()) {
+      return joint.usual.against(filler.name(), joint.purpose);
+    }
+    List<String> against = new ArrayList<>(WithoutFiller.against(joint.weld, crack));
+    ColourMatch colour = ColourMatch.of(joint.weld, metal, filler.name());
+    if (joint.purpose.colour() && colour.verdict() == Verdict.NOT_MET) {
+      against.add("Colour after anodizing: " + colour.text());
+    }
+    if (joint.purpose.warm() && rich) {
+      against.add(MagnesiumRule.NOT_WARM);
+    }
+    return against;
+  }
+
+  private List<String> remarks(CrackTendency crack) {
+    List<String> remarks = new ArrayList<>();
+    if (crack == CrackTendency.HIGH) {
+      remarks.add("Cracking high at this dilution: less base in the weld, or another filler.");
+    }
+    if (filler.none()) {
+      remarks.add("Melted base alone: for thin, well fitted edges.");
+    }
+    guidance().stream()
+        .map(FillerGuidance::note)
+        .filter(note -> !note.isEmpty())
+        .findFirst()
+        .ifPresent(note -> remarks.add("Guide: " + note + "."));
+    return remarks;
+  }
+
+  private String unpredicted() {
+    return brittle
+        ? "The strength of such weld metal is not predicted."
+        : "More than 0.5 % copper in the weld metal: its strength is not predicted.";
+  }
+
+  private String furnace(OptionalDouble from) {
+    if (!joint.hardens() || joint.treatment.isEmpty()) {
+      return "No furnace hardens both bases, so nothing is gained by one.";
+    }
+    if (!joint.full()) {
+      return "Aged without solution treatment it is taken no stronger than as welded.";
+    }
+    if (rich) {
+      return filler.none()
+          ? "Nothing is promised after a full treatment."
+          : "It takes part in no full treatment.";
+    }
+    double share = joint.trial.of(metal).treated().yield() / joint.baseTreated;
+    return (joint.weld.afterWeld().isEmpty() ? "Were it fully treated, it would reach " : "Reaches ")
+        + Math.round(100 * share)
+        + " % of the base's yield at this dilution, "
+        + switch (answer(from)) {
+          case YES -> "85 % at any.";
+          case WITH_DILUTION ->
+              "85 % from " + Math.round(100 * from.getAsDouble()) + " % dilution on.";
+          case NO -> "85 % at no practical one.";
+        };
+  }
+}

@@ -1,0 +1,61 @@
+package afterweld.choice;
+
+import afterweld.section.AgedOnly;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.SolutionTreat;
+import java.util.List;
+
+/**
+ * What a filler is chosen for.
+ *
+ * @param heat what happens to the weld afterwards
+ * @param colour whether its colour must match after anodizing
+ * @param warm whether it serves above 65 °C
+ */
+public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
+  /** Left as welded, and nothing else asked. */
+  public static final FillerPurpose WELDED = new FillerPurpose(Heat.WELDED, false, false);
+
+  /** Fully treated, and nothing else asked. */
+  static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
+
+  /** What happens to a weld afterwards. */
+  public enum Heat {
+    WELDED("left as welded"),
+    AGED("aged only"),
+    FULL("solution treated, quenched and aged");
+
+    private final String label;
+
+    Heat(String label) {
+      this.label = label;
+    }
+
+    /** The words used on screen and in results. */
+    public String label() {
+      return label;
+    }
+  }
+
+  /** What a case with its requirement asks of a filler. */
+  static FillerPurpose of(List<FurnaceStep> afterWeld, Requirement requirement) {
+    return new FillerPurpose(
+        heat(afterWeld),
+        requirement.anodizedMatch().orElse(false),
+        requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE);
+  }
+
+  private static Heat heat(List<FurnaceStep> steps) {
+    if (steps.stream().anyMatch(SolutionTreat.class::isInstance)) {
+      return Heat.FULL;
+    }
+    return AgedOnly.is(steps) ? Heat.AGED : Heat.WELDED;
+  }
+
+  /** The purpose as a sentence names it. */
+  public String label() {
+    return heat.label()
+        + (colour ? ", anodized with a match in colour" : "")
+        + (warm ? ", in service above 65 °C (150 °F)" : "");
+  }
+}

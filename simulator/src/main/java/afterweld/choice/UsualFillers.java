@@ -1,0 +1,161 @@
+package afterweld.choice;
+
+import afterweld.choice.FillerPurpose.Heat;
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.MaterialLibrary;
+import afterweld.section.BrittleMix;
+import afterweld.section.WeldCase;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Which fillers of the library suit two bases for a purpose, the first choice first: by the row of
+ * the filler guides for the pair ({@link FillerPair}), or of its nearest relatives ({@link
+ * PairRule}). Fillers that no row names but that the guides rate on both bases come last.
+ *
+ * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
+ * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded
+ * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at
+ * all on a casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of
+ * the row would be brittle.
+ */
+public final class UsualFillers {
+  private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
+  private static final String WARM_MAGNESIUM = "5554";
+
+  private final BaseMetal left;
+  private final BaseMetal right;
+  private final Optional<FillerPair> pair;
+
+  private UsualFillers(BaseMetal left, BaseMetal right) {
+    this.left = left;
+    this.right = right;
+    this.pair = PairRule.of(left.name(), right.name(), this::serves);
+  }
+
+  /** The fillers for the bases of a case. */
+  public static UsualFillers of(WeldCase weldCase) {
+    return new UsualFillers(BaseMetal.of(weldCase.left()), BaseMetal.of(weldCase.right()));
+  }
+
+  /** The fillers for two bases as the library has them. */
+  public static UsualFillers of(Alloy left, Alloy right) {
+    return new UsualFillers(BaseMetal.of(left), BaseMetal.of(right));
+  }
+
+  /** A row of relatives does not serve where its first choice is brittle on the real bases. */
+  private boolean serves(FillerPair row) {
+    return names(row) || row.welded().isEmpty() || !brittle(row.welded().get(0));
+  }
+
+  private boolean names(FillerPair row) {
+    return FillerPair.of(left.name(), right.name()).filter(row::equals).isPresent();
+  }
+
+  /** The row that is used; empty where the guides have none, not even of relatives. */
+  public Optional<FillerPair> pair() {
+    return pair;
+  }
+
+  /** Both bases, as a sentence names them. */
+  public String bases() {
+    return left.name() + " to " + right.name();
+  }
+
+  /** Whether the row is that of relatives, since the guides have none for the bases themselves. */
+  public boolean derived() {
+    return pair.isPresent() && pair.filter(this::names).isEmpty();
+  }
+
+  /** The fillers that suit, the first choice first; empty where none does. */
+  public List<String> suitable(FillerPurpose purpose) {
+    return candidates(purpose).stream()
+        .filter(name -> against(name, purpose).isEmpty())
+        .toList();
+  }
+
+  private Set<String> candidates(FillerPurpose purpose) {
+    List<String> names = new ArrayList<>();
+    pair.ifPresent(
+        row -> {
+          names.addAll(firstFor(row, purpose));
+          names.addAll(byHeat(row, purpose.heat()));
+          names.addAll(row.suiting());
+        });
+    if (pair.filter(row -> row.suiting().isEmpty()).isEmpty()) {
+      LIBRARY.fillers().stream().map(Alloy::name).filter(this::ratedOnBoth).forEach(names::add);
+    }
+    return new LinkedHashSet<>(names);
+  }
+
+  private List<String> firstFor(FillerPair row, FillerPurpose purpose) {
+    Optional<String> warm =
+        row.warm().map(name -> brittle(name) ? WARM_MAGNESIUM : name);
+    return Stream.of(
+            purpose.colour() ? row.anodized() : Optional.<String>empty(),
+            purpose.warm() ? warm : Optional.<String>empty())
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static List<String> byHeat(FillerPair row, Heat heat) {
+    return heat == Heat.FULL && !row.treated().isEmpty() ? row.treated() : row.welded();
+  }
+
+  private boolean ratedOnBoth(String filler) {
+    return LIBRARY.guidance(left.name(), filler).isPresent()
+        && LIBRARY.guidance(right.name(), filler).isPresent();
+  }
+
+  /** What speaks against a filler for a purpose, a sentence each; empty if nothing does. */
+  public List<String> against(String filler, FillerPurpose purpose) {
+    List<String> against = new ArrayList<>();
+    boolean rich = rich(filler);
+    if (rich && purpose.heat() == Heat.FULL) {
+      against.add(MagnesiumRule.NO_FULL_TREATMENT);
+    }
+    if (rich && purpose.heat() == Heat.AGED) {
+      against.add(MagnesiumRule.NOT_AGED);
+    }
+    if (brittle(filler)) {
+      against.add(BrittleMix.SENTENCE);
+    }
+    if (purpose.warm() && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
+      against.add(MagnesiumRule.NOT_WARM);
+    }
+    if (purpose.colour()) {
+      ColourMatch.against(left, right, filler).ifPresent(against::add);
+    }
+    if (against.isEmpty()) {
+      byPair(filler, purpose).ifPresent(against::add);
+    }
+    return against;
+  }
+
+  private Optional<String> byPair(String filler, FillerPurpose purpose) {
+    Optional<String> forbidden =
+        pair.filter(row -> row.not().contains(filler) || row.suiting().isEmpty())
+            .map(row -> capital(row.why()) + ".");
+    return forbidden.isEmpty() && !candidates(purpose).contains(filler)
+        ? Optional.of("Not a usual filler for this pair.")
+        : forbidden;
+  }
+
+  private static String capital(String text) {
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private boolean brittle(String filler) {
+    Composition metal = LIBRARY.filler(filler).orElseThrow().composition();
+    return BrittleMix.forms(left.metal(), metal) || BrittleMix.forms(right.metal(), metal);
+  }
+
+  private static boolean rich(String filler) {
+    return LIBRARY.filler(filler).filter(alloy -> MagnesiumRule.rich(alloy.composition())).isPresent();
+  }
+}

@@ -1,0 +1,38 @@
+package afterweld.choice;
+
+import afterweld.material.Alloy;
+import afterweld.section.CrackTendency;
+import afterweld.section.Joint;
+import afterweld.section.Preparation;
+import afterweld.section.WeldCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Where a weld without filler makes sense: a thin, well fitted square butt of metal that does not
+ * crack as it freezes. A fillet has no throat without filler, a groove is not filled, and 6xxx metal
+ * cracks (common practice; 3 mm is the thickest that is usual).
+ */
+final class WithoutFiller {
+  private static final double THIN = 3e-3 + 1e-9;
+
+  private WithoutFiller() {}
+
+  /** What speaks against it, a sentence each; empty if nothing does. */
+  static List<String> against(WeldCase weld, CrackTendency crack) {
+    List<String> against = new ArrayList<>();
+    if (Stream.of(weld.left(), weld.right())
+        .anyMatch(side -> side.alloy().family() == Alloy.Family.WROUGHT_HEAT_TREATABLE)) {
+      against.add("6xxx metal melted without filler cracks as it freezes.");
+    } else if (crack == CrackTendency.HIGH) {
+      against.add("This base melted without filler lies where aluminium cracks as it freezes.");
+    }
+    if (weld.joint() != Joint.BUTT || weld.preparation() != Preparation.SQUARE) {
+      against.add("Without filler a fillet has no throat and a groove is not filled.");
+    } else if (Math.max(weld.left().thickness(), weld.right().thickness()) > THIN) {
+      against.add("Without filler only up to 3 mm (1/8 in).");
+    }
+    return against;
+  }
+}

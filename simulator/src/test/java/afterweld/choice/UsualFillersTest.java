@@ -1,0 +1,118 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.choice.FillerPurpose.Heat;
+import afterweld.material.Alloy;
+import afterweld.material.MaterialLibrary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The pair table of the filler guides (from memory) is what the program says. */
+class UsualFillersTest {
+  private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
+  private static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
+  private static final FillerPurpose AGED = new FillerPurpose(Heat.AGED, false, false);
+  private static final FillerPurpose COLOUR = new FillerPurpose(Heat.WELDED, true, false);
+  private static final FillerPurpose WARM = new FillerPurpose(Heat.WELDED, false, true);
+
+  /** Alloys of the table that the library lacks: their pairs are skipped. */
+  private static final Set<String> LACKING = Set.of("7005", "2219");
+
+  private static UsualFillers pair(String one, String other) {
+    return UsualFillers.of(LIBRARY.base(one).orElseThrow(), LIBRARY.base(other).orElseThrow());
+  }
+
+  private static List<FillerPair> rows() {
+    return FillerPair.all().stream()
+        .filter(row -> !LACKING.contains(row.base1()) && !LACKING.contains(row.base2()))
+        .toList();
+  }
+
+  @Test
+  void everyPairGivesItsFirstChoiceForEveryPurpose() {
+    assertEquals(34, FillerPair.all().size());
+    assertEquals(31, rows().size(), "three pairs hold 7005 or 2219");
+    List<String> wrong = new ArrayList<>();
+    for (FillerPair row : rows()) {
+      UsualFillers usual = pair(row.base1(), row.base2());
+      check(wrong, row, usual, FillerPurpose.WELDED, row.welded());
+      if (!row.treated().isEmpty()) {
+        check(wrong, row, usual, TREATED, row.treated());
+      }
+      check(wrong, row, usual, COLOUR, row.anodized().stream().toList());
+      check(wrong, row, usual, WARM, row.warm().stream().toList());
+      row.not().stream()
+          .filter(name -> !name.equals(FillerOption.WITHOUT))
+          .filter(name -> usual.suitable(FillerPurpose.WELDED).contains(name))
+          .forEach(name -> wrong.add(row.bases() + " must not take " + name));
+    }
+    assertEquals(List.of(), wrong);
+  }
+
+  private static void check(
+      List<String> wrong,
+      FillerPair row,
+      UsualFillers usual,
+      FillerPurpose purpose,
+      List<String> expected) {
+    List<String> found = usual.suitable(purpose);
+    boolean alike =
+        expected.isEmpty()
+            ? found.isEmpty()
+            : found.size() >= expected.size()
+                && found.subList(0, expected.size()).equals(expected);
+    if (!alike) {
+      wrong.add(row.bases() + ", " + purpose.label() + ": " + found + " for " + expected);
+    }
+  }
+
+  @Test
+  void everyOtherPairOfTheLibraryIsDerivedAlikeFromBothSides() {
+    for (Alloy one : LIBRARY.bases()) {
+      for (Alloy other : LIBRARY.bases()) {
+        UsualFillers usual = UsualFillers.of(one, other);
+        assertTrue(usual.pair().isPresent(), usual.bases());
+        assertEquals(
+            FillerPair.of(one.name(), other.name()).isEmpty(), usual.derived(), usual.bases());
+        assertEquals(
+            usual.suitable(FillerPurpose.WELDED),
+            UsualFillers.of(other, one).suitable(FillerPurpose.WELDED),
+            usual.bases());
+      }
+    }
+  }
+
+  @Test
+  void derivedPairsAreThoseOfTheirRelatives() {
+    // Filler charts of the trade, from memory.
+    assertEquals("4043", first(pair("6060", "6005A"), FillerPurpose.WELDED));
+    assertEquals("5356", first(pair("5083", "5086"), FillerPurpose.WELDED));
+    assertEquals("5356", first(pair("6082", "5083"), FillerPurpose.WELDED));
+    assertEquals("4643", first(pair("6082", "A357"), TREATED));
+    assertEquals("5554", first(pair("1100", "5454"), WARM));
+    assertTrue(pair("5454", "A356").suitable(FillerPurpose.WELDED).isEmpty());
+    assertFalse(pair("5454", "6061").suitable(FillerPurpose.WELDED).contains("4043"));
+  }
+
+  private static String first(UsualFillers usual, FillerPurpose purpose) {
+    return usual.suitable(purpose).get(0);
+  }
+
+  @Test
+  void furnaceAndMagnesiumExcludeEachOther() {
+    for (FillerPair row : rows()) {
+      for (FillerPurpose purpose : List.of(TREATED, AGED, WARM)) {
+        for (String name : pair(row.base1(), row.base2()).suitable(purpose)) {
+          Alloy filler = LIBRARY.filler(name).orElseThrow();
+          assertFalse(MagnesiumRule.rich(filler.composition()), row.bases() + " " + name);
+        }
+      }
+    }
+    assertTrue(pair("6061", "5083").suitable(TREATED).isEmpty());
+  }
+}
