@@ -8,6 +8,7 @@ import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Furnace;
+import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
@@ -95,6 +96,10 @@ final class FurnaceInstruction {
     if (FurnaceOrder.isQuench(step)) {
       return List.of(
           new Line("Quench", quench(index)), new Line("Straightening", straightening(step)));
+    }
+    boolean hold = index > 0 && FurnaceOrder.isQuench(order.steps().get(index - 1));
+    if (step instanceof NaturalAge && hold && order.agesAfter(step)) {
+      return List.of();
     }
     return step instanceof Age age
         ? List.of(new Line("Ageing", ageing(age)))
