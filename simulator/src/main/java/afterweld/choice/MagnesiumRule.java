@@ -23,10 +23,12 @@ final class MagnesiumRule {
    */
   static final double WARM_SERVICE = (150 + 459.67) / 1.8 + 1e-9;
 
+  private static final String RICH_IN_THE_FURNACE =
+      "more than 3 % Mg and takes part in no full treatment: its grain boundaries may melt from"
+          + " 450 °C (840 °F) on, and it corrodes under stress afterwards.";
+
   /** Why a rich filler is kept out of a full treatment. */
-  static final String NO_FULL_TREATMENT =
-      "More than 3 % Mg: not to be solution treated and aged after welding (its grain boundaries may"
-          + " melt from 450 °C, 840 °F, on, and it corrodes under stress afterwards).";
+  static final String NO_FULL_TREATMENT = "It has " + RICH_IN_THE_FURNACE;
 
   /** Why rich metal is kept cool. */
   static final String NOT_WARM =
@@ -46,8 +48,8 @@ final class MagnesiumRule {
   static String refusal(WeldCase weld) {
     List<String> others = UsualFillers.of(weld).suitable(FillerPurpose.TREATED);
     return weld.filler().alloy().orElseThrow().name()
-        + ": "
-        + NO_FULL_TREATMENT
+        + " has "
+        + RICH_IN_THE_FURNACE
         + (others.isEmpty()
             ? " No filler bears a full treatment of this pair: leave it as welded."
             : " Take "

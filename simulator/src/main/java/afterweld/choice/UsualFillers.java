@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /**
  * Which fillers of the library suit two bases for a purpose, the first choice first: by the row of
  * the filler guides for the pair ({@link FillerPair}), or of its nearest relatives ({@link
- * PairRule}). Fillers that no row names but that the guides rate on both bases come last.
+ * PairRule}). Where no row serves, those that the guides rate on both bases.
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
  * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded
@@ -87,7 +87,7 @@ public final class UsualFillers {
           names.addAll(byHeat(row, purpose.heat()));
           names.addAll(row.suiting());
         });
-    if (pair.filter(row -> row.suiting().isEmpty()).isEmpty()) {
+    if (pair.isEmpty()) {
       LIBRARY.fillers().stream().map(Alloy::name).filter(this::ratedOnBoth).forEach(names::add);
     }
     return new LinkedHashSet<>(names);

@@ -64,7 +64,7 @@ class CaseFaultsTest {
         """;
     assertEquals(
         List.of(
-            "2:12: filler: found 'non'; " + FILLERS + "4043, 4643, 5356, 5183",
+            "2:12: filler: found 'non'; " + FILLERS + "4043, 5356, 4643, 5183",
             "4:37: current: found '180', a number without a unit; expected a current above 0, up to"
                 + " 2000 A (units: A, kA)",
             "5:32: found the key 'voltage' again; the first is in line 4"),
@@ -206,10 +206,10 @@ class CaseFaultsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "6061 | T6   | 4043, 4643, 5356, 5183",
-        "5083 | H116 | 5356, 5183",
+        "6061 | T6   | 4043, 5356, 4643, 5183",
+        "5083 | H116 | 5183, 5356",
         "3003 | H14  | 4043, 5356",
-        "A356 | T6   | 4043"
+        "A356 | T6   | 4043, 4643"
       })
   void aMissingFillerListsTheSuitableOnes(String base, String temper, String fillers) {
     String text =

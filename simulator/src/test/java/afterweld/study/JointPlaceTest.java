@@ -57,7 +57,7 @@ class JointPlaceTest {
       assertTrue(JointPlace.of(sound, 0.05, asked).ranked());
       JointPlace blank = JointPlace.of(unsound(sound), 0.05, asked);
       assertTrue(Double.isNaN(blank.value()) && !blank.ranked());
-      assertEquals("Not sound: Not fused through.", blank.blank());
+      assertEquals("Not sound. Not fused through.", blank.blank());
       assertTrue(Double.isNaN(blank.figures().hardness()));
     }
   }
