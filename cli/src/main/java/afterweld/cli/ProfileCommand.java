@@ -49,11 +49,11 @@ final class ProfileCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return desk.run(
+    return desk.runHeaded(
         options.caseFile(),
         options.output(),
         "",
-        "computing the section and drawing it",
+        () -> "computing the section and drawing it",
         this::answer);
   }
 
@@ -74,6 +74,6 @@ final class ProfileCommand implements Callable<Integer> {
     ProfileResult result =
         new ProfileResult(
             profile, joint, asked.requirement(), options.units(), routes(asked), along::join);
-    return result.answer(pictures);
+    return result.answer(pictures).against(read.objections()).on(profile.soundness());
   }
 }

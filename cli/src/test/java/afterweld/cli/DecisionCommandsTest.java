@@ -160,7 +160,7 @@ class DecisionCommandsTest {
     holds(root.get("chance_met"), "estimate", "low", "high");
     holds(root.get("first_order_with_model_error"), "model error", "travel speed");
     String words = Files.readString(out.resolve("spread.txt")).replaceAll("\\s+", " ");
-    assertTrue(words.contains("and the error of the computation, 30 of 30 joints met"), words);
+    assertTrue(words.contains("Of the joints as this shop welds them, 30 of 30 joints met"), words);
     assertTrue(words.contains("As if the computation were exact, 30 of 30 joints met"), words);
     assertTrue(words.contains("so many joints tell at least 90.0 %"), words);
     assertTrue(words.contains("not a probability of failure in service"), words);

@@ -47,6 +47,7 @@ class ProfileJsonTest {
     assertEquals(
         List.of(
             "title",
+            "soundness",
             "states",
             "waiting_days",
             "stations",

@@ -73,7 +73,7 @@ class ProgramTest {
 
   @Test
   void aRunShowsTheTableAndWritesEveryFile() throws IOException {
-    assertEquals(0, profile(Requirement.NONE));
+    assertEquals(0, profile(Requirement.NONE), stderr());
     assertTrue(stdout().contains("Lowest place"), stdout());
     String words = stdout().replaceAll("\\s+", " ");
     assertTrue(words.endsWith("result.json, profile.csv, hardness.png "), words);
