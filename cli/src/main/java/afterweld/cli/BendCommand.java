@@ -58,7 +58,11 @@ final class BendCommand implements Callable<Integer> {
       draw(files, profile, report);
     }
     return new Answer(
-        table.text(), table.answer(), json, files, Standing.of(read.caseFile(), profile, units).exitStatus());
+        table.text(),
+        table.answer(),
+        json,
+        files,
+        Standing.of(read.caseFile(), profile, units).exitStatus());
   }
 
   private void draw(Map<String, byte[]> files, SectionProfile profile, BendReport report) {

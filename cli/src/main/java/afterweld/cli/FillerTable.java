@@ -111,15 +111,7 @@ final class FillerTable {
   private String table(List<FillerOption> options) {
     TextTable table =
         new TextTable(
-            "filler",
-            " Si",
-            " Mg",
-            " yield",
-            " tensile",
-            "85 %",
-            "cracking",
-            "colour",
-            " duct.");
+            "filler", " Si", " Mg", " yield", " tensile", "85 %", "cracking", "colour", " duct.");
     options.forEach(option -> table.row(cells(option)));
     return table.text();
   }
@@ -177,8 +169,9 @@ final class FillerTable {
   /** The answer only. */
   String answer() {
     String unsound = soundness.sound() ? "" : Paragraph.of(soundness.note());
-    return unsound + FillerAnswer.of(comparison, units).stream()
-        .map(Paragraph::of)
-        .collect(Collectors.joining());
+    return unsound
+        + FillerAnswer.of(comparison, units).stream()
+            .map(Paragraph::of)
+            .collect(Collectors.joining());
   }
 }

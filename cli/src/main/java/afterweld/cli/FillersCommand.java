@@ -53,8 +53,7 @@ final class FillersCommand implements Callable<Integer> {
       return none(weldCase, notices);
     }
     FillerComparison comparison = compared(read, profile);
-    FillerTable table =
-        new FillerTable(weldCase, profile.soundness(), comparison, notices, units);
+    FillerTable table = new FillerTable(weldCase, profile.soundness(), comparison, notices, units);
     String json = FillerJson.of(weldCase, profile.soundness(), comparison, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));

@@ -77,7 +77,9 @@ final class SpreadTable {
         study
             .joint()
             .middle()
-            .map(pull -> OutputQuantity.TENSILE.text(units, pull.tensile()) + " " + units.stressUnit())
+            .map(
+                pull ->
+                    OutputQuantity.TENSILE.text(units, pull.tensile()) + " " + units.stressUnit())
             .orElse(study.joint().proofNote());
     String verdict =
         judgement.asked()
@@ -89,8 +91,7 @@ final class SpreadTable {
 
   private static String chanceInWords(Judgement judgement) {
     return judgement.chance().isPresent()
-        ? String.format(
-            Locale.ROOT, " (chance %.0f %%)", 100 * judgement.chance().getAsDouble())
+        ? String.format(Locale.ROOT, " (chance %.0f %%)", 100 * judgement.chance().getAsDouble())
         : "";
   }
 

@@ -83,8 +83,10 @@ class OneRuleTest {
     return String.format(Locale.ROOT, "%s: %.2f MPa", key, megapascal);
   }
 
-  /** Just under the prediction nothing is missed, though a band may leave it open; just above it is
-   * not met. */
+  /**
+   * Just under the prediction nothing is missed, though a band may leave it open; just above it is
+   * not met.
+   */
   private void agree(Path caseFile, boolean reached) throws IOException {
     double share = json("spread", caseFile).at("/chance_met_inputs_only/estimate").asDouble();
     assertEquals(reached ? 1 : 0, share, 0.0);

@@ -42,8 +42,7 @@ record ColourMatch(Verdict verdict, String text) {
 
   /** What speaks against a filler by itself, at any dilution; empty if nothing does. */
   static Optional<String> against(BaseMetal left, BaseMetal right, String filler) {
-    Composition metal =
-        MaterialLibrary.standard().filler(filler).orElseThrow().composition();
+    Composition metal = MaterialLibrary.standard().filler(filler).orElseThrow().composition();
     ColourMatch match = of(left, right, metal, filler);
     return match.verdict() == Verdict.NOT_MET
         ? Optional.of("Colour after anodizing: " + match.text())

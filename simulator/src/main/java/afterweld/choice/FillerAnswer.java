@@ -51,9 +51,7 @@ public final class FillerAnswer {
   private String choice() {
     List<String> ranked = ranked();
     String also =
-        ranked.size() > 1
-            ? ", then " + String.join(", ", ranked.subList(1, ranked.size()))
-            : "";
+        ranked.size() > 1 ? ", then " + String.join(", ", ranked.subList(1, ranked.size())) : "";
     String first = suitable.get(0);
     String cracks =
         ranked.get(0).equals(first)
@@ -65,8 +63,7 @@ public final class FillerAnswer {
   /** The guides' order, with what would crack at this dilution behind the rest. */
   private List<String> ranked() {
     List<String> ranked = new ArrayList<>(suitable);
-    ranked.sort(
-        (one, other) -> Boolean.compare(cracks(one), cracks(other)));
+    ranked.sort((one, other) -> Boolean.compare(cracks(one), cracks(other)));
     return ranked;
   }
 
@@ -112,10 +109,7 @@ public final class FillerAnswer {
     Optional<FillerOption> first = comparison.option(ranked().get(0));
     boolean same = best.get(1).equals(ranked().get(0));
     return Optional.of(
-        sentence
-            + (same ? "" : first.map(this::against).orElse(""))
-            + overBand(best)
-            + ".");
+        sentence + (same ? "" : first.map(this::against).orElse("")) + overBand(best) + ".");
   }
 
   private String overBand(List<String> best) {

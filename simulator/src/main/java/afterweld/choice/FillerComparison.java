@@ -75,8 +75,7 @@ public record FillerComparison(
   private static FillerComparison of(
       WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
-    List<FurnaceStep> steps =
-        own ? weldCase.afterWeld() : standard(weldCase);
+    List<FurnaceStep> steps = own ? weldCase.afterWeld() : standard(weldCase);
     FillerPurpose purpose = FillerPurpose.of(weldCase.afterWeld(), requirement);
     FillerChoice choice = compared(weldCase.filler());
     UsualFillers usual = UsualFillers.of(weldCase);
@@ -108,7 +107,8 @@ public record FillerComparison(
 
   /** What the trade would do with the pair; nothing where it would spoil one of the two. */
   private static List<FurnaceStep> standard(WeldCase weldCase) {
-    boolean both = weldCase.left().alloy().heatTreatable() && weldCase.right().alloy().heatTreatable();
+    boolean both =
+        weldCase.left().alloy().heatTreatable() && weldCase.right().alloy().heatTreatable();
     return both ? StandardTreatment.full(weldCase).orElse(List.of()) : List.of();
   }
 
@@ -147,9 +147,7 @@ public record FillerComparison(
                 best(
                     options,
                     option ->
-                        treated
-                            ? option.treatedYieldAt(dilution)
-                            : option.weldedYieldAt(dilution)))
+                        treated ? option.treatedYieldAt(dilution) : option.weldedYieldAt(dilution)))
         .toList();
   }
 

@@ -212,7 +212,9 @@ final class FillerJudge {
           : "It takes part in no full treatment.";
     }
     double share = joint.trial.of(metal).treated().yield() / joint.baseTreated;
-    return (joint.weld.afterWeld().isEmpty() ? "Were it fully treated, it would reach " : "Reaches ")
+    return (joint.weld.afterWeld().isEmpty()
+            ? "Were it fully treated, it would reach "
+            : "Reaches ")
         + Math.round(100 * share)
         + " % of the base's yield at this dilution, "
         + switch (answer(from)) {

@@ -44,7 +44,9 @@ final class MagnesiumRule {
 
   private MagnesiumRule() {}
 
-  /** Why the filler of a case takes part in no full treatment, and which fillers of its bases do. */
+  /**
+   * Why the filler of a case takes part in no full treatment, and which fillers of its bases do.
+   */
   static String refusal(WeldCase weld) {
     List<String> others = UsualFillers.of(weld).suitable(FillerPurpose.TREATED);
     return weld.filler().alloy().orElseThrow().name()

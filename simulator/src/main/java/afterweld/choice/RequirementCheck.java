@@ -95,7 +95,9 @@ public final class RequirementCheck {
     List<Remark> remarks = remarks();
     if (soundness.notSound()) {
       return new Judgement(
-          Verdict.NOT_MET, OptionalDouble.empty(), List.of("Not met, since the joint is " + soundness.note()));
+          Verdict.NOT_MET,
+          OptionalDouble.empty(),
+          List.of("Not met, since the joint is " + soundness.note()));
     }
     if (strengths.isEmpty() && remarks.isEmpty()) {
       return Judgement.NOTHING_ASKED;

@@ -52,16 +52,14 @@ final class RouteTrial {
    */
   record Tried(RouteResult route, RequirementCheck check, boolean choosable) {
     Tried beside(RouteResult leftAlone) {
-      return new Tried(
-          route.and(RouteWords.weakerThan(leftAlone, route)), check, choosable);
+      return new Tried(route.and(RouteWords.weakerThan(leftAlone, route)), check, choosable);
     }
   }
 
   /** The joint left at room temperature for a number of days. */
   RouteStudy.Shelf shelf(double days) {
     WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
-    return new RouteStudy.Shelf(
-        days, JointReport.finished(leftAlone(left), jointSettings.gauge()));
+    return new RouteStudy.Shelf(days, JointReport.finished(leftAlone(left), jointSettings.gauge()));
   }
 
   /** A route; empty if it does not exist for this case or only repeats another. */

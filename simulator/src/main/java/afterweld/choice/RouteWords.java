@@ -15,6 +15,7 @@ import java.util.Optional;
 final class RouteWords {
   /** From this share of the weights on a route counts as first in all of them. */
   private static final double ALWAYS = 0.995;
+
   private static final double NOTICED = 0.995;
 
   private RouteWords() {}

@@ -20,9 +20,9 @@ import java.util.stream.Stream;
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
  * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded
- * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at
- * all on a casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of
- * the row would be brittle.
+ * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at all on a
+ * casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of the row
+ * would be brittle.
  */
 public final class UsualFillers {
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
@@ -74,9 +74,7 @@ public final class UsualFillers {
 
   /** The fillers that suit, the first choice first; empty where none does. */
   public List<String> suitable(FillerPurpose purpose) {
-    return candidates(purpose).stream()
-        .filter(name -> against(name, purpose).isEmpty())
-        .toList();
+    return candidates(purpose).stream().filter(name -> against(name, purpose).isEmpty()).toList();
   }
 
   private Set<String> candidates(FillerPurpose purpose) {
@@ -94,8 +92,7 @@ public final class UsualFillers {
   }
 
   private List<String> firstFor(FillerPair row, FillerPurpose purpose) {
-    Optional<String> warm =
-        row.warm().map(name -> brittle(name) ? WARM_MAGNESIUM : name);
+    Optional<String> warm = row.warm().map(name -> brittle(name) ? WARM_MAGNESIUM : name);
     return Stream.of(
             purpose.colour() ? row.anodized() : Optional.<String>empty(),
             purpose.warm() ? warm : Optional.<String>empty())
@@ -125,7 +122,8 @@ public final class UsualFillers {
     if (brittle(filler)) {
       against.add(BrittleMix.SENTENCE);
     }
-    if (purpose.warm() && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
+    if (purpose.warm()
+        && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
       against.add(MagnesiumRule.NOT_WARM);
     }
     if (purpose.colour()) {
@@ -156,6 +154,9 @@ public final class UsualFillers {
   }
 
   private static boolean rich(String filler) {
-    return LIBRARY.filler(filler).filter(alloy -> MagnesiumRule.rich(alloy.composition())).isPresent();
+    return LIBRARY
+        .filler(filler)
+        .filter(alloy -> MagnesiumRule.rich(alloy.composition()))
+        .isPresent();
   }
 }

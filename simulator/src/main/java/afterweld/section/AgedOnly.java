@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
  *   <li>Weld metal: how it answers as deposited is not verified, and the model probably shows too
  *       much.
  *   <li>Metal that was welded with its hardening needles (T6, T5) and that the weld annealed or
- *       overaged: what the needles held lies in coarse precipitates, which ageing does not
- *       dissolve ({@link ZoneRule}).
+ *       overaged: what the needles held lies in coarse precipitates, which ageing does not dissolve
+ *       ({@link ZoneRule}).
  * </ul>
  *
  * <p>Applied once, where strengths are computed, so that every reader gets the same number. That T6

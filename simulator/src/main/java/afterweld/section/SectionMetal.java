@@ -8,7 +8,6 @@ import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.PrecipitationModel;
 import afterweld.metallurgy.State;
 import afterweld.metallurgy.StoredWorkModel;
-import afterweld.metallurgy.StoredWorkState;
 import afterweld.strength.PlainStrength;
 import afterweld.strength.PrecipitateStrength;
 import afterweld.strength.StoredWorkStrength;
@@ -28,8 +27,8 @@ import java.util.function.Function;
  * @param before state in which the metal enters the weld: the base temper, or weld metal as
  *     solidified
  * @param strength strength of a state
- * @param zone what it is called, if the weld changed it, by the states before welding and right after
- *     cooling
+ * @param zone what it is called, if the weld changed it, by the states before welding and right
+ *     after cooling
  */
 record SectionMetal<S extends State>(
     Metallurgy<S> metallurgy,

@@ -53,8 +53,7 @@ public final class WeldMetalTrial {
    * predicted beyond the {@link OverageingLimit}.
    */
   public Result of(Composition metal) {
-    List<Strength> strengths =
-        agedOnly.held(SectionMetal.weld(metal).follow(histories));
+    List<Strength> strengths = agedOnly.held(SectionMetal.weld(metal).follow(histories));
     return new Result(
         strengths.get(1), overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }

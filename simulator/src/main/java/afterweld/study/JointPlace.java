@@ -67,8 +67,7 @@ public record JointPlace(
   /** The finished joint of a profile. */
   public static JointPlace of(SectionProfile profile, double gauge, Requirement asked) {
     JointStrength joint = JointReport.finished(profile, gauge);
-    Judgement judgement =
-        RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC);
+    Judgement judgement = RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC);
     if (!profile.soundness().sound()) {
       return blank(profile.soundness().note(), judgement);
     }

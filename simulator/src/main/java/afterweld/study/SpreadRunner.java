@@ -138,8 +138,7 @@ public final class SpreadRunner {
   private void count(int run, WeldCase drawn, SectionProfile profile) {
     SectionReading predicted = new SectionReading(profile);
     SectionReading exact = predicted.exact();
-    double deviations =
-        Distribution.standardNormal().quantile().at(shares[inputs.size()][run]);
+    double deviations = Distribution.standardNormal().quantile().at(shares[inputs.size()][run]);
     SectionReading off = predicted.changed((zone, estimate) -> withError(estimate, deviations));
     tallies[0].addAll(exact.at(distances, Strength::hardness));
     tallies[1].addAll(exact.at(distances, Strength::yield));
@@ -197,7 +196,8 @@ public final class SpreadRunner {
   }
 
   private Optional<MedianShift> shift(double middle) {
-    double predicted = JointRun.of(new SectionReading(section).exact(), gauge, requirement).tensile();
+    double predicted =
+        JointRun.of(new SectionReading(section).exact(), gauge, requirement).tensile();
     return Double.isFinite(predicted) && Double.isFinite(middle)
         ? Optional.of(
             MedianShift.of(

@@ -70,10 +70,7 @@ class FillerComparisonTest {
                 .withRight(Cases.side("A356", "T6", 0.003))
                 .then(Cases.fullTreatment("6061")));
     List<String> allowed =
-        mixed.options().stream()
-            .filter(FillerOption::allowed)
-            .map(FillerOption::filler)
-            .toList();
+        mixed.options().stream().filter(FillerOption::allowed).map(FillerOption::filler).toList();
     assertEquals(List.of("4643", "4943", "4008"), allowed.subList(0, 3));
     assertTrue(allowed.indexOf("4047") > allowed.indexOf("4043"));
     assertTrue(FillerAnswer.of(mixed, UnitSystem.METRIC).get(0).contains(": 4643, then 4943"));
@@ -88,7 +85,9 @@ class FillerComparisonTest {
     assertEquals("4043", square.options().get(0).filler());
     assertTrue(of(square, "5356").allowed());
     assertTrue(
-        FillerAnswer.of(square, UnitSystem.METRIC).get(0).contains("Their first choice, 5356, lies in the crack-prone range"));
+        FillerAnswer.of(square, UnitSystem.METRIC)
+            .get(0)
+            .contains("Their first choice, 5356, lies in the crack-prone range"));
   }
 
   @Test

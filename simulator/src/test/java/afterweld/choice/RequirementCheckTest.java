@@ -251,6 +251,8 @@ class RequirementCheckTest {
         RequirementCheck.of(prone, JointReport.finished(prone, 0.05), little)
             .judgement(UnitSystem.METRIC);
     assertEquals(Verdict.OPEN, judged.verdict());
-    assertTrue(judged.reasons().stream().anyMatch(said -> said.startsWith("Cracking high")), judged.reasons().toString());
+    assertTrue(
+        judged.reasons().stream().anyMatch(said -> said.startsWith("Cracking high")),
+        judged.reasons().toString());
   }
 }

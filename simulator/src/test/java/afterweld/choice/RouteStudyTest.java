@@ -146,8 +146,7 @@ class RouteStudyTest {
         aged.reasons().stream().anyMatch(said -> said.contains("24 h") && said.contains("30 days")),
         aged.reasons().toString());
 
-    WeldCase own =
-        alone.change().naturalAge(2 * 86400.0).afterWeld(aged.treatment()).done();
+    WeldCase own = alone.change().naturalAge(2 * 86400.0).afterWeld(aged.treatment()).done();
     RouteStudy other =
         RouteStudy.of(own, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     other.routes().forEach(route -> assertEquals(2 * 86400.0, route.rest(), 0, route.name()));

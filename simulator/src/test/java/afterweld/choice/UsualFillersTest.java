@@ -64,8 +64,7 @@ class UsualFillersTest {
     boolean alike =
         expected.isEmpty()
             ? found.isEmpty()
-            : found.size() >= expected.size()
-                && found.subList(0, expected.size()).equals(expected);
+            : found.size() >= expected.size() && found.subList(0, expected.size()).equals(expected);
     if (!alike) {
       wrong.add(row.bases() + ", " + purpose.label() + ": " + found + " for " + expected);
     }

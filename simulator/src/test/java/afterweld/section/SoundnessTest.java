@@ -8,17 +8,13 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.section.Soundness.State;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Welds that every welder knows to be a joint or none; the judgements are common practice. */
 class SoundnessTest {
-  private static final String MIG =
-      "process: GMAW, current: %s A, voltage: %s V, travel_speed: %s mm/s";
-  private static final String TIG =
-      "process: GTAW-AC, current: %s A, voltage: %s V, travel_speed: %s mm/s";
-
   private static Soundness of(String more, String pass, int passes) {
     return SectionSimulation.soundness(WrittenWelds.of(more, pass, passes));
   }
@@ -28,11 +24,21 @@ class SoundnessTest {
   }
 
   private static String mig(double current, double voltage, double speed) {
-    return String.format(MIG, current, voltage, speed);
+    return pass("GMAW", current, voltage, speed);
   }
 
   private static String tig(double current, double voltage, double speed) {
-    return String.format(TIG, current, voltage, speed);
+    return pass("GTAW-AC", current, voltage, speed);
+  }
+
+  private static String pass(String process, double current, double voltage, double speed) {
+    return String.format(
+        Locale.ROOT,
+        "process: %s, current: %s A, voltage: %s V, travel_speed: %s mm/s",
+        process,
+        current,
+        voltage,
+        speed);
   }
 
   @ParameterizedTest

@@ -185,7 +185,8 @@ class SpreadRunnerTest {
     assertEquals(tensile, study.total().tensile().p50(), 0.02 * tensile);
     assertFalse(study.shift().orElseThrow().noticed());
     double chance =
-        RequirementCheck.of(section, own, asked).judgement(UnitSystem.METRIC)
+        RequirementCheck.of(section, own, asked)
+            .judgement(UnitSystem.METRIC)
             .chance()
             .orElseThrow();
     Share met = study.total().met().orElseThrow();
@@ -205,8 +206,7 @@ class SpreadRunnerTest {
             drawn -> 500e6 * drawn.filler().dilution());
     assertTrue(shift.noticed());
     assertTrue(
-        shift.pulls().stream().allMatch(pull -> pull.input().equals("dilution")),
-        shift.toString());
+        shift.pulls().stream().allMatch(pull -> pull.input().equals("dilution")), shift.toString());
   }
 
   /**
