@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 /**
  * Yield of the weld metal against dilution in the state the case ends in, as welded or after its
@@ -17,6 +18,7 @@ import java.util.Locale;
 public final class FillerChart {
   private static final int HEIGHT = 1060;
   private static final int MOST_LINES = 6;
+  private static final double MEGAPASCAL = 1e6;
   private static final List<LineLook> LOOKS =
       List.of(
           new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE),
@@ -99,7 +101,7 @@ public final class FillerChart {
   }
 
   private void draw(Graphics2D g, Rectangle2D room) {
-    double top = Math.max(comparison.judgedBase(), highest());
+    double top = highest();
     Axis across = new Axis("dilution: share of base in the weld metal (%)", 0, 100);
     Axis up =
         new Axis(
@@ -122,12 +124,14 @@ public final class FillerChart {
     return comparison.ownTreatment() ? point.treated() : point.welded();
   }
 
+  /** What is not predicted has no height. */
   private double highest() {
-    return shown.stream()
-        .flatMap(option -> option.curve().stream())
-        .mapToDouble(this::judged)
+    DoubleStream weldMetal =
+        shown.stream().flatMap(option -> option.curve().stream()).mapToDouble(this::judged);
+    return DoubleStream.concat(DoubleStream.of(comparison.judgedBase()), weldMetal)
+        .filter(Double::isFinite)
         .max()
-        .orElse(0);
+        .orElse(MEGAPASCAL);
   }
 
   private Curve curve(FillerOption option, LineLook look) {

@@ -10,6 +10,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** A measured traverse over the prediction before and after fitting, and what is left. */
@@ -90,7 +91,7 @@ public final class TraverseChart {
       top = Math.max(top, point.hardness());
     }
     for (CurvePoint point : fit.curve()) {
-      top = Math.max(top, Math.max(point.before(), point.after()));
+      top = higher(top, higher(point.before(), point.after()));
     }
     Axis up = new Axis(OutputQuantity.HARDNESS.label(units), 0, 1.1 * top);
     Plot plot = new Plot(g, frame, across().unlabelled(), up);
@@ -99,6 +100,11 @@ public final class TraverseChart {
     fit.traverse()
         .points()
         .forEach(point -> dot(plot, units.length(point.distance()), point.hardness()));
+  }
+
+  /** What is not predicted has no height. */
+  private static double higher(double one, double other) {
+    return DoubleStream.of(one, other).filter(Double::isFinite).max().orElse(0);
   }
 
   private Curve curve(ToDoubleFunction<CurvePoint> value, LineLook look) {
@@ -124,7 +130,7 @@ public final class TraverseChart {
     double scatter = points.stream().mapToDouble(Point::deviation).average().orElse(1);
     double most = 2.5 * scatter;
     for (double one : left) {
-      most = Math.max(most, 1.1 * Math.abs(one));
+      most = higher(most, 1.1 * Math.abs(one));
     }
     Axis across = across();
     Plot plot = new Plot(g, frame, across, new Axis("left over (HV)", -most, most));

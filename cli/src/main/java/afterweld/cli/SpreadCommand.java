@@ -119,8 +119,8 @@ final class SpreadCommand implements Callable<Integer> {
     String text =
         Paragraph.of(title)
             + Paragraph.of(
-                "No joints were simulated. 'afterweld spread --grid' shows which current, speed or"
-                    + " preheat makes a joint.");
+                "No joints were simulated. 'afterweld profile' says what the weld lacks, and what"
+                    + " would help if anything does.");
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
     return new Answer(text, text, json, files, ExitStatus.REQUIREMENT_OPEN);
   }

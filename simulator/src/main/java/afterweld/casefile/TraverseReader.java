@@ -59,7 +59,10 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
       int millimetres = head.indexOf("distance_mm");
       int inches = head.indexOf("distance_in");
       List<Unit> scales =
-          head.stream().flatMap(name -> Dimension.HARDNESS.unit(name).stream()).toList();
+          head.stream()
+              .filter(NAMES::contains)
+              .flatMap(name -> Dimension.HARDNESS.unit(name).stream())
+              .toList();
       boolean clear = millimetres < 0 != inches < 0 && scales.size() == 1;
       return clear
           ? Optional.of(

@@ -38,6 +38,12 @@ class HardnessScalesTest {
   }
 
   @Test
+  void aScaleWrittenAnotherWayInTheHeadIsAFaultWithTheNearestName() {
+    TraverseReader read = traverse("h v,distance_mm", "60,1");
+    assertTrue(read.faults().get(0).toString().contains("did you mean 'hv'?"));
+  }
+
+  @Test
   void aTraverseMayBeInRockwell() {
     TraverseReader read =
         traverse(
