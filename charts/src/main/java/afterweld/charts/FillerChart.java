@@ -9,7 +9,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.DoubleStream;
 
 /**
  * Yield of the weld metal against dilution in the state the case ends in, as welded or after its
@@ -18,7 +17,6 @@ import java.util.stream.DoubleStream;
 public final class FillerChart {
   private static final int HEIGHT = 1060;
   private static final int MOST_LINES = 6;
-  private static final double MEGAPASCAL = 1e6;
   private static final List<LineLook> LOOKS =
       List.of(
           new LineLook(Ink.DEEP_BLUE, 4.5f, Dash.SOLID, MarkerShape.CIRCLE),
@@ -101,37 +99,38 @@ public final class FillerChart {
   }
 
   private void draw(Graphics2D g, Rectangle2D room) {
-    double top = highest();
+    List<Curve> curves = curves();
+    double top =
+        curves.stream()
+            .flatMap(curve -> curve.highest().stream())
+            .mapToDouble(Curve.Spot::y)
+            .max()
+            .orElse(1);
     Axis across = new Axis("dilution: share of base in the weld metal (%)", 0, 100);
     Axis up =
-        new Axis(
-            OutputQuantity.YIELD.label(units) + " " + comparison.judgedState(),
-            0,
-            1.12 * units.stress(top));
+        new Axis(OutputQuantity.YIELD.label(units) + " " + comparison.judgedState(), 0, 1.12 * top);
     Plot plot = new Plot(g, room, across, up);
     plot.shade(
         100 * comparison.choice().dilutionLow(),
         100 * comparison.choice().dilutionHigh(),
         Ink.tint(Ink.STONE, 0.25));
     plot.upright(100 * comparison.choice().dilution(), DILUTION);
-    plot.level(0, 100, units.stress(comparison.judgedBase()), BASE);
+    curves.forEach(plot::curve);
+  }
+
+  /** The base first, so that the fillers lie over it. */
+  private List<Curve> curves() {
+    double base = units.stress(comparison.judgedBase());
+    List<Curve> curves = new ArrayList<>();
+    curves.add(new Curve("", List.of(new Curve.Spot(0, base), new Curve.Spot(100, base)), BASE));
     for (int i = 0; i < shown.size(); i++) {
-      plot.curve(curve(shown.get(i), LOOKS.get(i)));
+      curves.add(curve(shown.get(i), LOOKS.get(i)));
     }
+    return curves;
   }
 
   private double judged(FillerOption.Point point) {
     return comparison.ownTreatment() ? point.treated() : point.welded();
-  }
-
-  /** What is not predicted has no height. */
-  private double highest() {
-    DoubleStream weldMetal =
-        shown.stream().flatMap(option -> option.curve().stream()).mapToDouble(this::judged);
-    return DoubleStream.concat(DoubleStream.of(comparison.judgedBase()), weldMetal)
-        .filter(Double::isFinite)
-        .max()
-        .orElse(MEGAPASCAL);
   }
 
   private Curve curve(FillerOption option, LineLook look) {

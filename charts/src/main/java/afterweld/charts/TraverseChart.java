@@ -10,7 +10,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** A measured traverse over the prediction before and after fitting, and what is left. */
@@ -90,21 +89,17 @@ public final class TraverseChart {
     for (Point point : fit.traverse().points()) {
       top = Math.max(top, point.hardness());
     }
-    for (CurvePoint point : fit.curve()) {
-      top = higher(top, higher(point.before(), point.after()));
+    List<Curve> curves =
+        List.of(curve(CurvePoint::before, BEFORE), curve(CurvePoint::after, AFTER));
+    for (Curve curve : curves) {
+      top = Math.max(top, curve.highest().map(Curve.Spot::y).orElse(top));
     }
     Axis up = new Axis(OutputQuantity.HARDNESS.label(units), 0, 1.1 * top);
     Plot plot = new Plot(g, frame, across().unlabelled(), up);
-    plot.curve(curve(CurvePoint::before, BEFORE));
-    plot.curve(curve(CurvePoint::after, AFTER));
+    curves.forEach(plot::curve);
     fit.traverse()
         .points()
         .forEach(point -> dot(plot, units.length(point.distance()), point.hardness()));
-  }
-
-  /** What is not predicted has no height. */
-  private static double higher(double one, double other) {
-    return DoubleStream.of(one, other).filter(Double::isFinite).max().orElse(0);
   }
 
   private Curve curve(ToDoubleFunction<CurvePoint> value, LineLook look) {
@@ -130,7 +125,7 @@ public final class TraverseChart {
     double scatter = points.stream().mapToDouble(Point::deviation).average().orElse(1);
     double most = 2.5 * scatter;
     for (double one : left) {
-      most = higher(most, 1.1 * Math.abs(one));
+      most = Math.max(most, 1.1 * Math.abs(one));
     }
     Axis across = across();
     Plot plot = new Plot(g, frame, across, new Axis("left over (HV)", -most, most));

@@ -9,6 +9,7 @@ import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
+import afterweld.study.UnpredictedPoints;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -70,7 +71,7 @@ final class FitCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weld = read.caseFile().weld();
     WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
-    TraverseFit fit = TraverseFit.of(measured, traverse());
+    TraverseFit fit = fit(measured);
     UnitSystem units = options.units();
     Notices notices = read.notices(FitTable.CAUTION).after("fit", fit.warnings());
     FitTable table = new FitTable(weld, fit, afterHeatTreatment, notices, units);
@@ -90,6 +91,14 @@ final class FitCommand implements Callable<Integer> {
 
   private static int status(TraverseFit fit) {
     return fit.fit().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
+  }
+
+  private TraverseFit fit(WeldCase measured) {
+    try {
+      return TraverseFit.of(measured, traverse());
+    } catch (UnpredictedPoints unpredicted) {
+      throw new InputFault(traverseFile + ": " + unpredicted.getMessage());
+    }
   }
 
   private HardnessTraverse traverse() {

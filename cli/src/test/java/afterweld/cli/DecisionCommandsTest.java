@@ -246,6 +246,19 @@ class DecisionCommandsTest {
   }
 
   @Test
+  void aTraverseThroughMetalThatIsNotPredictedIsAFaultOfTheTraverse() throws IOException {
+    Path copper = folder.resolve("copper.yaml");
+    String forkArm = Files.readString(Path.of(FORK_ARM));
+    Files.writeString(copper, forkArm.replace("\"4643\"", "\"4145\""));
+    String traverse = "examples/fork-arm-traverse.csv";
+    Path none = folder.resolve("none");
+    assertEquals(
+        ExitStatus.INPUT_FAULT, run("fit", copper.toString(), traverse, "--out", none.toString()));
+    assertTrue(memory.err().contains("no hardness is predicted for the metal at"), memory.err());
+    assertFalse(Files.exists(none));
+  }
+
+  @Test
   void theSheetIsWrittenAsTextAndAsAPage() throws IOException {
     json("sheet", FORK_ARM);
     Path sheet = folder.resolve("sheet");

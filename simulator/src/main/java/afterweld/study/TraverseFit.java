@@ -95,12 +95,24 @@ public record TraverseFit(
    *
    * @throws HeatInputException if the case makes no weld
    * @throws IllegalArgumentException if the traverse has faults
+   * @throws UnpredictedPoints if it crosses metal whose hardness is not predicted
    */
   public static TraverseFit of(WeldCase weldCase, HardnessTraverse traverse) {
     if (!traverse.faults().isEmpty()) {
       throw new IllegalArgumentException(String.join("; ", traverse.faults()));
     }
-    return new Work(weldCase, traverse, new TraverseModel(weldCase)).fit();
+    TraverseModel model = new TraverseModel(weldCase);
+    List<Point> points = traverse.points();
+    double[] hardness = model.hardness(model.ownEfficiency(), Work.distances(points));
+    List<Point> without =
+        IntStream.range(0, points.size())
+            .filter(k -> Double.isNaN(hardness[k]))
+            .mapToObj(points::get)
+            .toList();
+    if (!without.isEmpty()) {
+      throw new UnpredictedPoints(without, points.size());
+    }
+    return new Work(weldCase, traverse, model).fit();
   }
 
   private record Work(WeldCase weldCase, HardnessTraverse traverse, TraverseModel model) {

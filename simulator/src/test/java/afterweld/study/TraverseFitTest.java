@@ -148,6 +148,18 @@ class TraverseFitTest {
     }
   }
 
+  /** The model knows no weld metal with so much copper; beside it there is plenty to fit to. */
+  @Test
+  void pointsInMetalThatIsNotPredictedAreRefusedAndNamed() {
+    WeldCase copper = Cases.butt("6061", "T6").withFiller(Cases.filler("4145", 0.3)).weldCase();
+    UnpredictedPoints refused =
+        assertThrows(
+            UnpredictedPoints.class, () -> TraverseFit.of(copper, traverse(-0.05, 0.05, 0.0015)));
+    assertTrue(refused.getMessage().contains("of 67 points, from -"), refused.getMessage());
+    TraverseFit beside = TraverseFit.of(copper, traverse(0.011, 0.06, 0.0015));
+    assertTrue(Double.isFinite(beside.rmsBefore()) && Double.isFinite(beside.rmsAfter()));
+  }
+
   @Test
   void tooFewPointsAndContradictionsAreRefused() {
     HardnessTraverse few = new HardnessTraverse(traverse(-0.01, 0.01, 0.004).points());
