@@ -94,7 +94,8 @@ public final class FillerAnswer {
   /** Which one is the strongest, where that is another than the first. */
   private Optional<String> strongest() {
     List<String> best = comparison.bestOverBand();
-    Optional<FillerOption> strongest = comparison.option(best.get(1)).filter(FillerOption::allowed);
+    Optional<FillerOption> strongest =
+        comparison.option(best.get(1)).filter(FillerOption::hasFiller);
     if (suitable.size() < 2 || strongest.isEmpty() || comparison.options().size() < 2) {
       return Optional.empty();
     }

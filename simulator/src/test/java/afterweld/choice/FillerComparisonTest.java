@@ -180,6 +180,13 @@ class FillerComparisonTest {
   }
 
   @Test
+  void wherePredictionsAreWithheldNoneIsCalledTheStrongest() {
+    FillerComparison withheld = comparison(Cases.butt("6061", "T6")).withoutStrengths();
+    List<String> answer = FillerAnswer.of(withheld, UnitSystem.METRIC);
+    assertTrue(answer.stream().noneMatch(said -> said.contains("strongest")), answer.toString());
+  }
+
+  @Test
   void withoutFillerInTheCaseFillersAreComparedAtAnAssumedDilution() {
     FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, 0.5);
     FillerComparison comparison = comparison(treated().withFiller(none));
