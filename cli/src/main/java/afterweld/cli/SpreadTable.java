@@ -81,18 +81,9 @@ final class SpreadTable {
                 pull ->
                     OutputQuantity.TENSILE.text(units, pull.tensile()) + " " + units.stressUnit())
             .orElse(study.joint().proofNote());
-    String verdict =
-        judgement.asked()
-            ? " Requirement: " + judgement.verdict().label() + chanceInWords(judgement) + "."
-            : "";
+    String verdict = judgement.asked() ? " Requirement: " + judgement.words() + "." : "";
     return Paragraph.of(
         "Made as written, " + state + ": tensile strength " + strength + "." + verdict);
-  }
-
-  private static String chanceInWords(Judgement judgement) {
-    return judgement.chance().isPresent()
-        ? String.format(Locale.ROOT, " (chance %.0f %%)", 100 * judgement.chance().getAsDouble())
-        : "";
   }
 
   /** Where the middle of the joints lies, and why not at the prediction. */

@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -146,6 +148,20 @@ class OneNumberTest {
     JsonNode spread = json("spread", "--runs", "10");
     assertEquals(finished.get("tensile_MPa"), spread.get("predicted_tensile_MPa"));
     assertEquals(profile.get("requirement"), spread.get("requirement"));
+    List<String> told = chances("spread", "spread.txt");
+    List<String> known = chances("profile", "report.html");
+    assertFalse(told.isEmpty());
+    assertTrue(known.containsAll(told), told + " in the spread, " + known + " in the report");
+  }
+
+  /** Every chance a command writes in words, such as {@code 90 %}. */
+  private List<String> chances(String command, String name) throws IOException {
+    String words = Files.readString(folder.resolve(command).resolve(name)).replaceAll("\\s+", " ");
+    return Pattern.compile("\\(chance ([^;)]*)")
+        .matcher(words)
+        .results()
+        .map(at -> at.group(1))
+        .toList();
   }
 
   /** The weld metal at the centre, as welded and after the treatment of the case. */

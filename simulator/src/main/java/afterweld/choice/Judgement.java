@@ -28,6 +28,13 @@ public record Judgement(Verdict verdict, OptionalDouble chance, List<String> rea
     }
   }
 
+  /** Its word with its chance, such as {@code likely (chance 90 %)}; the word alone without one. */
+  public String words() {
+    return chance.isPresent()
+        ? verdict.label() + " (chance " + StrengthFinding.percent(chance.getAsDouble()) + ")"
+        : verdict.label();
+  }
+
   /** Whether the drawing asks anything. */
   public boolean asked() {
     return !equals(NOTHING_ASKED);
