@@ -112,7 +112,7 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
   /** Whether the other side is as low; before welding anywhere, else at the same distance. */
   private boolean mirrored() {
     return profile.stations().stream()
-        .filter(other -> other.distance() * station.distance() <= 0)
+        .filter(other -> other.distance() * station.distance() < 0)
         .filter(other -> state == 0 || sameDistance(other))
         .mapToDouble(other -> value(other, state, quantity) / value(station, state, quantity))
         .anyMatch(ratio -> Math.abs(ratio - 1) < SAME_VALUE);

@@ -119,18 +119,22 @@ final class ExpectedHardness {
     softest(where).ifPresent(found -> places.add(expected(place, found, softMeans)));
   }
 
-  private Optional<Estimate> softest(Predicate<Station> place) {
-    int last = profile.states().size() - 1;
+  private Optional<Station> softest(Predicate<Station> place) {
     return profile.stations().stream()
         .filter(place)
-        .map(station -> station.estimates().get(last))
-        .filter(estimate -> estimate.middle().predicted())
-        .min(Comparator.comparingDouble(estimate -> estimate.middle().hardness()));
+        .filter(station -> atLast(station).middle().predicted())
+        .min(Comparator.comparingDouble(station -> atLast(station).middle().hardness()));
   }
 
-  private static Expected expected(String place, Estimate estimate, String softMeans) {
+  private Estimate atLast(Station station) {
+    return station.estimates().get(profile.states().size() - 1);
+  }
+
+  private Expected expected(String place, Station station, String softMeans) {
+    Estimate estimate = atLast(station);
     double vickers = estimate.middle().hardness();
-    OptionalDouble rockwell = HardnessScale.rockwellB(vickers);
+    OptionalDouble rockwell =
+        cast(station) ? OptionalDouble.empty() : HardnessScale.rockwellB(vickers);
     return new Expected(
         place,
         vickers,
@@ -138,5 +142,14 @@ final class ExpectedHardness {
         HardnessScale.brinell(vickers).value(),
         rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
         softMeans);
+  }
+
+  /** The table of Rockwell B holds for wrought metal alone. */
+  private boolean cast(Station station) {
+    if (station.zone() == Zone.FUSION) {
+      return order.hasCasting();
+    }
+    Side here = station.distance() < 0 ? order.weldCase().left() : order.weldCase().right();
+    return here.alloy().casting();
   }
 }

@@ -150,6 +150,8 @@ class FurnaceSheetTest {
     assertTrue(text(sheet, "Mark as").contains("A356: T6, re-treated"), text(sheet, "Mark as"));
     assertEquals("base metal A356 (left)", sheet.expected().get(0).place());
     assertEquals("base metal 6061 (right)", sheet.expected().get(1).place());
+    assertTrue(sheet.expected().get(0).rockwell().isEmpty(), "the table is for wrought metal");
+    assertTrue(sheet.expected().get(1).rockwell().isPresent());
     FurnaceSheet short4 =
         sheet(pair.then(List.of(solution(4), WATER, age(160, 8, Ramp.BY_FURNACE))));
     assertTrue(text(short4, "Soak").startsWith("At least 6 h"), text(short4, "Soak"));
