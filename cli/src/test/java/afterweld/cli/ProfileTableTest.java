@@ -125,6 +125,19 @@ class ProfileTableTest {
     assertTrue(text.contains("in the annealed zone on the left, 15.0 mm"), text);
   }
 
+  /** The centre line belongs to one of two unlike plates and says nothing of the other. */
+  @Test
+  void theWeakerOfTwoUnlikePlatesIsNamed() {
+    SectionProfile weakLeft =
+        Fixtures.profile(
+            Fixtures.THREE_STATES, station -> station.distance() <= 0 ? softer(station) : station);
+    String text = flowing(table(weakLeft, UnitSystem.METRIC).text());
+    assertTrue(
+        text.contains(
+            "before welding: lowest yield 100 MPa (85 to 120) in the base metal on the left"),
+        text);
+  }
+
   private static Station softer(Station station) {
     return with(station, alike(100));
   }
