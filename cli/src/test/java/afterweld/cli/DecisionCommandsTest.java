@@ -248,8 +248,14 @@ class DecisionCommandsTest {
   @Test
   void aTraverseThroughMetalThatIsNotPredictedIsAFaultOfTheTraverse() throws IOException {
     Path copper = folder.resolve("copper.yaml");
-    String forkArm = Files.readString(Path.of(FORK_ARM));
-    Files.writeString(copper, forkArm.replace("\"4643\"", "\"4145\""));
+    Files.writeString(
+        copper,
+        """
+        left: {alloy: "6061", temper: T6, thickness: 6 mm}
+        filler: {alloy: "4145", dilution: 30 %}
+        passes:
+          - {process: GTAW-AC, current: 180 A, voltage: 15 V, travel_speed: 2.12 mm/s}
+        """);
     String traverse = "examples/fork-arm-traverse.csv";
     Path none = folder.resolve("none");
     assertEquals(
