@@ -1,5 +1,6 @@
 package afterweld.charts;
 
+import afterweld.choice.Requirement;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.study.Quantiles;
@@ -7,6 +8,7 @@ import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.StationBand;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -44,23 +46,28 @@ public final class SpreadCharts {
   }
 
   private Picture bands(String subject, String caution) {
-    Legend legend =
-        new Legend(
-            List.of(
-                Legend.Entry.line("half of the joints below", MEDIAN),
-                Legend.Entry.line("5 and 95 % below, with the error of the computation", EDGE),
-                Legend.Entry.line("5 and 95 % below, inputs only", PROCESS),
-                Legend.Entry.line("required", SectionPanel.LIMIT)));
     String runs = study.runs() - study.leftOut() + " computed joints.";
     Page page =
         new Page(
             HEIGHT,
             "How far the finished joint may lie apart",
             subject,
-            legend,
+            legend(),
             List.of(caution),
             List.of(runs + " Each place is read on its own: no single joint follows an edge."));
     return new Picture("spread", page, description(), this::draw);
+  }
+
+  private Legend legend() {
+    List<Legend.Entry> entries = new ArrayList<>();
+    entries.add(Legend.Entry.line("half of the joints below", MEDIAN));
+    entries.add(Legend.Entry.line("5 and 95 % below, with the error of the computation", EDGE));
+    entries.add(Legend.Entry.line("5 and 95 % below, inputs only", PROCESS));
+    Requirement asked = study.requirement();
+    if (asked.hardness().isPresent() || asked.yield().isPresent()) {
+      entries.add(Legend.Entry.line("required", SectionPanel.LIMIT));
+    }
+    return new Legend(entries);
   }
 
   private String description() {
