@@ -5,6 +5,7 @@ import afterweld.charts.Picture;
 import afterweld.choice.FillerComparison;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
+import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +50,7 @@ final class FillersCommand implements Callable<Integer> {
     UnitSystem units = options.units();
     SectionProfile profile = SectionSimulation.run(weldCase);
     Notices notices = read.notices(FillerTable.CAUTION);
-    if (notices.soundness().notSound() && weldCase.filler().alloy().isPresent()) {
+    if (lacksMoreThanItsFiller(notices.soundness()) && weldCase.filler().alloy().isPresent()) {
       return none(weldCase, notices);
     }
     FillerComparison comparison = compared(read, profile);
@@ -57,7 +58,7 @@ final class FillersCommand implements Callable<Integer> {
     String json = FillerJson.of(weldCase, profile.soundness(), comparison, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
-    if (profile.soundness().sound()) {
+    if (profile.soundness().comparesFillers()) {
       Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
       files.putAll(DrawnFiles.of(List.of(picture)));
     }
@@ -68,7 +69,11 @@ final class FillersCommand implements Callable<Integer> {
   private static FillerComparison compared(ReadCase read, SectionProfile profile) {
     FillerComparison comparison =
         FillerComparison.of(read.caseFile().weld(), read.caseFile().requirement());
-    return profile.soundness().sound() ? comparison : comparison.withoutStrengths();
+    return profile.soundness().comparesFillers() ? comparison : comparison.withoutStrengths();
+  }
+
+  private static boolean lacksMoreThanItsFiller(Soundness soundness) {
+    return soundness.notSound() && !soundness.comparesFillers();
   }
 
   /** Done where the case's own filler is allowed and its weld meets what is asked. */

@@ -39,7 +39,7 @@ final class SoundnessView {
         "sound",
         switch (soundness.state()) {
           case SOUND -> true;
-          case NOT_SOUND -> false;
+          case NOT_SOUND, BRITTLE -> false;
           case NOT_COMPUTED -> null;
         });
     json.put("reasons", soundness.reasons());

@@ -4,7 +4,9 @@ import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
+import afterweld.section.PoolMetals;
 import afterweld.section.Side;
+import afterweld.section.SiliconOnMagnesium;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.WeldPool;
@@ -102,7 +104,7 @@ public record FillerComparison(
         welded,
         treated,
         choice,
-        bestOverBand(options, choice, own));
+        bestOverBand(ranked(options, PoolMetals.of(weldCase)), choice, own));
   }
 
   /** What the trade would do with the pair; nothing where it would spoil one of the two. */
@@ -139,6 +141,19 @@ public record FillerComparison(
             choice.fromLeft());
   }
 
+  /** Fillers that may be called the strongest: those whose strength is the model's own. */
+  private static List<FillerOption> ranked(List<FillerOption> options, PoolMetals metals) {
+    return options.stream()
+        .filter(option -> option.allowed() && option.hasFiller())
+        .filter(
+            option ->
+                MaterialLibrary.standard()
+                    .filler(option.filler())
+                    .filter(filler -> SiliconOnMagnesium.holdsFor(metals.with(filler.composition())))
+                    .isEmpty())
+        .toList();
+  }
+
   private static List<String> bestOverBand(
       List<FillerOption> options, FillerChoice choice, boolean treated) {
     return List.of(choice.dilutionLow(), choice.dilution(), choice.dilutionHigh()).stream()
@@ -153,7 +168,6 @@ public record FillerComparison(
 
   private static String best(List<FillerOption> options, ToDoubleFunction<FillerOption> yield) {
     return options.stream()
-        .filter(option -> option.allowed() && option.hasFiller())
         .filter(option -> !Double.isNaN(yield.applyAsDouble(option)))
         .max(Comparator.comparingDouble(yield))
         .map(FillerOption::filler)

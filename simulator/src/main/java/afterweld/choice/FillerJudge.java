@@ -10,6 +10,7 @@ import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
 import afterweld.section.CrackTendency;
 import afterweld.section.FillerChoice;
+import afterweld.section.PoolMetals;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
@@ -48,7 +49,7 @@ final class FillerJudge {
     this.filler = filler;
     this.metal = mixed(joint.choice.dilution());
     this.rich = MagnesiumRule.rich(filler.composition());
-    this.brittle = !filler.none() && BrittleMix.forms(joint.weld, filler.composition());
+    this.brittle = BrittleMix.forms(PoolMetals.of(joint.weld).with(filler.composition()));
   }
 
   /**
@@ -114,7 +115,7 @@ final class FillerJudge {
 
   /** A rich filler is shown through a furnace only where nothing of the joint hardens there. */
   private WeldMetalTrial.Result shown(Composition of) {
-    WeldMetalTrial.Result result = joint.trial.of(of);
+    WeldMetalTrial.Result result = joint.trial.of(of, filler.composition());
     return rich && joint.full()
         ? new WeldMetalTrial.Result(result.asWelded(), Strength.NOT_PREDICTED)
         : result;
@@ -211,7 +212,7 @@ final class FillerJudge {
           ? "Nothing is promised after a full treatment."
           : "It takes part in no full treatment.";
     }
-    double share = joint.trial.of(metal).treated().yield() / joint.baseTreated;
+    double share = shown(metal).treated().yield() / joint.baseTreated;
     return (joint.weld.afterWeld().isEmpty()
             ? "Were it fully treated, it would reach "
             : "Reaches ")

@@ -2,9 +2,9 @@ package afterweld.choice;
 
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
-import afterweld.material.Composition;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
+import afterweld.section.PoolMetals;
 import afterweld.section.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -120,7 +120,7 @@ public final class UsualFillers {
       against.add(MagnesiumRule.NOT_AGED);
     }
     if (brittle(filler)) {
-      against.add(BrittleMix.SENTENCE);
+      against.add(BrittleMix.reason(metals(filler)));
     }
     if (purpose.warm()
         && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
@@ -149,8 +149,12 @@ public final class UsualFillers {
   }
 
   private boolean brittle(String filler) {
-    Composition metal = LIBRARY.filler(filler).orElseThrow().composition();
-    return BrittleMix.forms(left.metal(), metal) || BrittleMix.forms(right.metal(), metal);
+    return BrittleMix.forms(metals(filler));
+  }
+
+  private PoolMetals metals(String filler) {
+    return new PoolMetals(
+        left.metal(), right.metal(), LIBRARY.filler(filler).map(Alloy::composition));
   }
 
   private static boolean rich(String filler) {

@@ -45,7 +45,7 @@ public final class AgeingTrial {
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.addAll(WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories());
     return new AgeingTrial(
-        SectionMetal.weld(WeldPool.of(weldCase).composition()),
+        SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
         List.copyOf(histories),
         before.stream().noneMatch(SolutionTreat.class::isInstance));
   }

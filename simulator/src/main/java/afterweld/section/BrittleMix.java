@@ -1,31 +1,48 @@
 package afterweld.section;
 
-import afterweld.material.Composition;
 import afterweld.material.Element;
 
 /**
- * A silicon filler on a base rich in magnesium: brittle Mg2Si forms, and no strength of such weld
- * metal is to be relied on. From 3 wt% Si in the filler and more than 2.5 wt% Mg in a base on
- * (common practice of filler guides; 5052, with 2.5 %, is the border that they accept).
+ * Metal rich in silicon and metal rich in magnesium in one pool: brittle Mg2Si forms, and nothing
+ * is to be claimed of such weld metal. From more than 3 wt% Si in one of the metals and more than
+ * 2.5 wt% Mg in another on (common practice of filler guides, which forbid 4xxx fillers on 5083 and
+ * its kin and 5xxx fillers on silicon castings; 5052, with 2.5 %, is the border that they accept).
  */
 public final class BrittleMix {
-  /** Why such a filler is ruled out. */
-  public static final String SENTENCE =
-      "Silicon filler on a base with more than 2.5 % Mg: brittle Mg2Si forms.";
-
-  private static final double SILICON_FILLER = 3.0;
-  private static final double BASE_MAGNESIUM = 2.5;
+  private static final double MUCH_SILICON = 3.0;
+  private static final double MUCH_MAGNESIUM = 2.5;
 
   private BrittleMix() {}
 
-  /** Whether a filler forms it on the bases of a case. */
-  public static boolean forms(WeldCase weldCase, Composition filler) {
-    return forms(weldCase.left().composition(), filler)
-        || forms(weldCase.right().composition(), filler);
+  /** Whether it forms. */
+  public static boolean forms(PoolMetals metals) {
+    return metals.anyHolds(Element.SI, MUCH_SILICON)
+        && metals.anyHolds(Element.MG, MUCH_MAGNESIUM);
   }
 
-  /** Whether a filler forms it on a base. */
-  public static boolean forms(Composition base, Composition filler) {
-    return filler.of(Element.SI) > SILICON_FILLER && base.of(Element.MG) > BASE_MAGNESIUM;
+  /** Why such weld metal is ruled out: which metals meet. */
+  public static String reason(PoolMetals metals) {
+    String meeting =
+        basesMeet(metals)
+            ? "A base with more than 3 % Si and one with more than 2.5 % Mg"
+            : metals.fillerHolds(Element.SI, MUCH_SILICON)
+                ? "Silicon filler on a base with more than 2.5 % Mg"
+                : "Magnesium filler on a base with more than 3 % Si";
+    return meeting + ": brittle Mg2Si forms.";
+  }
+
+  /** What to take in its place. */
+  static String remedy(PoolMetals metals) {
+    if (basesMeet(metals)) {
+      return "No filler suits this pair: change one of the two metals, or join them without melting.";
+    }
+    return metals.fillerHolds(Element.SI, MUCH_SILICON)
+        ? "Take a magnesium filler (5xxx): 5356, 5183 or 5556; on 5454 also 5554."
+        : "Take a silicon filler (4xxx), such as 4043.";
+  }
+
+  private static boolean basesMeet(PoolMetals metals) {
+    return metals.baseHolds(Element.SI, MUCH_SILICON)
+        && metals.baseHolds(Element.MG, MUCH_MAGNESIUM);
   }
 }

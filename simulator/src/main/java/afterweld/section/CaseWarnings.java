@@ -98,17 +98,9 @@ final class CaseWarnings {
           "not-predicted",
           "The weld metal has more than 0.5 wt% copper: its strength is not predicted.");
     }
-    boolean brittle =
-        weldCase
-            .filler()
-            .alloy()
-            .filter(filler -> BrittleMix.forms(weldCase, filler.composition()))
-            .isPresent();
-    if (brittle) {
-      add(
-          "brittle-weld-metal",
-          "A silicon filler on a base with 2.5 % Mg or more forms brittle Mg2Si: do not rely on the"
-              + " weld-metal strength shown, and choose another filler.");
+    PoolMetals metals = PoolMetals.of(weldCase);
+    if (SiliconOnMagnesium.holdsFor(metals) && !BrittleMix.forms(metals)) {
+      warnings.add(SiliconOnMagnesium.warning());
     }
     if (PlainStrength.holdsFor(weldMetal.composition())) {
       add(

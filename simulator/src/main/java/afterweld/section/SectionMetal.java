@@ -66,18 +66,27 @@ record SectionMetal<S extends State>(
     return precipitating(model, model.follow(TemperatureHistory.of(recipe)));
   }
 
-  /** Weld metal of one composition, as it solidifies. */
-  static SectionMetal<?> weld(Composition composition) {
+  /**
+   * Weld metal of one composition, as it solidifies.
+   *
+   * @param metals that melted together into it
+   */
+  static SectionMetal<?> weld(PoolMetals metals, Composition composition) {
     PrecipitationModel model = PrecipitationModel.asCast(composition);
     PrecipitateState start = model.start(CAST_START);
     if (PlainStrength.holdsFor(composition)) {
       Strength plain = PlainStrength.of(composition);
       return new SectionMetal<>(model, start, state -> plain, ZoneRule::precipitation);
     }
-    return predicted(composition)
-        ? precipitating(model, start)
-        : new SectionMetal<>(
-            model, start, state -> Strength.NOT_PREDICTED, ZoneRule::precipitation);
+    if (BrittleMix.forms(metals) || !predicted(composition)) {
+      return new SectionMetal<>(
+          model, start, state -> Strength.NOT_PREDICTED, ZoneRule::precipitation);
+    }
+    Function<PrecipitateState, Strength> strength =
+        SiliconOnMagnesium.holdsFor(metals)
+            ? state -> SiliconOnMagnesium.capped(PrecipitateStrength.of(state))
+            : PrecipitateStrength::of;
+    return new SectionMetal<>(model, start, strength, ZoneRule::precipitation);
   }
 
   /** Whether the strength of weld metal of that composition can be predicted. */

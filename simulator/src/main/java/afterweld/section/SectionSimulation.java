@@ -215,7 +215,7 @@ public final class SectionSimulation {
     afterwards.addAll(furnace.of(weldCase.afterWeld()));
     return new SideRun(
         SectionMetal.base(side),
-        SectionMetal.weld(weldMetal.composition()),
+        SectionMetal.weld(PoolMetals.of(weldCase), weldMetal.composition()),
         timeline,
         afterwards,
         AgedOnly.of(weldCase.afterWeld()),
@@ -278,7 +278,8 @@ public final class SectionSimulation {
   }
 
   private SideRun withMetal(SideRun side, int which, Composition metal) {
-    return side.with(SectionMetal.weld(metal), memory.side(which, heat, metal));
+    return side.with(
+        SectionMetal.weld(PoolMetals.of(weldCase), metal), memory.side(which, heat, metal));
   }
 
   /** Before welding, as welded, and either every step or the last. */

@@ -27,6 +27,8 @@ public record Soundness(
     SOUND("sound"),
     /** No joint: never met, whatever is asked. */
     NOT_SOUND("not sound"),
+    /** Fused and filled, but with weld metal that is brittle: never met; another filler may do. */
+    BRITTLE("not sound"),
     /** Perhaps a good one, but its strength is not computed. */
     NOT_COMPUTED("not computed");
 
@@ -58,7 +60,12 @@ public record Soundness(
 
   /** Whether it is no joint. */
   public boolean notSound() {
-    return state == State.NOT_SOUND;
+    return state == State.NOT_SOUND || state == State.BRITTLE;
+  }
+
+  /** Whether fillers can be compared on it by the strength of their weld metal. */
+  public boolean comparesFillers() {
+    return sound() || state == State.BRITTLE;
   }
 
   /**

@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * The one rule on whether a weld is a joint, by areas: its root is fused ({@link RootFusion}), its
  * groove is filled ({@link Groove}, {@link Deposit}), it stays up and melts all that it should
  * ({@link MeltDown}, {@link ColdSide}). A bead that melts only part of a plate, and plates over 12
- * mm in several passes, are not computed: one line across cannot stand for their section.
+ * mm in several passes, are not computed: one line across cannot stand for their section. Weld
+ * metal that is brittle whatever its shape ({@link BrittleMix}) makes no joint either.
  *
  * <p>Filled: the deposit is at least 0.95 of the groove; estimates count up to 1.25 times. A
  * tungsten arc counts as filled as far as its pools can hold the metal. Sources: common practice;
@@ -74,14 +75,26 @@ final class SoundnessRule {
    */
   Soundness of(MeltDown molten, double strongest, boolean advised) {
     List<String> reasons = unsound(molten, strongest);
+    PoolMetals metals = PoolMetals.of(weldCase);
     if (reasons.isEmpty()) {
-      return computed();
+      return BrittleMix.forms(metals) ? brittle(metals) : computed();
+    }
+    if (BrittleMix.forms(metals)) {
+      reasons.add(BrittleMix.reason(metals));
     }
     return new Soundness(
         Soundness.State.NOT_SOUND,
         reasons,
         advised ? new SoundnessRemedies(weldCase, heats, this, molten).all() : List.of(),
         fusedThrough() ? OptionalDouble.empty() : OptionalDouble.of(root.fusedShare()));
+  }
+
+  private static Soundness brittle(PoolMetals metals) {
+    return new Soundness(
+        Soundness.State.BRITTLE,
+        List.of(BrittleMix.reason(metals)),
+        List.of(BrittleMix.remedy(metals)),
+        OptionalDouble.empty());
   }
 
   private List<String> unsound(MeltDown molten, double strongest) {

@@ -15,11 +15,17 @@ import java.util.List;
  * comparing fillers and dilutions without computing the whole section anew.
  */
 public final class WeldMetalTrial {
+  private final PoolMetals metals;
   private final List<TemperatureHistory> histories;
   private final AgedOnly agedOnly;
   private final boolean overaged;
 
-  private WeldMetalTrial(List<TemperatureHistory> histories, AgedOnly agedOnly, boolean overaged) {
+  private WeldMetalTrial(
+      PoolMetals metals,
+      List<TemperatureHistory> histories,
+      AgedOnly agedOnly,
+      boolean overaged) {
+    this.metals = metals;
     this.histories = List.copyOf(histories);
     this.agedOnly = agedOnly;
     this.overaged = overaged;
@@ -40,7 +46,10 @@ public final class WeldMetalTrial {
         new FurnaceHistory(left.alloy(), left.temper().name(), left.thickness())
             .of(weldCase.afterWeld()));
     return new WeldMetalTrial(
-        histories, AgedOnly.of(weldCase.afterWeld()), OverageingLimit.atTheEnd(weldCase));
+        PoolMetals.of(weldCase),
+        histories,
+        AgedOnly.of(weldCase.afterWeld()),
+        OverageingLimit.atTheEnd(weldCase));
   }
 
   List<TemperatureHistory> histories() {
@@ -51,9 +60,20 @@ public final class WeldMetalTrial {
    * Strength as welded, after natural ageing, and after the whole treatment (the same if there is
    * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}), and not
    * predicted beyond the {@link OverageingLimit}.
+   *
+   * @param filler what is added to the bases of the case
    */
+  public Result of(Composition metal, Composition filler) {
+    return of(metals.with(filler), metal);
+  }
+
+  /** The same of what melts together in the case itself. */
   public Result of(Composition metal) {
-    List<Strength> strengths = agedOnly.held(SectionMetal.weld(metal).follow(histories));
+    return of(metals, metal);
+  }
+
+  private Result of(PoolMetals pool, Composition metal) {
+    List<Strength> strengths = agedOnly.held(SectionMetal.weld(pool, metal).follow(histories));
     return new Result(
         strengths.get(1), overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }

@@ -1,0 +1,47 @@
+package afterweld.section;
+
+import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.Element;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What melts together in a pool.
+ *
+ * @param left left base, wt%
+ * @param right right base, wt%
+ * @param filler empty where none is added
+ */
+public record PoolMetals(Composition left, Composition right, Optional<Composition> filler) {
+
+  /** The metals of a case. */
+  public static PoolMetals of(WeldCase weldCase) {
+    return new PoolMetals(
+        weldCase.left().composition(),
+        weldCase.right().composition(),
+        weldCase.filler().alloy().map(Alloy::composition));
+  }
+
+  /** The same bases with another filler. */
+  public PoolMetals with(Composition other) {
+    return new PoolMetals(left, right, Optional.of(other));
+  }
+
+  boolean fillerHolds(Element element, double more) {
+    return filler.filter(metal -> metal.of(element) > more).isPresent();
+  }
+
+  boolean baseHolds(Element element, double more) {
+    return Stream.of(left, right).anyMatch(metal -> metal.of(element) > more);
+  }
+
+  boolean anyHolds(Element element, double more) {
+    return fillerHolds(element, more) || baseHolds(element, more);
+  }
+
+  List<Composition> bases() {
+    return List.of(left, right);
+  }
+}
