@@ -8,6 +8,7 @@ import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.PrecipitationModel;
 import afterweld.metallurgy.State;
 import afterweld.metallurgy.StoredWorkModel;
+import afterweld.strength.MagnesiumStrength;
 import afterweld.strength.PlainStrength;
 import afterweld.strength.PrecipitateStrength;
 import afterweld.strength.StoredWorkStrength;
@@ -49,7 +50,7 @@ record SectionMetal<S extends State>(
 
   private static SectionMetal<?> hardenedByWork(Side side) {
     StoredWorkModel model = StoredWorkModel.of(side.alloy(), side.temper());
-    StoredWorkStrength strength = StoredWorkStrength.of(side.alloy());
+    StoredWorkStrength strength = StoredWorkStrength.of(side.alloy(), side.temper());
     return new SectionMetal<>(
         model,
         model.start(CAST_START),
@@ -84,9 +85,15 @@ record SectionMetal<S extends State>(
     }
     Function<PrecipitateState, Strength> strength =
         SiliconOnMagnesium.holdsFor(metals)
-            ? state -> SiliconOnMagnesium.capped(PrecipitateStrength.of(state))
-            : PrecipitateStrength::of;
+            ? state -> SiliconOnMagnesium.capped(dissolved(state))
+            : SectionMetal::dissolved;
     return new SectionMetal<>(model, start, strength, ZoneRule::precipitation);
+  }
+
+  /** Strength of weld metal, no lower than what its dissolved magnesium alone makes. */
+  private static Strength dissolved(PrecipitateState state) {
+    return MagnesiumStrength.atLeast(
+        PrecipitateStrength.of(state), state.matrixMagnesium(), state.composition());
   }
 
   /** Whether the strength of weld metal of that composition can be predicted. */
