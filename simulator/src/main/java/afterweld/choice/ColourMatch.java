@@ -22,6 +22,8 @@ import java.util.stream.Stream;
  */
 record ColourMatch(Verdict verdict, String text) {
   private static final double GREY_SILICON = 2.0;
+  private static final String GREY_FILLER =
+      "a silicon filler is not taken where the colour must match: its weld metal goes grey.";
   private static final ColourMatch CASTING =
       new ColourMatch(
           Verdict.NOT_MET, "a silicon casting goes dark grey by itself, and no filler matches it.");
@@ -44,9 +46,11 @@ record ColourMatch(Verdict verdict, String text) {
   static Optional<String> against(BaseMetal left, BaseMetal right, String filler) {
     Composition metal = MaterialLibrary.standard().filler(filler).orElseThrow().composition();
     ColourMatch match = of(left, right, metal, filler);
-    return match.verdict() == Verdict.NOT_MET
-        ? Optional.of("Colour after anodizing: " + match.text())
-        : Optional.empty();
+    if (match.verdict() != Verdict.NOT_MET) {
+      return Optional.empty();
+    }
+    boolean itself = grey(metal) && !match.equals(CASTING);
+    return Optional.of("Colour after anodizing: " + (itself ? GREY_FILLER : match.text()));
   }
 
   private static ColourMatch of(BaseMetal left, BaseMetal right, Composition metal, String filler) {

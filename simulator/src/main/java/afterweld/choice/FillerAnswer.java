@@ -140,6 +140,12 @@ public final class FillerAnswer {
         .pair()
         .filter(pair -> pair.not().isEmpty() && !pair.why().isEmpty())
         .filter(pair -> !comparison.purpose().equals(FillerPurpose.WELDED))
-        .map(pair -> "The filler guides on this pair: " + pair.why() + ".");
+        .map(
+            pair ->
+                "The filler guides on this pair: not "
+                    + String.join(" or ", pair.not()).replace("none", "without filler")
+                    + " ("
+                    + pair.why()
+                    + ").");
   }
 }

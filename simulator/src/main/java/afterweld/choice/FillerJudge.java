@@ -29,8 +29,8 @@ import java.util.stream.Stream;
  * Judges one filler on a joint.
  *
  * <p>Weld metal answers to heat treatment where its yield after a full treatment reaches 85 % of
- * the base's (assumed; near what codes ask of heat-treated welds). What a filler with more than 3 %
- * Mg becomes in a furnace is not shown.
+ * the base's (assumed; near what codes ask of heat-treated welds). What a filler becomes in a
+ * furnace is not shown where it has more than 3 % Mg or the guides say that it does not harden.
  */
 final class FillerJudge {
   private static final double ANSWERING_SHARE = 0.85;
@@ -42,6 +42,7 @@ final class FillerJudge {
   private final FillerMetal filler;
   private final Composition metal;
   private final boolean rich;
+  private final boolean unfit;
   private final boolean brittle;
 
   FillerJudge(Joint joint, FillerMetal filler) {
@@ -49,6 +50,7 @@ final class FillerJudge {
     this.filler = filler;
     this.metal = mixed(joint.choice.dilution());
     this.rich = MagnesiumRule.rich(filler.composition());
+    this.unfit = rich || (!filler.none() && joint.usual.keepsSoft(filler.name()));
     this.brittle = BrittleMix.forms(PoolMetals.of(joint.weld).with(filler.composition()));
   }
 
@@ -113,10 +115,10 @@ final class FillerJudge {
     return plate.mixedWith(filler.composition(), dilution);
   }
 
-  /** A rich filler is shown through a furnace only where nothing of the joint hardens there. */
+  /** An unfit filler is shown through a furnace only where nothing of the joint hardens there. */
   private WeldMetalTrial.Result shown(Composition of) {
     WeldMetalTrial.Result result = joint.trial.of(of, filler.composition());
-    return rich && joint.full()
+    return unfit && joint.full()
         ? new WeldMetalTrial.Result(result.asWelded(), Strength.NOT_PREDICTED)
         : result;
   }
@@ -186,12 +188,19 @@ final class FillerJudge {
     if (filler.none()) {
       remarks.add("Melted base alone: for thin, well fitted edges.");
     }
-    guidance().stream()
-        .map(FillerGuidance::note)
-        .filter(note -> !note.isEmpty())
-        .findFirst()
-        .ifPresent(note -> remarks.add("Guide: " + note + "."));
+    remarks.addAll(notes());
     return remarks;
+  }
+
+  /** The guides' notes; where those for the two bases differ, each names its base. */
+  private List<String> notes() {
+    List<FillerGuidance> words = guidance();
+    boolean alike = words.stream().map(FillerGuidance::note).distinct().count() < 2;
+    return words.stream()
+        .filter(word -> !word.note().isEmpty())
+        .map(word -> (alike ? "Guide: " : "Guide, on " + word.base() + ": ") + word.note() + ".")
+        .distinct()
+        .toList();
   }
 
   private String unpredicted() {
@@ -207,7 +216,7 @@ final class FillerJudge {
     if (!joint.full()) {
       return "Aged without solution treatment it is taken no stronger than as welded.";
     }
-    if (rich) {
+    if (unfit) {
       return filler.none()
           ? "Nothing is promised after a full treatment."
           : "It takes part in no full treatment.";

@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
+import afterweld.material.FillerGuidance.HeatTreatmentResponse;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
 import afterweld.section.PoolMetals;
@@ -19,7 +20,8 @@ import java.util.stream.Stream;
  * PairRule}). Where no row serves, those that the guides rate on both bases.
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
- * Mg; where the guides have no row for it, what suits as welded. Aged only: what suits as welded
+ * Mg and none whose weld metal the guides call one that does not harden; where the guides have no
+ * row for it, what suits as welded. Aged only: what suits as welded
  * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at all on a
  * casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of the row
  * would be brittle.
@@ -27,6 +29,8 @@ import java.util.stream.Stream;
 public final class UsualFillers {
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
   private static final String WARM_MAGNESIUM = "5554";
+  private static final String SOFT =
+      "By the filler guides its weld metal does not harden in a furnace: not for a full treatment.";
 
   private final BaseMetal left;
   private final BaseMetal right;
@@ -116,6 +120,9 @@ public final class UsualFillers {
     if (rich && purpose.heat() == Heat.FULL) {
       against.add(MagnesiumRule.NO_FULL_TREATMENT);
     }
+    if (!rich && purpose.heat() == Heat.FULL && keepsSoft(filler)) {
+      against.add(SOFT);
+    }
     if (rich && purpose.heat() == Heat.AGED) {
       against.add(MagnesiumRule.NOT_AGED);
     }
@@ -133,6 +140,14 @@ public final class UsualFillers {
       byPair(filler, purpose).ifPresent(against::add);
     }
     return against;
+  }
+
+  /** Whether the guides say of it on a base that hardens that its weld metal does not. */
+  boolean keepsSoft(String filler) {
+    return Stream.of(left, right)
+        .filter(base -> LIBRARY.base(base.name()).filter(Alloy::heatTreatable).isPresent())
+        .flatMap(base -> LIBRARY.guidance(base.name(), filler).stream())
+        .anyMatch(words -> words.response() == HeatTreatmentResponse.NO);
   }
 
   private Optional<String> byPair(String filler, FillerPurpose purpose) {

@@ -12,10 +12,10 @@ import java.util.stream.Stream;
 /**
  * Where a weld without filler makes sense: a thin, well fitted square butt of metal that does not
  * crack as it freezes. A fillet has no throat without filler, a groove is not filled, and 6xxx
- * metal cracks (common practice; 3 mm is the thickest that is usual).
+ * metal cracks (common practice; 3 mm or 1/8 in is the thickest that is usual).
  */
 final class WithoutFiller {
-  private static final double THIN = 3e-3 + 1e-9;
+  private static final double THIN = 25.4e-3 / 8 + 1e-9;
 
   private WithoutFiller() {}
 
