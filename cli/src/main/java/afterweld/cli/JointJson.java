@@ -51,9 +51,11 @@ final class JointJson {
     json.put("runner_up", pull == null ? null : runnerUp(pull));
     json.put(
         "elongation_percent",
-        pull == null
-            ? null
-            : List.of(percent(pull.elongation().low()), percent(pull.elongation().high())));
+        strength
+            .middle()
+            .flatMap(CrossWeldTension::elongation)
+            .map(band -> List.of(percent(band.low()), percent(band.high())))
+            .orElse(null));
     return json;
   }
 

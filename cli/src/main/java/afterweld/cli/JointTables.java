@@ -5,6 +5,7 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
+import afterweld.joint.SliceLine;
 import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
 
 /** The joint for a person: what it carries, what the codes give, what its fillet and tube say. */
 final class JointTables {
+  private static final String NO_ELONGATION = "no elongation is claimed of a casting";
   private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
@@ -62,8 +64,8 @@ final class JointTables {
         + strength.failsIn().stream()
             .map(JointTables::metal)
             .collect(Collectors.joining(" or the "))
-        + "; elongation "
-        + elongation(pull);
+        + "; "
+        + pull.elongation().map(JointTables::elongation).orElse(NO_ELONGATION);
   }
 
   /** The proof stress over the gauge that the reader's units ask for, then over the other. */
@@ -101,12 +103,9 @@ final class JointTables {
         : left + " % of the load of the left base, " + right + " % of the right";
   }
 
-  private static String elongation(CrossWeldTension pull) {
+  private static String elongation(SliceLine.Band band) {
     return String.format(
-        Locale.ROOT,
-        "%.0f to %.0f %%",
-        100 * pull.elongation().low(),
-        100 * pull.elongation().high());
+        Locale.ROOT, "elongation %.0f to %.0f %%", 100 * band.low(), 100 * band.high());
   }
 
   /** What the codes give, a line each, and what to make of it. */

@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.joint.JointStrength.Bead;
+import afterweld.material.Alloy;
 import afterweld.section.Estimate;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
@@ -156,7 +157,13 @@ public record JointReport(
       SectionProfile profile, double gauge, int state, Bead bead, ProfileSlices.End end) {
     return ProfileSlices.flush(profile, state, end, gauge)
         .map(line -> bead == Bead.FLUSH ? line : withBead(line, profile))
-        .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(gauge)));
+        .map(line -> CrossWeldTension.pull(line, TensionCoupon.over(gauge)))
+        .map(pull -> cast(profile.weldCase()) ? pull.withoutElongation() : pull);
+  }
+
+  private static boolean cast(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .anyMatch(side -> side.alloy().family() == Alloy.Family.CAST_HEAT_TREATABLE);
   }
 
   private static SliceLine withBead(SliceLine line, SectionProfile profile) {

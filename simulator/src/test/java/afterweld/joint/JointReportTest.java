@@ -54,6 +54,21 @@ class JointReportTest {
     assertTrue(efficiency < 0.7, "efficiency " + efficiency);
   }
 
+  /**
+   * A356-T6 in sand or permanent mould stretches by 3 to 10 % (handbooks, from memory); the law of
+   * ductile metal would give twice that.
+   */
+  @Test
+  void noElongationIsClaimedOfACasting() {
+    JointReport casting = report(Cases.butt("A356", "T6"));
+    assertTrue(
+        casting.strengths().stream()
+            .map(strength -> strength.middle().orElseThrow())
+            .allMatch(pull -> pull.elongation().isEmpty()));
+    JointStrength wrought = report(Cases.butt("6061", "T6")).finished();
+    assertTrue(wrought.middle().orElseThrow().elongation().isPresent());
+  }
+
   @Test
   void beforeWeldingTheJointIsItsBase() {
     JointStrength before = report(Cases.butt("6061", "T6")).strengths().get(0);

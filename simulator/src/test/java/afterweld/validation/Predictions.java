@@ -11,6 +11,7 @@ import afterweld.joint.BendCoupon;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.ProfileSlices;
+import afterweld.joint.SliceLine;
 import afterweld.joint.StripBend;
 import afterweld.material.Composition;
 import afterweld.material.Element;
@@ -300,7 +301,8 @@ final class Predictions {
         Comparison.within(
             share, YIELD, arc + " proof", proof, pulled.proof().orElse(Double.NaN) * MEGA));
     if (!Double.isNaN(elongation)) {
-      double middle = 50 * (pulled.elongation().low() + pulled.elongation().high());
+      SliceLine.Band band = pulled.elongation().orElseThrow();
+      double middle = 50 * (band.low() + band.high());
       all.add(
           Comparison.within(
               elongationShare,

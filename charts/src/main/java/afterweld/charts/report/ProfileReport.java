@@ -12,6 +12,7 @@ import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
+import afterweld.joint.SliceLine;
 import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
@@ -242,7 +243,12 @@ public final class ProfileReport {
         "tensile", stress(strength.tensile()),
         "efficiency", strength.middle().map(ProfileReport::efficiency).orElse("–"),
         "failsIn", strength.middle().isPresent() ? metals(strength) : "–",
-        "elongation", strength.middle().map(ProfileReport::elongation).orElse("–"));
+        "elongation",
+            strength
+                .middle()
+                .flatMap(CrossWeldTension::elongation)
+                .map(ProfileReport::elongation)
+                .orElse("–"));
   }
 
   private String stress(OptionalDouble pascal) {
@@ -255,12 +261,8 @@ public final class ProfileReport {
     return left == right ? left + " %" : left + " % (left), " + right + " % (right)";
   }
 
-  private static String elongation(CrossWeldTension pull) {
-    return String.format(
-        Locale.ROOT,
-        "%.0f to %.0f %%",
-        100 * pull.elongation().low(),
-        100 * pull.elongation().high());
+  private static String elongation(SliceLine.Band band) {
+    return String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * band.low(), 100 * band.high());
   }
 
   private Map<String, Object> zoneRow(ZoneSpan span) {
