@@ -36,6 +36,11 @@ record Answer(String text, String brief, String json, Map<String, byte[]> files,
     return headed(SoundnessView.text(soundness), status);
   }
 
+  /** The same with an exit status of at least that. */
+  Answer atLeast(int status) {
+    return new Answer(text, brief, json, files, Math.max(exitStatus, status));
+  }
+
   private Answer headed(String head, int status) {
     if (head.isEmpty()) {
       return this;

@@ -20,7 +20,11 @@ final class FillerJson {
   private FillerJson() {}
 
   static String of(
-      WeldCase weldCase, Soundness soundness, FillerComparison comparison, Notices notices) {
+      WeldCase weldCase,
+      Soundness soundness,
+      FillerComparison comparison,
+      Standing standing,
+      Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("fillers", comparison.options().stream().map(FillerJson::filler).toList());
@@ -38,6 +42,7 @@ final class FillerJson {
     root.put("base_yield_MPa", megapascal(comparison.baseWelded()));
     root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseTreated()));
     root.put("best_over_band", comparison.bestOverBand());
+    root.put("requirement", standing.json());
     notices.addTo(root);
     return JsonText.of(root);
   }

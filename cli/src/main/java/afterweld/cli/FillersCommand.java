@@ -51,18 +51,24 @@ final class FillersCommand implements Callable<Integer> {
     SectionProfile profile = SectionSimulation.run(weldCase);
     Notices notices = read.notices(FillerTable.CAUTION);
     if (lacksMoreThanItsFiller(notices.soundness()) && weldCase.filler().alloy().isPresent()) {
-      return none(weldCase, notices);
+      return none(weldCase, notices, Standing.of(read.caseFile(), profile, units));
     }
     FillerComparison comparison = compared(read, profile);
     FillerTable table = new FillerTable(weldCase, profile.soundness(), comparison, notices, units);
-    String json = FillerJson.of(weldCase, profile.soundness(), comparison, notices);
+    Standing standing = Standing.of(read.caseFile(), profile, units);
+    String json = FillerJson.of(weldCase, profile.soundness(), comparison, standing, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (profile.soundness().comparesFillers()) {
       Picture picture = FillerChart.of(comparison, weldCase.title(), notices.cautions(), units);
       files.putAll(DrawnFiles.of(List.of(picture)));
     }
-    return new Answer(table.text(), table.answer(), json, files, status(read, profile, comparison));
+    return new Answer(
+        table.text() + standing.text(),
+        table.answer() + standing.brief(),
+        json,
+        files,
+        status(standing, profile, comparison));
   }
 
   /** Weld metal of a joint that is not sound has no strength to compare. */
@@ -77,24 +83,31 @@ final class FillersCommand implements Callable<Integer> {
   }
 
   /** Done where the case's own filler is allowed and its weld meets what is asked. */
-  private int status(ReadCase read, SectionProfile profile, FillerComparison comparison) {
+  private static int status(
+      Standing standing, SectionProfile profile, FillerComparison comparison) {
     if (!comparison.ownAllowed() || !profile.soundness().sound()) {
       return ExitStatus.REQUIREMENT_OPEN;
     }
-    return Standing.of(read.caseFile(), profile, options.units()).exitStatus();
+    return standing.exitStatus();
   }
 
   /** No filler makes a joint of such a weld; one without filler may lack nothing else. */
-  private static Answer none(WeldCase weldCase, Notices notices) {
+  private static Answer none(WeldCase weldCase, Notices notices, Standing standing) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("fillers", List.of());
+    root.put("requirement", standing.json());
     notices.addTo(root);
     String json = JsonText.of(root);
     String text =
         Paragraph.of(weldCase.title())
             + Paragraph.of("No filler is ranked: none makes a sound joint of this weld.");
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, ExitStatus.REQUIREMENT_OPEN);
+    return new Answer(
+        text + standing.text(),
+        text + standing.brief(),
+        json,
+        files,
+        ExitStatus.REQUIREMENT_OPEN);
   }
 }

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.material.Composition;
 import afterweld.section.FillerChoice;
+import afterweld.section.Joint;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
@@ -44,12 +45,17 @@ final class Procedure {
             + " below the arc side; distances from the weld centre, negative on the left.";
     return Paragraph.printable(weld.title())
         + "\n"
-        + Paragraph.of(parts + ", " + weld.joint().label() + " joint, " + preparation())
+        + Paragraph.of(parts + ", " + joint())
         + Paragraph.of(traverse);
   }
 
-  private String preparation() {
-    return weld.preparation().label()
+  /** A bead on plate prepares no edge. */
+  private String joint() {
+    String kind =
+        weld.joint() == Joint.BEAD
+            ? "bead on plate"
+            : weld.joint().label() + " joint, " + weld.preparation().label();
+    return kind
         + weld.ring().map(ring -> ", ring " + length(ring.diameter())).orElse("")
         + weld.seam().map(seam -> ", weld length " + length(seam.length())).orElse("");
   }

@@ -56,22 +56,23 @@ final class SheetCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     SectionProfile asWritten = simulation.of(weldCase, false);
+    Standing standing = Standing.of(read.caseFile(), asWritten, options.units());
     if (asWritten.soundness().notSound()) {
-      return none(asWritten, unsound(asWritten.soundness()), ExitStatus.REQUIREMENT_OPEN);
+      return none(asWritten, unsound(asWritten.soundness()), standing)
+          .atLeast(ExitStatus.REQUIREMENT_OPEN);
     }
-    int status = Standing.of(read.caseFile(), asWritten, options.units()).exitStatus();
     Optional<FurnaceSheet> sheet =
         FurnaceSheet.of(
             weldCase,
             options.units(),
             treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
     if (sheet.isEmpty()) {
-      return none(asWritten, List.of(NOTHING_HARDENS), status);
+      return none(asWritten, List.of(NOTHING_HARDENS), standing);
     }
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
-        ? answer(sheet.get(), read.cautions(CAUTION), status)
-        : none(asWritten, refusedStandard(refusals), status);
+        ? answer(sheet.get(), read.cautions(CAUTION), standing)
+        : none(asWritten, refusedStandard(refusals), standing);
   }
 
   private static List<String> unsound(Soundness soundness) {
@@ -93,21 +94,31 @@ final class SheetCommand implements Callable<Integer> {
     return reasons;
   }
 
-  private static Answer none(SectionProfile profile, List<String> reasons, int status) {
+  private static Answer none(SectionProfile profile, List<String> reasons, Standing standing) {
     String title = profile.weldCase().title();
     String text = SheetText.none(title, reasons);
-    String json = SheetText.noneJson(title, reasons, profile.soundness());
+    String json = SheetText.noneJson(title, reasons, profile.soundness(), standing);
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, status);
+    return new Answer(
+        text + standing.text(), text + standing.brief(), json, files, standing.exitStatus());
   }
 
-  private static Answer answer(FurnaceSheet sheet, List<String> cautions, int status) {
+  /** The furnace shop gets no verdict on the joint: it stands in the answer, not in its files. */
+  private static Answer answer(FurnaceSheet sheet, List<String> cautions, Standing standing) {
     String text = SheetText.of(sheet, cautions);
-    String json = SheetText.json(sheet, cautions);
+    String json = SheetText.json(sheet, standing, cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.txt", text.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.html", SheetPage.of(sheet, cautions).getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, status).against(sheet.objections());
+    String asWelded = sheet.ownSchedule() ? "" : standing.asWelded();
+    return new Answer(
+            text + standing.text() + asWelded,
+            text + standing.brief() + asWelded,
+            json,
+            files,
+            standing.exitStatus())
+        .against(sheet.objections())
+        .on(sheet.soundness());
   }
 }

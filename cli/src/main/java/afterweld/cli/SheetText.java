@@ -56,12 +56,14 @@ final class SheetText {
   }
 
   /** The same for a program. */
-  static String noneJson(String title, List<String> reasons, Soundness soundness) {
+  static String noneJson(
+      String title, List<String> reasons, Soundness soundness, Standing standing) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", title);
     root.put("lines", List.of());
     root.put("expected", List.of());
     root.put("reasons", reasons);
+    root.put("requirement", standing.json());
     root.put("soundness", SoundnessView.json(soundness));
     return JsonText.of(root);
   }
@@ -81,7 +83,7 @@ final class SheetText {
         expected.softMeans());
   }
 
-  static String json(FurnaceSheet sheet, List<String> cautions) {
+  static String json(FurnaceSheet sheet, Standing standing, List<String> cautions) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", sheet.title());
     root.put("own_schedule", sheet.ownSchedule());
@@ -92,7 +94,8 @@ final class SheetText {
             .toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
     root.put("on_hardness", sheet.onHardness());
-    new Notices(Soundness.SOUND, sheet.objections(), List.of(), cautions)
+    root.put("requirement", standing.json());
+    new Notices(sheet.soundness(), sheet.objections(), List.of(), cautions)
         .after("treatment", sheet.warnings())
         .addTo(root);
     return JsonText.of(root);

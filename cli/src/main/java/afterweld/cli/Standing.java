@@ -68,6 +68,13 @@ record Standing(Judgement judgement, Judgement metric) {
     return "requirement: " + word(judgement) + "\n";
   }
 
+  /** What was judged where a treatment is shown that the case does not order. */
+  String asWelded() {
+    return judgement.asked()
+        ? Paragraph.of("Judged as welded: the case as written orders no heat treatment.")
+        : "";
+  }
+
   /** What a person reads of it, the word first; empty where nothing is required. */
   String text() {
     return judgement.asked()

@@ -52,7 +52,7 @@ final class JointReader {
 
   private Preparation byRule(Joint joint) {
     Preparation preparation = usual(joint);
-    if (!top.has(PREPARATION)) {
+    if (!top.has(PREPARATION) && joint != Joint.BEAD) {
       notes.add(
           "preparation-by-rule",
           "No preparation given: computed as "

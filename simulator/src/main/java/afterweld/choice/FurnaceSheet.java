@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.choice.Objection.Severity;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
+import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  *
  * @param title of the case
  * @param ownSchedule whether the case names the schedule; the standard one else
+ * @param soundness whether the weld has a strength; no hardness is expected of one that has none
  * @param objections what stands against the treatment; the lines then give the allowed figure, and
  *     no hardness is expected
  * @param lines the instruction, in the order of the work
@@ -27,6 +29,7 @@ import java.util.stream.Stream;
 public record FurnaceSheet(
     String title,
     boolean ownSchedule,
+    Soundness soundness,
     List<Objection> objections,
     List<Line> lines,
     List<Expected> expected,
@@ -42,6 +45,10 @@ public record FurnaceSheet(
   public static final String NOTHING_EXPECTED =
       "No hardness is given while something stands against the treatment: put it right and write the"
           + " sheet again.";
+
+  /** Why no hardness is expected of a weld whose strength is not computed. */
+  public static final String NOT_COMPUTED =
+      "No hardness is promised: the joint is not computed, and the sheet only says how to treat it.";
 
   /** What a reading does not tell. */
   public static final String NO_PROOF =
@@ -88,10 +95,17 @@ public record FurnaceSheet(
     boolean objected = objections.stream().anyMatch(one -> one.severity() == Severity.OBJECTED);
     boolean quenched = lines.stream().anyMatch(line -> line.what().equals("Quench"));
     return Stream.of(
-            objected ? NOTHING_EXPECTED : expected.isEmpty() ? "" : RECHECK,
+            objected ? NOTHING_EXPECTED : onReadings(),
             quenched ? NO_PROOF : "")
         .filter(text -> !text.isEmpty())
         .toList();
+  }
+
+  private String onReadings() {
+    if (!soundness.sound()) {
+      return NOT_COMPUTED;
+    }
+    return expected.isEmpty() ? "" : RECHECK;
   }
 
   /** Whose schedule it is, in a sentence. */
@@ -127,14 +141,15 @@ public record FurnaceSheet(
     List<Objection> objections = ScheduleCheck.of(weldCase);
     List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
     List<Line> lines = new FurnaceInstruction(order, first).lines();
-    boolean clean = ScheduleCheck.passes(weldCase);
-    Optional<ExpectedHardness> hardness =
-        refusals.isEmpty()
-            ? Optional.of(ExpectedHardness.of(order, simulation.apply(weldCase)))
-            : Optional.empty();
+    Optional<SectionProfile> profile =
+        refusals.isEmpty() ? Optional.of(simulation.apply(weldCase)) : Optional.empty();
+    Soundness soundness = profile.map(SectionProfile::soundness).orElse(Soundness.SOUND);
+    boolean clean = soundness.sound() && ScheduleCheck.passes(weldCase);
+    Optional<ExpectedHardness> hardness = profile.map(one -> ExpectedHardness.of(order, one));
     return new FurnaceSheet(
         weldCase.title(),
         order.own(),
+        soundness,
         objections,
         lines,
         hardness.filter(unused -> clean).map(ExpectedHardness::places).orElse(List.of()),

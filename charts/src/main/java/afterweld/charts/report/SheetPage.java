@@ -20,6 +20,8 @@ public final class SheetPage {
     Map<String, Object> values = new HashMap<>();
     values.put("title", sheet.title());
     values.put("origin", sheet.origin());
+    values.put("hasUnknown", !sheet.soundness().sound());
+    values.put("unknown", sheet.soundness().reasons());
     values.put("hasObjections", !texts(sheet, false).isEmpty());
     values.put("objections", texts(sheet, false));
     values.put("hasNotes", !texts(sheet, true).isEmpty());
