@@ -78,7 +78,7 @@ public record FillerComparison(
       WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps = own ? weldCase.afterWeld() : standard(weldCase);
-    FillerPurpose purpose = FillerPurpose.of(weldCase.afterWeld(), requirement);
+    FillerPurpose purpose = FillerPurpose.of(weldCase, requirement);
     FillerChoice choice = compared(weldCase.filler());
     UsualFillers usual = UsualFillers.of(weldCase);
     WeldMetalTrial trial = WeldMetalTrial.of(weldCase.withAfterWeld(steps));

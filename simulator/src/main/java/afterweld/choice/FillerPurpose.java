@@ -1,6 +1,8 @@
 package afterweld.choice;
 
 import afterweld.section.AgedOnly;
+import afterweld.section.CoatingBake;
+import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
@@ -37,10 +39,10 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
     }
   }
 
-  /** What a case with its requirement asks of a filler. */
-  static FillerPurpose of(List<FurnaceStep> afterWeld, Requirement requirement) {
+  /** What a case with its requirement asks of a filler; a baked coating asks nothing more. */
+  static FillerPurpose of(WeldCase weldCase, Requirement requirement) {
     return new FillerPurpose(
-        heat(afterWeld),
+        CoatingBake.is(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()),
         requirement.anodizedMatch().orElse(false),
         requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE);
   }

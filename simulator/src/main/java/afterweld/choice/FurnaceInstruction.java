@@ -102,7 +102,7 @@ final class FurnaceInstruction {
       return List.of();
     }
     return step instanceof Age age
-        ? List.of(new Line("Ageing", ageing(age)))
+        ? List.of(order.bakes() ? new Line("Bake", bake(age)) : new Line("Ageing", ageing(age)))
         : List.of(new Line("Then", sentence(step)));
   }
 
@@ -198,12 +198,17 @@ final class FurnaceInstruction {
   }
 
   private String out(Quench quench) {
-    return ", cooling within this time of leaving the furnace: " + delay(quench) + ".";
+    return ", cooling within this time of leaving the furnace: "
+        + delay(quench)
+        + (FurnaceObjections.bath(quench)
+            ? "."
+            : " as ordered; no table of quench delay holds for air, where the cooling rate decides.");
   }
 
   private String delay(Quench quench) {
     String time = FurnaceWords.time(quench.delay());
-    Optional<FurnaceLimits.Limit> longest = limits.longestDelay();
+    Optional<FurnaceLimits.Limit> longest =
+        FurnaceObjections.bath(quench) ? limits.longestDelay() : Optional.empty();
     if (longest.isPresent() && figures.isLate(quench)) {
       return longest.get().text() + ordered(time);
     }
@@ -229,6 +234,13 @@ final class FurnaceInstruction {
         + " Then hold: the ageing begins "
         + FurnaceWords.time(rest)
         + " after the quench, and another wait changes the result.";
+  }
+
+  private String bake(Age age) {
+    return temperature(age.temperature())
+        + " for "
+        + FurnaceWords.time(age.time())
+        + " as ordered, counted in the metal; hotter or longer costs strength.";
   }
 
   private String ageing(Age age) {
@@ -270,6 +282,9 @@ final class FurnaceInstruction {
     if (objected) {
       return "Nothing yet: first put right what stands against the treatment.";
     }
+    if (order.bakes()) {
+      return "Coating baked after welding: no temper of its own.";
+    }
     if (!order.dissolves()) {
       return order.ages()
           ? "Aged after welding without solution treatment: no temper of its own."
@@ -291,9 +306,15 @@ final class FurnaceInstruction {
         + ", heat treated by the user's furnace, not the mill's temper; with the furnace lot.";
   }
 
+  private static boolean wet(FurnaceStep step) {
+    return step instanceof Quench quench
+        ? FurnaceObjections.bath(quench)
+        : FurnaceOrder.isQuench(step);
+  }
+
   private String hazards() {
     String quench =
-        order.steps().stream().anyMatch(FurnaceOrder::isQuench)
+        order.steps().stream().anyMatch(FurnaceInstruction::wet)
             ? "Furnace, hot water and quench"
             : "Furnace and hot parts";
     boolean beryllium =

@@ -63,9 +63,7 @@ final class FurnaceObjections {
               : Stream.of();
       return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
-    return step instanceof Age age
-        ? order.hardening().flatMap(side -> ageing(age, side))
-        : Stream.of();
+    return step instanceof Age age ? aged(age) : Stream.of();
   }
 
   /** Whether a solution temperature is too low for a part of the joint. */
@@ -129,7 +127,8 @@ final class FurnaceObjections {
         : Optional.empty();
   }
 
-  private static boolean bath(Quench quench) {
+  /** Whether a quench wets the part: the tables of delay are for these. */
+  static boolean bath(Quench quench) {
     return quench.medium() != QuenchMedium.STILL_AIR && quench.medium() != QuenchMedium.FORCED_AIR;
   }
 
@@ -210,6 +209,21 @@ final class FurnaceObjections {
                 + "): quench into water, or prove it on a coupon."));
   }
 
+  private Stream<Objection> aged(Age age) {
+    return order.bakes() && order.hardens()
+        ? Stream.of(baked(age))
+        : order.hardening().flatMap(side -> ageing(age, side));
+  }
+
+  private static Objection baked(Age age) {
+    return noted(
+        FurnaceWords.time(age.time())
+            + " at "
+            + BothUnits.temperature(age.temperature())
+            + " on aged metal is taken as the bake of a coating, not as an ageing: it does not bring"
+            + " back what the weld took, and the base keeps its temper.");
+  }
+
   private Stream<Objection> ageing(Age age, Side side) {
     if (age.temperature() < COOL_AGE - HAIR || age.temperature() > HOT_AGE + HAIR) {
       return Stream.of(outside(age));
@@ -227,9 +241,7 @@ final class FurnaceObjections {
 
   /** Whether the ageing is one that the sheet must not pass on. */
   boolean wrongAge(Age age) {
-    return order
-        .hardening()
-        .flatMap(side -> ageing(age, side))
+    return aged(age)
         .anyMatch(one -> one.severity() == Objection.Severity.OBJECTED);
   }
 

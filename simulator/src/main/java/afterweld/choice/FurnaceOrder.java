@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.section.CoatingBake;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
@@ -44,6 +45,11 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
 
   boolean hasWrought() {
     return sides().anyMatch(side -> !side.alloy().casting());
+  }
+
+  /** Whether it bakes a coating and is not meant to harden. */
+  boolean bakes() {
+    return CoatingBake.is(weldCase);
   }
 
   boolean dissolves() {

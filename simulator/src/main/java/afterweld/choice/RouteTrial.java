@@ -5,6 +5,7 @@ import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
 import afterweld.material.Temper;
 import afterweld.section.AgedOnly;
+import afterweld.section.CoatingBake;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
@@ -116,7 +117,7 @@ final class RouteTrial {
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
     SectionProfile profile =
         kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
-    boolean agedOnly = AgedOnly.is(weldCase.afterWeld());
+    boolean agedOnly = AgedOnly.is(weldCase.afterWeld()) && !CoatingBake.is(weldCase);
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
     LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
     RequirementCheck check = RequirementCheck.of(profile, joint, requirement);

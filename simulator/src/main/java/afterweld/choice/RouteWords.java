@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.section.AgedOnly;
+import afterweld.section.CoatingBake;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.TimeWords;
@@ -50,7 +51,9 @@ final class RouteWords {
         .filter(warning -> AgedOnly.is(weldCase.afterWeld()))
         .filter(warning -> warning.code().equals(AgedOnly.CODE))
         .forEach(warning -> reasons.add(warning.text()));
-    if (AgedOnly.is(weldCase.afterWeld()) && MagnesiumRule.rich(weldCase.filler())) {
+    if (AgedOnly.is(weldCase.afterWeld())
+        && !CoatingBake.is(weldCase)
+        && MagnesiumRule.rich(weldCase.filler())) {
       reasons.add("The filler has more than 3 % Mg: never the choice with ageing.");
     }
     if (weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance)) {

@@ -47,7 +47,7 @@ final class StepOrder {
     FurnaceStep step = steps.get(index);
     if (step instanceof Age) {
       return has(index + 1, steps.size(), SolutionTreat.class)
-          || agedBefore(index)
+          || (agedBefore(index) && !order.bakes())
           || order
               .sides()
               .filter(side -> side.alloy().heatTreatable())
@@ -122,6 +122,9 @@ final class StepOrder {
   }
 
   private Optional<Objection> agedTwice() {
+    if (order.bakes()) {
+      return Optional.empty();
+    }
     for (int i = 0; i < steps.size(); i++) {
       if (steps.get(i) instanceof Age && agedBefore(i)) {
         return Optional.of(

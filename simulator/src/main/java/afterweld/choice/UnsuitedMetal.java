@@ -26,7 +26,7 @@ final class UnsuitedMetal {
         .flatMap(side -> side(order, side).stream())
         .distinct()
         .forEach(found::add);
-    if (order.ages() && !order.dissolves() && MagnesiumRule.rich(order.weldCase().filler())) {
+    if (order.ages() && !order.dissolves() && !order.bakes() && MagnesiumRule.rich(order.weldCase().filler())) {
       found.add(
           objected(
               order.weldCase().filler().alloy().orElseThrow().name()
@@ -43,6 +43,10 @@ final class UnsuitedMetal {
     if (!order.ages()) {
       return Optional.empty();
     }
+    if (order.bakes()) {
+      return Optional.of(
+          noted(side.alloy().name() + ": the bake costs it some of the strength of its cold work."));
+    }
     return MagnesiumRule.rich(side.composition())
         ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))
         : Optional.of(
@@ -53,8 +57,8 @@ final class UnsuitedMetal {
   }
 
   private static String sensitised() {
-    return " has more than 3 % Mg: hours at 65 to 200 °C (150 to 390 °F) line its grain boundaries"
-        + " with what corrodes.";
+    return " has more than 3 % Mg: a long hold between 65 and 200 °C (150 and 390 °F) lines its grain"
+        + " boundaries with what corrodes.";
   }
 
   private static Objection annealed(Side side) {

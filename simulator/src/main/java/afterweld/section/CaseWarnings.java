@@ -141,7 +141,7 @@ final class CaseWarnings {
             .alloy()
             .filter(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM)
             .isPresent();
-    if (muchMagnesium && (solution || age)) {
+    if (muchMagnesium && (solution || age) && !CoatingBake.is(weldCase)) {
       add(
           "filler-not-for-heat-treatment",
           weldMetal.filler()

@@ -183,4 +183,14 @@ class FurnaceSheetTest {
     assertTrue(says(sheet(Cases.butt("6061", "T6")), "% IACS"));
     assertFalse(says(sheet(Cases.butt("6063", "T6")), "% IACS"));
   }
+
+  @Test
+  void movingAirIsHeldToNoTableOfImmersion() {
+    Quench fan = new Quench(QuenchMedium.FORCED_AIR, 298.15, 7);
+    SolutionTreat hot = new SolutionTreat(521 + 273.15, 2400, FurnaceStep.Furnace.AIR);
+    FurnaceSheet sheet =
+        sheet(Cases.butt("6063", "T6").then(List.of(hot, fan, age(177, 8, Ramp.BY_FURNACE))));
+    assertFalse(text(sheet, "Quench").contains("MIL-H-6088"), text(sheet, "Quench"));
+    assertFalse(text(sheet, "Hazards").contains("hot water"), text(sheet, "Hazards"));
+  }
 }

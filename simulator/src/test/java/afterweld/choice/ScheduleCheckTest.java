@@ -175,4 +175,34 @@ class ScheduleCheckTest {
         ScheduleCheck.of(treated, Severity.OBJECTED),
         weldCase.left().alloy().name() + " to " + weldCase.right().alloy().name());
   }
+
+  /** Powder coatings are baked 10 to 30 min at 180 to 210 °C: common practice, from memory. */
+  @ParameterizedTest
+  @CsvSource({"200,20", "180,30", "210,10"})
+  void theBakeOfACoatingOnAgedMetalIsNotedAndNoShortAge(double celsius, double minutes) {
+    WeldCase baked =
+        plate("6061", "T6", 3)
+            .withFiller(Cases.filler("5356", 0.3))
+            .then(List.of(age(celsius, minutes)))
+            .weldCase();
+    assertTrue(ScheduleCheck.passes(baked), ScheduleCheck.of(baked).toString());
+    String noted = String.join(" ", ScheduleCheck.of(baked, Severity.NOTED));
+    assertTrue(noted.contains("bake of a coating"), noted);
+    String sheet = FurnaceSheet.of(baked).orElseThrow().lines().toString();
+    assertFalse(sheet.contains("8 h"), sheet);
+    assertTrue(sheet.contains("Bake"), sheet);
+    assertEquals(
+        FillerPurpose.Heat.WELDED, FillerPurpose.of(baked, Requirement.NONE).heat());
+  }
+
+  @Test
+  void aShortAgeOfMetalInSolutionIsNoBake() {
+    assertObjected("short of", plate("6061", "T4", 3), age(200, 20));
+    assertObjected("short of", plate("6061", "T6", 3), SOLUTION, WATER, HOLD, age(200, 20));
+  }
+
+  @Test
+  void twoBakesOfAnAgedPlateAreNotAgedTwice() {
+    assertTrue(objected(plate("6061", "T6", 3), age(180, 20), age(200, 15)).isEmpty());
+  }
 }

@@ -1,0 +1,44 @@
+package afterweld.section;
+
+import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.NaturalAge;
+import java.util.stream.Stream;
+
+/**
+ * Whether what follows a weld is the bake of a coating and no ageing meant to harden: nothing but
+ * short holds, far from any ageing of the trade in time, on metal that is aged already or does not
+ * age. Powder coatings are baked 10 to 30 min at 180 to 210 °C, some from 150 °C on (common
+ * practice).
+ */
+public final class CoatingBake {
+  private static final double COOLEST = 150 + ZERO_CELSIUS;
+  private static final double HOTTEST = 210 + ZERO_CELSIUS;
+  private static final double LONGEST = 30 * 60.0;
+  private static final double HAIR = 1e-6;
+
+  private CoatingBake() {}
+
+  /** Whether all of the treatment of a case is that. */
+  public static boolean is(WeldCase weldCase) {
+    return weldCase.afterWeld().stream().anyMatch(Age.class::isInstance)
+        && weldCase.afterWeld().stream().allMatch(CoatingBake::bakes)
+        && Stream.of(weldCase.left(), weldCase.right()).allMatch(CoatingBake::aged);
+  }
+
+  private static boolean bakes(FurnaceStep step) {
+    return step instanceof NaturalAge
+        || (step instanceof Age age
+            && !age.overage()
+            && age.time() <= LONGEST + HAIR
+            && age.temperature() >= COOLEST - HAIR
+            && age.temperature() <= HOTTEST + HAIR);
+  }
+
+  private static boolean aged(Side side) {
+    String temper = side.temper().name();
+    return !side.alloy().heatTreatable() || temper.startsWith("T5") || temper.startsWith("T6");
+  }
+}
