@@ -20,8 +20,8 @@ import java.util.Map;
 record Answer(String text, String brief, String json, Map<String, byte[]> files, int exitStatus) {
 
   /**
-   * The same with what stands against the heat treatment before everything else that is read. A
-   * treatment that is objected to is not done with.
+   * The same with what stands against the filler or the heat treatment before everything else that
+   * is read. A case that is objected to is not done with.
    */
   Answer against(List<Objection> objections) {
     boolean objected = objections.stream().anyMatch(one -> one.severity() != Severity.NOTED);

@@ -2,25 +2,34 @@ package afterweld.cli;
 
 import afterweld.choice.Objection;
 import afterweld.choice.Objection.Severity;
+import afterweld.choice.Objection.Subject;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** What stands against a heat treatment, for people and for programs. */
+/** What stands against a filler or a heat treatment, for people and for programs. */
 final class ObjectionList {
   private ObjectionList() {}
 
   /** For a person; empty where nothing stands against it. */
   static String text(List<Objection> objections) {
-    return block("Against this heat treatment", objections, true)
-        + block("On this heat treatment", objections, false);
+    return block("Against this filler", objections, one -> one.subject() == Subject.FILLER)
+        + block("Against this heat treatment", objections, ObjectionList::againstTreatment)
+        + block(
+            "On this heat treatment", objections, one -> one.severity() == Severity.NOTED);
   }
 
-  private static String block(String head, List<Objection> objections, boolean against) {
+  private static boolean againstTreatment(Objection one) {
+    return one.subject() == Subject.HEAT_TREATMENT && one.severity() != Severity.NOTED;
+  }
+
+  private static String block(
+      String head, List<Objection> objections, Predicate<Objection> which) {
     String list =
         objections.stream()
-            .filter(one -> against == (one.severity() != Severity.NOTED))
+            .filter(which)
             .map(one -> Paragraph.hanging("- ", one.text()))
             .collect(Collectors.joining());
     return list.isEmpty() ? "" : Paragraph.of(head) + list;
@@ -33,6 +42,7 @@ final class ObjectionList {
 
   private static Map<String, Object> json(Objection objection) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("against", objection.subject().label());
     json.put("severity", objection.severity().label());
     json.put("text", objection.text());
     return json;

@@ -8,7 +8,7 @@ import static afterweld.section.OutputQuantity.YIELD;
 import static afterweld.section.UnitSystem.METRIC;
 
 import afterweld.choice.Judgement;
-import afterweld.choice.ScheduleCheck;
+import afterweld.choice.Objection;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.Estimate;
@@ -37,13 +37,19 @@ final class ProfileJson {
   private final SectionProfile profile;
   private final JointReport joint;
   private final Judgement judgement;
+  private final List<Objection> objections;
   private final Optional<AlongWeld> along;
 
   ProfileJson(
-      SectionProfile profile, JointReport joint, Judgement judgement, Optional<AlongWeld> along) {
+      SectionProfile profile,
+      JointReport joint,
+      Judgement judgement,
+      List<Objection> objections,
+      Optional<AlongWeld> along) {
     this.profile = profile;
     this.joint = joint;
     this.judgement = judgement;
+    this.objections = objections;
     this.along = along;
   }
 
@@ -67,7 +73,7 @@ final class ProfileJson {
     root.put("design_codes_note", joint.codesNote());
     root.put("softened_reach", jointJson.softened(profile));
     root.put("requirement", Standing.json(judgement));
-    root.put("objections", ObjectionList.json(ScheduleCheck.of(profile.weldCase())));
+    root.put("objections", ObjectionList.json(objections));
     root.put(
         "warnings",
         Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.CaseObjections;
 import afterweld.choice.Judgement;
 import afterweld.choice.Requirement;
 import afterweld.choice.RouteStudy;
@@ -44,7 +45,13 @@ record ProfileResult(
 
   /** The JSON text. */
   String json() {
-    return new ProfileJson(profile, joint, judgement(UnitSystem.METRIC), along()).text();
+    return new ProfileJson(
+            profile,
+            joint,
+            judgement(UnitSystem.METRIC),
+            CaseObjections.of(profile.weldCase(), requirement),
+            along())
+        .text();
   }
 
   /** The table for a person. */

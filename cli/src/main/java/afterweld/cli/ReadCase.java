@@ -1,8 +1,8 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
+import afterweld.choice.CaseObjections;
 import afterweld.choice.Objection;
-import afterweld.choice.ScheduleCheck;
 import afterweld.section.Cautions;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Soundness;
@@ -22,9 +22,9 @@ record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
     return caseFile.weld().ring().isPresent() || caseFile.joint().tube().isPresent();
   }
 
-  /** What stands against its heat treatment. */
+  /** What stands against its filler and its heat treatment. */
   List<Objection> objections() {
-    return ScheduleCheck.of(caseFile.weld());
+    return CaseObjections.of(caseFile.weld(), caseFile.requirement());
   }
 
   /**

@@ -39,11 +39,7 @@ final class RoutesCommand implements Callable<Integer> {
 
   /** Done where one route is clearly the choice, and it meets all that is required. */
   private static int exitStatus(RouteStudy study) {
-    return study
-        .chosen()
-        .filter(route -> study.clear())
-        .map(route -> ExitStatus.of(route.judgement()))
-        .orElse(ExitStatus.REQUIREMENT_OPEN);
+    return study.clear() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
   }
 
   private Answer answer(ReadCase read) {

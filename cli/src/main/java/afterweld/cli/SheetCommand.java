@@ -64,6 +64,7 @@ final class SheetCommand implements Callable<Integer> {
     Optional<FurnaceSheet> sheet =
         FurnaceSheet.of(
             weldCase,
+            read.caseFile().requirement(),
             options.units(),
             treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
     if (sheet.isEmpty()) {

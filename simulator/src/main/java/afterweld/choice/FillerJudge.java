@@ -87,7 +87,8 @@ final class FillerJudge {
     List<Point> curve = predicted ? curve() : List.of();
     OptionalDouble from = answersFrom(curve);
     CrackTendency crack = CrackTendency.of(metal);
-    List<String> against = against(crack);
+    List<String> against =
+        FillerCheck.against(joint.weld, joint.usual, joint.purpose, filler, metal);
     return new FillerOption(
         filler.name(),
         filler.none() ? 1 : joint.choice.dilution(),
@@ -163,21 +164,6 @@ final class FillerJudge {
   /** The poorer of the guide's ratings for the two bases. */
   private OptionalInt ductility() {
     return guidance().stream().mapToInt(FillerGuidance::ductility).max();
-  }
-
-  private List<String> against(CrackTendency crack) {
-    if (!filler.none()) {
-      return joint.usual.against(filler.name(), joint.purpose);
-    }
-    List<String> against = new ArrayList<>(WithoutFiller.against(joint.weld, crack));
-    ColourMatch colour = ColourMatch.of(joint.weld, metal, filler.name());
-    if (joint.purpose.colour() && colour.verdict() == Verdict.NOT_MET) {
-      against.add("Colour after anodizing: " + colour.text());
-    }
-    if (joint.purpose.warm() && rich) {
-      against.add(MagnesiumRule.NOT_WARM);
-    }
-    return against;
   }
 
   private List<String> remarks(CrackTendency crack) {

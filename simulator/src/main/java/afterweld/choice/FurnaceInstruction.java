@@ -35,14 +35,15 @@ final class FurnaceInstruction {
    * Lines of an order.
    *
    * @param first the system of units that leads
+   * @param objected whether something stands against it
    */
-  FurnaceInstruction(FurnaceOrder order, UnitSystem first) {
+  FurnaceInstruction(FurnaceOrder order, UnitSystem first, boolean objected) {
     this.order = order;
     this.first = first;
     this.limits = new FurnaceLimits(order, first);
     this.figures = new FurnaceObjections(order);
     this.sequence = new StepOrder(order);
-    this.objected = !ScheduleCheck.passes(order.weldCase());
+    this.objected = objected;
   }
 
   List<Line> lines() {
@@ -280,7 +281,7 @@ final class FurnaceInstruction {
 
   private String mark() {
     if (objected) {
-      return "Nothing yet: first put right what stands against the treatment.";
+      return "Nothing yet: first put right what stands against it.";
     }
     if (order.bakes()) {
       return "Coating baked after welding: no temper of its own.";

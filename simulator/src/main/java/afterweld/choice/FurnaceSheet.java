@@ -19,8 +19,8 @@ import java.util.stream.Stream;
  * @param title of the case
  * @param ownSchedule whether the case names the schedule; the standard one else
  * @param soundness whether the weld has a strength; no hardness is expected of one that has none
- * @param objections what stands against the treatment; the lines then give the allowed figure, and
- *     no hardness is expected
+ * @param objections what stands against the filler or the treatment; the lines then give the
+ *     allowed figure, and no hardness is expected
  * @param lines the instruction, in the order of the work
  * @param expected hardness to expect, place by place
  * @param warnings what the prediction says of this treatment
@@ -41,10 +41,10 @@ public record FurnaceSheet(
       "Readings under the limit: measure again beside it, then ask. The band is the model's, not a"
           + " code's.";
 
-  /** Why no hardness is expected where something stands against the treatment. */
+  /** Why no hardness is expected where something stands against the filler or the treatment. */
   public static final String NOTHING_EXPECTED =
-      "No hardness is given while something stands against the treatment: put it right and write the"
-          + " sheet again.";
+      "No hardness is given while something stands against it: put that right and write the sheet"
+          + " again.";
 
   /** Why no hardness is expected of a weld whose strength is not computed. */
   public static final String NOT_COMPUTED =
@@ -117,34 +117,48 @@ public record FurnaceSheet(
 
   /** The sheet of a case: empty if it names no treatment and its bases answer to none. */
   public static Optional<FurnaceSheet> of(WeldCase weldCase) {
-    return of(weldCase, UnitSystem.METRIC, SectionSimulation::run);
+    return of(weldCase, Requirement.NONE, UnitSystem.METRIC, SectionSimulation::run);
   }
 
   /**
    * The same.
    *
+   * @param requirement what the case asks, which its filler must suit
    * @param first the system of units that leads
    * @param simulation from the case with the treatment of the sheet to its section
    */
   public static Optional<FurnaceSheet> of(
-      WeldCase weldCase, UnitSystem first, Function<WeldCase, SectionProfile> simulation) {
+      WeldCase weldCase,
+      Requirement requirement,
+      UnitSystem first,
+      Function<WeldCase, SectionProfile> simulation) {
     boolean own = !weldCase.afterWeld().isEmpty();
     Optional<List<FurnaceStep>> steps =
         own ? Optional.of(weldCase.afterWeld()) : StandardTreatment.full(weldCase);
     return steps.map(
-        list -> sheet(new FurnaceOrder(weldCase.withAfterWeld(list), own), first, simulation));
+        list -> {
+          WeldCase treated = weldCase.withAfterWeld(list);
+          return sheet(
+              new FurnaceOrder(treated, own),
+              CaseObjections.of(treated, requirement),
+              first,
+              simulation);
+        });
   }
 
   private static FurnaceSheet sheet(
-      FurnaceOrder order, UnitSystem first, Function<WeldCase, SectionProfile> simulation) {
+      FurnaceOrder order,
+      List<Objection> objections,
+      UnitSystem first,
+      Function<WeldCase, SectionProfile> simulation) {
     WeldCase weldCase = order.weldCase();
-    List<Objection> objections = ScheduleCheck.of(weldCase);
     List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
-    List<Line> lines = new FurnaceInstruction(order, first).lines();
+    boolean passes = objections.stream().allMatch(one -> one.severity() == Severity.NOTED);
+    List<Line> lines = new FurnaceInstruction(order, first, !passes).lines();
     Optional<SectionProfile> profile =
         refusals.isEmpty() ? Optional.of(simulation.apply(weldCase)) : Optional.empty();
     Soundness soundness = profile.map(SectionProfile::soundness).orElse(Soundness.SOUND);
-    boolean clean = soundness.sound() && ScheduleCheck.passes(weldCase);
+    boolean clean = soundness.sound() && passes;
     Optional<ExpectedHardness> hardness = profile.map(one -> ExpectedHardness.of(order, one));
     return new FurnaceSheet(
         weldCase.title(),

@@ -28,11 +28,19 @@ public record Judgement(Verdict verdict, OptionalDouble chance, List<String> rea
     }
   }
 
-  /** Its word with its chance, such as {@code likely (chance 90 %)}; the word alone without one. */
+  /**
+   * Its word with its chance, such as {@code likely (chance 90 %)}; the word alone without one.
+   * Where something else makes it worse than that chance, the chance is said to be the strength's.
+   */
   public String words() {
-    return chance.isPresent()
-        ? verdict.label() + " (chance " + StrengthFinding.percent(chance.getAsDouble()) + ")"
-        : verdict.label();
+    if (chance.isEmpty()) {
+      return verdict.label();
+    }
+    boolean worse = verdict != Verdict.of(chance.getAsDouble());
+    return verdict.label()
+        + (worse ? " (chance of the strength alone " : " (chance ")
+        + StrengthFinding.percent(chance.getAsDouble())
+        + ")";
   }
 
   /** Whether the drawing asks anything. */

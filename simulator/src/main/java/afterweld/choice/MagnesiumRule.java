@@ -4,6 +4,7 @@ import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.util.List;
 
@@ -17,11 +18,14 @@ final class MagnesiumRule {
   /** The limit as the trade says it. */
   static final String LIMIT = "65 °C (150 °F)";
 
+  /** The limit, K. */
+  static final double WARM_LIMIT = 65 + UnitSystem.ZERO_CELSIUS;
+
   /**
    * Highest service temperature of rich metal, K: the trade's 65 °C and 150 °F are one limit, met
-   * at whichever of the two is written.
+   * at whichever of the two is written, and 66 °C is what 150 °F reads in whole degrees.
    */
-  static final double WARM_SERVICE = (150 + 459.67) / 1.8 + 1e-9;
+  static final double WARM_SERVICE = 66 + UnitSystem.ZERO_CELSIUS + 1e-9;
 
   private static final String RICH_IN_THE_FURNACE =
       "more than 3 % Mg and takes part in no full treatment: its grain boundaries may melt from"

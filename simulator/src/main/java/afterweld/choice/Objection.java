@@ -1,12 +1,13 @@
 package afterweld.choice;
 
 /**
- * Something that stands against a heat treatment as it is ordered.
+ * Something that stands against a case as it is ordered.
  *
  * @param severity how much
+ * @param subject what it stands against
  * @param text a sentence for people: what is ordered, what is allowed, and its source
  */
-public record Objection(Severity severity, String text) {
+public record Objection(Severity severity, Subject subject, String text) {
   /** From the gravest on. */
   public enum Severity {
     /** It must not be run: nothing is computed from it. */
@@ -28,6 +29,23 @@ public record Objection(Severity severity, String text) {
     }
   }
 
+  /** What it stands against. */
+  public enum Subject {
+    FILLER("the choice of filler"),
+    HEAT_TREATMENT("the heat treatment as ordered");
+
+    private final String label;
+
+    Subject(String label) {
+      this.label = label;
+    }
+
+    /** As a sentence names it. */
+    public String label() {
+      return label;
+    }
+  }
+
   /** Checks that it says something. */
   public Objection {
     if (text.isBlank()) {
@@ -36,14 +54,14 @@ public record Objection(Severity severity, String text) {
   }
 
   static Objection refused(String text) {
-    return new Objection(Severity.REFUSED, text);
+    return new Objection(Severity.REFUSED, Subject.HEAT_TREATMENT, text);
   }
 
   static Objection objected(String text) {
-    return new Objection(Severity.OBJECTED, text);
+    return new Objection(Severity.OBJECTED, Subject.HEAT_TREATMENT, text);
   }
 
   static Objection noted(String text) {
-    return new Objection(Severity.NOTED, text);
+    return new Objection(Severity.NOTED, Subject.HEAT_TREATMENT, text);
   }
 }

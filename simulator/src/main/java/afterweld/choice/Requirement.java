@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  *
  * @param yield joint proof stress over the gauge, flush, Pa
  * @param tensile joint tensile strength, flush, Pa
- * @param hardness lowest station averaged over one thickness, HV
+ * @param hardness of the softest place, HV
  * @param anodizedMatch whether the weld must match the base in colour after anodizing
  * @param serviceTemperature K
  * @param written the values as they were written, such as {@code 24 ksi}, where known; a service

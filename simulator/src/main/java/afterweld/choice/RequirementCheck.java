@@ -23,30 +23,39 @@ import java.util.stream.Stream;
  * routes, fillers, the furnace sheet and every other command only pass on.
  *
  * <p>Yield is the proof stress of the joint over its gauge and tensile strength that of the joint,
- * both dressed flush; hardness is the lowest station, averaged over one thickness. Either end of
+ * both dressed flush; hardness is that of the softest place. Either end of
  * the band of a joint is the joint pulled with that end of every station. The chance of a joint is
  * the lowest over the strengths asked: they share one error of the model. Service temperature
  * ({@link ServiceRule}) and colour ({@link ColourMatch}) can only make the verdict worse. A weld
- * that is not sound meets nothing, not even a case that requires nothing.
+ * that is not sound meets nothing, not even a case that requires nothing. Nothing is claimed of the
+ * strengths while something stands against the case ({@link CaseObjections}).
  */
 public final class RequirementCheck {
   private static final String NO_HARDNESS = "not predicted at every station";
+  private static final String NO_LOW_PROOF =
+      "a proof stress is predicted, but at the low end of its band the joint reaches its maximum"
+          + " before it, so that no chance can be given";
 
   private final SectionProfile profile;
   private final JointStrength joint;
   private final Requirement requirement;
+  private final String against;
   private final List<StrengthFinding> strengths;
 
   private RequirementCheck(SectionProfile profile, JointStrength joint, Requirement requirement) {
     this.profile = profile;
     this.joint = joint;
     this.requirement = requirement;
+    this.against =
+        CaseObjections.subjects(
+            CaseObjections.serious(profile.weldCase(), requirement.strengths()));
     this.strengths =
         Stream.of(
-                requirement.asked(OutputQuantity.YIELD).map(this::proof),
-                requirement.asked(OutputQuantity.TENSILE).map(this::tensile),
-                requirement.asked(OutputQuantity.HARDNESS).map(this::hardness))
+                requirement.asked(OutputQuantity.YIELD),
+                requirement.asked(OutputQuantity.TENSILE),
+                requirement.asked(OutputQuantity.HARDNESS))
             .flatMap(Optional::stream)
+            .map(this::finding)
             .toList();
   }
 
@@ -59,6 +68,19 @@ public final class RequirementCheck {
   public static RequirementCheck of(
       SectionProfile profile, JointStrength joint, Requirement requirement) {
     return new RequirementCheck(profile, joint, requirement);
+  }
+
+  /** What stands against the case, beside remarks. */
+  List<Objection> objections() {
+    return CaseObjections.serious(profile.weldCase(), requirement);
+  }
+
+  /**
+   * What nothing is claimed of the strengths for, as a sentence names it; empty if they are
+   * claimed. A filler that is wrong for the colour or for warm service alone leaves them be.
+   */
+  public String against() {
+    return against;
   }
 
   /** Every strength asked, with what is predicted of it: yield, tensile strength, hardness. */
@@ -104,7 +126,7 @@ public final class RequirementCheck {
     }
     List<String> reasons =
         new ArrayList<>(strengths.stream().map(found -> found.sentence(units)).toList());
-    if (!strengths.isEmpty() && soundness.sound()) {
+    if (!strengths.isEmpty() && soundness.sound() && against.isEmpty()) {
       reasons.add(basis(units));
     }
     remarks.forEach(remark -> reasons.add(remark.sentence()));
@@ -116,7 +138,6 @@ public final class RequirementCheck {
   private List<Remark> remarks() {
     List<Remark> remarks = new ArrayList<>();
     if (!strengths.isEmpty()) {
-      againstTreatment().ifPresent(remarks::add);
       mayCrack().ifPresent(remarks::add);
     }
     service().ifPresent(remarks::add);
@@ -151,18 +172,6 @@ public final class RequirementCheck {
         : Optional.empty();
   }
 
-  /** A treatment that something stands against proves nothing. */
-  private Optional<Remark> againstTreatment() {
-    return ScheduleCheck.passes(profile.weldCase())
-        ? Optional.empty()
-        : Optional.of(
-            new Remark(
-                "The heat treatment as ordered",
-                Verdict.OPEN,
-                "something stands against it, and these strengths are open until that is put"
-                    + " right."));
-  }
-
   private String basis(UnitSystem units) {
     String stands =
         "Yield and tensile strength are those of the joint, dressed flush, pulled over"
@@ -173,7 +182,7 @@ public final class RequirementCheck {
     return stands
         + lowestYield(units)
         + (requirement.hardness().isPresent()
-            ? " Hardness is the lowest station, averaged over one thickness."
+            ? " Hardness is that of the softest place."
             : "")
         + (joint.softestInGauge() || joint.middle().isEmpty()
             ? ""
@@ -191,23 +200,45 @@ public final class RequirementCheck {
         : ".";
   }
 
+  private StrengthFinding finding(Asked asked) {
+    if (!against.isEmpty()) {
+      return StrengthFinding.unclaimed(asked, against);
+    }
+    return switch (asked.quantity()) {
+      case YIELD -> proof(asked);
+      case TENSILE -> tensile(asked);
+      default -> hardness(asked);
+    };
+  }
+
   private StrengthFinding proof(Asked asked) {
+    boolean onlyBetter = joint.decidingYield().isPresent() && joint.decidingYieldLow().isEmpty();
     return finding(
-        asked, joint.decidingYieldLow(), joint.decidingYield(), joint.decidingYieldHigh());
+        asked,
+        joint.decidingYieldLow(),
+        joint.decidingYield(),
+        joint.decidingYieldHigh(),
+        onlyBetter ? NO_LOW_PROOF : joint.proofNote());
   }
 
   private StrengthFinding tensile(Asked asked) {
-    return finding(asked, tensile(joint.low()), tensile(joint.middle()), tensile(joint.high()));
+    return finding(
+        asked,
+        tensile(joint.low()),
+        tensile(joint.middle()),
+        tensile(joint.high()),
+        joint.note());
   }
 
-  private StrengthFinding finding(
-      Asked asked, OptionalDouble low, OptionalDouble middle, OptionalDouble high) {
+  private static StrengthFinding finding(
+      Asked asked, OptionalDouble low, OptionalDouble middle, OptionalDouble high, String unknown) {
     return new StrengthFinding(
         asked,
         low.orElse(Double.NaN),
         middle.orElse(Double.NaN),
         high.orElse(Double.NaN),
-        joint.proofNote());
+        unknown,
+        true);
   }
 
   private StrengthFinding hardness(Asked asked) {
@@ -216,13 +247,12 @@ public final class RequirementCheck {
         lowestHardness(Estimate::low),
         lowestHardness(Estimate::middle),
         lowestHardness(Estimate::high),
-        profile.soundness().sound() ? NO_HARDNESS : joint.proofNote());
+        profile.soundness().sound() ? NO_HARDNESS : joint.note(),
+        true);
   }
 
   private double lowestHardness(Function<Estimate, Strength> end) {
-    return profile.soundness().sound()
-        ? new LowestAverage(profile, lastState()).of(end, Strength::hardness)
-        : Double.NaN;
+    return profile.soundness().sound() ? LowestHardness.of(profile, end) : Double.NaN;
   }
 
   private static OptionalDouble tensile(Optional<CrossWeldTension> pulled) {

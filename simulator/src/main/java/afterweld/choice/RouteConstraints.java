@@ -2,7 +2,6 @@ package afterweld.choice;
 
 import afterweld.choice.RouteConstraint.State;
 import afterweld.choice.RouteSettings.Box;
-import afterweld.material.Alloy;
 import afterweld.section.BothUnits;
 import afterweld.section.FurnaceMargin;
 import afterweld.section.SectionProfile;
@@ -61,13 +60,21 @@ final class RouteConstraints {
     furnaceSize().ifPresent(all::add);
     distortion().ifPresent(all::add);
     all.addAll(tempers());
-    filler().ifPresent(all::add);
-    ScheduleCheck.constraint(weldCase).forEach(all::add);
+    check.objections().stream().map(RouteConstraints::of).forEach(all::add);
     return all;
   }
 
   private static RouteConstraint of(String name, Remark remark) {
     return new RouteConstraint(name, State.of(remark.verdict()), remark.reason());
+  }
+
+  private static RouteConstraint of(Objection objection) {
+    String name =
+        switch (objection.subject()) {
+          case FILLER -> "filler";
+          case HEAT_TREATMENT -> "furnace schedule";
+        };
+    return new RouteConstraint(name, State.NOT_MET, objection.text());
   }
 
   private RouteConstraint strength() {
@@ -229,20 +236,5 @@ final class RouteConstraints {
             "temper",
             listed ? State.MET : State.NOT_MET,
             needed + (listed ? " can be had." : " is not among the tempers that can be had.")));
-  }
-
-  private Optional<RouteConstraint> filler() {
-    if (!solution || weldCase.filler().alloy().isEmpty()) {
-      return Optional.empty();
-    }
-    String name = weldCase.filler().alloy().map(Alloy::name).orElseThrow();
-    return Optional.of(
-        MagnesiumRule.rich(weldCase.filler())
-            ? new RouteConstraint(
-                "filler",
-                State.NOT_MET,
-                name + " has more than 3 % Mg: not for a heat treatment after welding.")
-            : new RouteConstraint(
-                "filler", State.MET, name + " may be heat treated after welding."));
   }
 }

@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * @param routes in the order they were tried
  * @param scores of the routes with equal weights, in their order; NaN for those that are out
  * @param choice name of the chosen route; empty if every route is out
- * @param clear whether the choice holds for most weights and at both ends of the strength
+ * @param clear whether the choice meets all that is asked, and holds for most weights and at both
+ *     ends of the strength
  * @param why sentences on the choice beside its strengths
  * @param shelf what natural ageing alone brings back
  */
@@ -76,7 +77,7 @@ public record RouteStudy(
         routes,
         routes.stream().map(route -> Double.NaN).toList(),
         choice,
-        choice.isPresent(),
+        met(routes, choice),
         RouteWords.notWeighed(choice),
         shelf);
   }
@@ -91,9 +92,16 @@ public record RouteStudy(
         routes,
         routes.stream().map(route -> score(entries, route)).toList(),
         ranking.winner().map(entry -> entry.route().name()),
-        ranking.clear(),
+        ranking.clear() && met(routes, ranking.winner().map(entry -> entry.route().name())),
         RouteWords.why(ranking),
         shelf);
+  }
+
+  private static boolean met(List<RouteResult> routes, Optional<String> choice) {
+    return routes.stream()
+        .filter(route -> choice.filter(route.name()::equals).isPresent())
+        .filter(route -> route.strength().state() == RouteConstraint.State.MET)
+        .anyMatch(route -> route.judgement().verdict() == Verdict.MET);
   }
 
   /** The chosen route. */
@@ -120,7 +128,7 @@ public record RouteStudy(
   private static List<RouteRanking.Entry> entries(
       List<RouteTrial.Tried> tried, RouteSettings settings) {
     List<RouteTrial.Tried> choosable =
-        tried.stream().filter(one -> one.route().allowed() && one.choosable()).toList();
+        tried.stream().filter(RouteTrial.Tried::choosable).toList();
     return Stream.<Predicate<RouteTrial.Tried>>of(
             one -> settings.target().isPresent() && meets(one),
             one -> meets(one) || one.check().strengthVerdict() == Verdict.LIKELY,

@@ -4,15 +4,12 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
 import afterweld.material.Temper;
-import afterweld.section.AgedOnly;
-import afterweld.section.CoatingBake;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
-import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
@@ -117,9 +114,7 @@ final class RouteTrial {
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
     SectionProfile profile =
         kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
-    boolean agedOnly = AgedOnly.is(weldCase.afterWeld()) && !CoatingBake.is(weldCase);
     JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
-    LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
     RequirementCheck check = RequirementCheck.of(profile, joint, requirement);
     RouteResult route =
         new RouteResult(
@@ -128,16 +123,15 @@ final class RouteTrial {
             weldCase.naturalAge(),
             weldCase.afterWeld(),
             joint,
-            lowest.of(Estimate::middle, Strength::hardness),
+            LowestHardness.of(profile, Estimate::middle),
             check.judgement(UnitSystem.METRIC),
-            check.strengths(),
+            profile.soundness().sound() ? check.strengths() : List.of(),
             new RouteConstraints(delivered, profile, check, settings).all(),
             kind.steps(delivered),
             furnaceHours(weldCase.afterWeld()),
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
-    boolean choosable = !(agedOnly && MagnesiumRule.rich(weldCase.filler()));
-    return new Tried(route, check, choosable && profile.soundness().sound());
+    return new Tried(route, check, profile.soundness().sound() && route.allowed());
   }
 
   private static boolean solutions(List<FurnaceStep> steps) {

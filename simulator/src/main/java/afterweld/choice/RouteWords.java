@@ -1,7 +1,6 @@
 package afterweld.choice;
 
 import afterweld.section.AgedOnly;
-import afterweld.section.CoatingBake;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.TimeWords;
@@ -51,11 +50,6 @@ final class RouteWords {
         .filter(warning -> AgedOnly.is(weldCase.afterWeld()))
         .filter(warning -> warning.code().equals(AgedOnly.CODE))
         .forEach(warning -> reasons.add(warning.text()));
-    if (AgedOnly.is(weldCase.afterWeld())
-        && !CoatingBake.is(weldCase)
-        && MagnesiumRule.rich(weldCase.filler())) {
-      reasons.add("The filler has more than 3 % Mg: never the choice with ageing.");
-    }
     if (weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance)) {
       reasons.add(
           "Residual stress of the weld goes, that of the quench comes; the part moves in the"
@@ -113,7 +107,7 @@ final class RouteWords {
     winner.route().constraints().stream()
         .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)
         .filter(constraint -> !constraint.name().equals(RouteConstraint.STRENGTH))
-        .forEach(constraint -> why.add("Still open: " + constraint.text()));
+        .forEach(constraint -> why.add("Still to be answered: " + constraint.text()));
     why.add(
         ranking.ordered()
             ? "It comes first in the order of importance asked for."

@@ -5,7 +5,6 @@ import afterweld.section.WeldCase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The one list of what stands against the heat treatment of a case. A case that orders none has
@@ -41,20 +40,5 @@ public final class ScheduleCheck {
         .filter(objection -> objection.severity() == severity)
         .map(Objection::text)
         .toList();
-  }
-
-  /** Whether nothing stands against it but remarks: only such a treatment may be ranked. */
-  public static boolean passes(WeldCase weldCase) {
-    return of(weldCase).stream().allMatch(one -> one.severity() == Severity.NOTED);
-  }
-
-  /** What speaks against ranking it, for the hard conditions of a route. */
-  static Stream<RouteConstraint> constraint(WeldCase weldCase) {
-    return of(weldCase).stream()
-        .filter(objection -> objection.severity() != Severity.NOTED)
-        .map(
-            objection ->
-                new RouteConstraint(
-                    "furnace schedule", RouteConstraint.State.NOT_MET, objection.text()));
   }
 }

@@ -23,26 +23,28 @@ final class ScheduleRefusal {
     return order.steps().stream()
         .filter(SolutionTreat.class::isInstance)
         .flatMap(step -> of((SolutionTreat) step).stream())
-        .map(Objection::refused)
         .distinct()
         .toList();
   }
 
-  private Optional<String> of(SolutionTreat treat) {
+  private Optional<Objection> of(SolutionTreat treat) {
     String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
     if (order.hardens() && MagnesiumRule.rich(order.weldCase().filler())) {
-      return Optional.of(at + ": " + MagnesiumRule.refusal(order.weldCase()));
+      String text = at + ": " + MagnesiumRule.refusal(order.weldCase());
+      return Optional.of(
+          new Objection(Objection.Severity.REFUSED, Objection.Subject.FILLER, text));
     }
     double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
     if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {
       return Optional.empty();
     }
     return Optional.of(
-        order.weldMetalOnlyMayMelt()
-            ? at
-                + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F) on. It"
-                + " is not one to put into a solution furnace."
-            : at + tooNear(lowest));
+        Objection.refused(
+            order.weldMetalOnlyMayMelt()
+                ? at
+                    + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F) on."
+                    + " It is not one to put into a solution furnace."
+                : at + tooNear(lowest)));
   }
 
   private static String tooNear(double lowest) {

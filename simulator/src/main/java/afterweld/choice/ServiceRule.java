@@ -9,6 +9,7 @@ import afterweld.section.SectionProfile;
  */
 final class ServiceRule {
   private static final double HOT = 273.15 + 100;
+  private static final double HAIR = 1e-6;
 
   private ServiceRule() {}
 
@@ -20,7 +21,8 @@ final class ServiceRule {
   static Remark of(SectionProfile profile, double asked) {
     String head = "Service at " + BothUnits.temperature(asked);
     if (asked <= MagnesiumRule.WARM_SERVICE) {
-      return new Remark(head, Verdict.MET, "not above " + MagnesiumRule.LIMIT + ".");
+      String how = asked > MagnesiumRule.WARM_LIMIT + HAIR ? "at the limit of " : "not above ";
+      return new Remark(head, Verdict.MET, how + MagnesiumRule.LIMIT + ".");
     }
     if (MagnesiumRule.anyRich(profile)) {
       String why = "metal with more than 3 % Mg is not for service above ";

@@ -17,14 +17,29 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param low low end of the band, Pa or HV; NaN where nothing is predicted
  * @param middle predicted, Pa or HV; NaN where nothing is predicted
  * @param high high end of the band, Pa or HV; NaN where nothing is predicted
- * @param unknown why nothing is predicted; used only there
+ * @param unknown why nothing is predicted or claimed; used only there
+ * @param coupon whether a coupon decides where it is not clearly met or failed
  */
-public record StrengthFinding(Asked asked, double low, double middle, double high, String unknown) {
+public record StrengthFinding(
+    Asked asked, double low, double middle, double high, String unknown, boolean coupon) {
   private static final NormalDistribution STANDARD = new NormalDistribution(0, 1);
   private static final double ROUNDING = 1e-9;
 
   /** A chance is cut, not rounded, to this many parts: it never reads as more than it is. */
   private static final double PARTS = 1e4;
+
+  /** Checks that what is not predicted says why. */
+  public StrengthFinding {
+    if (!(Double.isFinite(low) && Double.isFinite(middle)) && unknown.isBlank()) {
+      throw new IllegalArgumentException("nothing is predicted, and nothing says why");
+    }
+  }
+
+  /** Of a strength of which nothing is claimed while something stands against the case. */
+  static StrengthFinding unclaimed(Asked asked, String subjects) {
+    String why = "nothing is claimed while something stands against " + subjects;
+    return new StrengthFinding(asked, Double.NaN, Double.NaN, Double.NaN, why, false);
+  }
 
   /** Whether a value is predicted. */
   public boolean predicted() {
@@ -81,7 +96,7 @@ public record StrengthFinding(Asked asked, double low, double middle, double hig
   }
 
   private String answer(UnitSystem units) {
-    String word = verdict().label() + (verdict().met().isEmpty() ? ", a coupon decides" : "");
+    String word = verdict().label() + (verdict().met().isEmpty() && coupon ? ", a coupon decides" : "");
     if (!predicted()) {
       return word + ".";
     }

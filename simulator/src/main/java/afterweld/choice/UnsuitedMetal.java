@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Metal that an order of solution treatment or ageing does nothing for, or harm to: bases that
- * harden by cold work only, and metal with more than 3 % Mg ({@link MagnesiumRule}). Strengths are
- * those of the handbook.
+ * Bases that an order of solution treatment or ageing does nothing for, or harm to: those that
+ * harden by cold work only, and those with more than 3 % Mg ({@link MagnesiumRule}); the filler is
+ * {@link FillerCheck}'s. Strengths are those of the handbook.
  */
 final class UnsuitedMetal {
   private UnsuitedMetal() {}
@@ -26,13 +26,6 @@ final class UnsuitedMetal {
         .flatMap(side -> side(order, side).stream())
         .distinct()
         .forEach(found::add);
-    if (order.ages() && !order.dissolves() && !order.bakes() && MagnesiumRule.rich(order.weldCase().filler())) {
-      found.add(
-          objected(
-              order.weldCase().filler().alloy().orElseThrow().name()
-                  + sensitised()
-                  + " Choose another filler, or leave the joint as welded."));
-    }
     return found;
   }
 

@@ -5,7 +5,7 @@ package afterweld.study;
  *
  * @param proof the yield that is judged, Pa; NaN if not predicted
  * @param tensile of the joint, Pa; NaN if not predicted
- * @param hardness lowest station averaged over one thickness, HV; NaN if not predicted
+ * @param hardness of the softest place, HV; NaN if not predicted
  */
 public record JointFigures(double proof, double tensile, double hardness) {
   /** Nothing is claimed. */

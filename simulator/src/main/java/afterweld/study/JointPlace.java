@@ -1,12 +1,11 @@
 package afterweld.study;
 
+import afterweld.choice.CaseObjections;
 import afterweld.choice.Judgement;
-import afterweld.choice.LowestAverage;
+import afterweld.choice.LowestHardness;
 import afterweld.choice.Objection;
-import afterweld.choice.Objection.Severity;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
-import afterweld.choice.ScheduleCheck;
 import afterweld.choice.Verdict;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointReport;
@@ -17,7 +16,6 @@ import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
-import afterweld.strength.Strength;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,17 +69,16 @@ public record JointPlace(
     if (!profile.soundness().sound()) {
       return blank(profile.soundness().note(), judgement);
     }
-    LowestAverage lowest = new LowestAverage(profile, profile.states().size() - 1);
     JointFigures middle =
         new JointFigures(
             joint.decidingYield().orElse(Double.NaN),
             tensile(joint.middle()),
-            lowest.of(Estimate::middle, Strength::hardness));
+            LowestHardness.of(profile, Estimate::middle));
     JointFigures low =
         new JointFigures(
             joint.decidingYieldLow().orElse(Double.NaN),
             tensile(joint.low()),
-            lowest.of(Estimate::low, Strength::hardness));
+            LowestHardness.of(profile, Estimate::low));
     Aim aim = Aim.of(asked);
     double value = aim.of(middle);
     return new JointPlace(
@@ -90,7 +87,7 @@ public record JointPlace(
         middle,
         judgement,
         Double.isNaN(value) ? why(profile, joint) : "",
-        objections(profile));
+        objections(profile, asked));
   }
 
   private static String why(SectionProfile profile, JointStrength joint) {
@@ -108,17 +105,15 @@ public record JointPlace(
     return pull.map(CrossWeldTension::tensile).orElse(Double.NaN);
   }
 
-  /** What the other commands say against it: its cracking and its heat treatment. */
-  private static List<String> objections(SectionProfile profile) {
+  /** What the other commands say against it: its cracking, its filler and its heat treatment. */
+  private static List<String> objections(SectionProfile profile, Requirement asked) {
     Stream<String> cracking =
         profile.warnings().stream()
             .filter(warning -> warning.code().equals(CrackWarnings.PRONE))
             .map(Warning::text);
-    Stream<String> treatment =
-        ScheduleCheck.of(profile.weldCase()).stream()
-            .filter(objection -> objection.severity() != Severity.NOTED)
-            .map(Objection::text);
-    return Stream.concat(cracking, treatment).toList();
+    Stream<String> ordered =
+        CaseObjections.serious(profile.weldCase(), asked).stream().map(Objection::text);
+    return Stream.concat(cracking, ordered).toList();
   }
 
   /** Whether it may be ranked. */

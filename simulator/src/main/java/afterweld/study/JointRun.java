@@ -1,6 +1,6 @@
 package afterweld.study;
 
-import afterweld.choice.LowestAverage;
+import afterweld.choice.LowestHardness;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.Verdict;
@@ -10,7 +10,6 @@ import afterweld.joint.JointStrength;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
-import afterweld.strength.Strength;
 import java.util.Optional;
 
 /**
@@ -23,7 +22,7 @@ import java.util.Optional;
  * @param proof over the gauge, Pa; NaN if the joint reaches its maximum first or is not predicted
  * @param decidingYield the yield that is judged, Pa: the proof, or the lowest local yield where the
  *     gauge misses the softest metal
- * @param lowestHardness averaged over one thickness, HV
+ * @param lowestHardness of the softest place, HV
  * @param failsIn weakest zone; empty if not predicted
  * @param undecided whether the next zone is within 2 %
  * @param met whether all that is asked is met
@@ -50,8 +49,7 @@ record JointRun(
         joint.tensile().orElse(Double.NaN),
         joint.proof().orElse(Double.NaN),
         joint.decidingYield().orElse(Double.NaN),
-        new LowestAverage(profile, profile.states().size() - 1)
-            .of(Estimate::middle, Strength::hardness),
+        LowestHardness.of(profile, Estimate::middle),
         pulled.map(pull -> pull.failure().zone()).orElse(""),
         pulled.filter(pull -> pull.failure().undecided()).isPresent(),
         strengths && meets(profile, joint, asked),

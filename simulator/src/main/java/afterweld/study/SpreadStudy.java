@@ -71,7 +71,7 @@ public record SpreadStudy(
    * @param proof joint proof stress, Pa, of the runs that have one
    * @param decidingYield the yield that is judged, Pa: the proof stress, or the lowest local yield
    *     where the gauge misses the softest metal
-   * @param lowestHardness averaged over one thickness, HV
+   * @param lowestHardness of the softest place, HV
    * @param tensileP5 95 % interval of the 5 % quantile of the tensile strength, Pa; empty if there
    *     are too few runs or no strength is predicted
    * @param withoutProof runs that reach their maximum before a proof stress

@@ -172,7 +172,11 @@ class FurnaceSheetTest {
   @Test
   void unitsAskedForLead() {
     FurnaceSheet us =
-        FurnaceSheet.of(Cases.butt("6061", "T6").weldCase(), UnitSystem.US, SectionSimulation::run)
+        FurnaceSheet.of(
+                Cases.butt("6061", "T6").weldCase(),
+                Requirement.NONE,
+                UnitSystem.US,
+                SectionSimulation::run)
             .orElseThrow();
     assertTrue(text(us, "Solution treatment").startsWith("985 °F (530 °C)"));
     assertTrue(text(us, "Ageing").startsWith("350 °F (177 °C) ± 11 °F (6 °C)"), text(us, "Ageing"));

@@ -68,6 +68,39 @@ class RouteStudyTest {
         study(Cases.butt("6061", "T6"), Requirement.NONE).choice().orElseThrow());
   }
 
+  /** Common practice: castings of A356 are welded with silicon fillers, never with 5356. */
+  @Test
+  void aFillerThatDoesNotSuitLeavesNoRouteAndNoChance() {
+    RouteStudy study =
+        study(Cases.butt("A356", "T6").withFiller(Cases.filler("5356", 0.4)), tensile(20));
+    assertEquals(Optional.empty(), study.choice());
+    for (RouteResult route : study.routes()) {
+      assertFalse(route.allowed(), route.name());
+      assertTrue(route.judgement().chance().isEmpty(), route.name());
+      assertEquals(RouteConstraint.State.NEEDS_ANSWER, route.strength().state(), route.name());
+    }
+  }
+
+  /** Common practice: 5356 is left as welded, and the anodized match speaks for it. */
+  @Test
+  void aFillerOutOfTheFurnaceClaimsNothingThereAndAllAsWelded() {
+    RouteStudy study =
+        study(Cases.butt("6082", "T6").withFiller(Cases.filler("5356", 0.4)), tensile(100));
+    assertEquals(RouteKind.LEAVE.label(), study.choice().orElseThrow());
+    assertTrue(route(study, RouteKind.LEAVE).judgement().chance().isPresent());
+    assertTrue(route(study, RouteKind.T6_FULL).judgement().chance().isEmpty());
+    assertFalse(route(study, RouteKind.T6_FULL).allowed());
+  }
+
+  /** Melted 6061 with little filler cracks (common practice): a coupon decides, so not clear. */
+  @Test
+  void aChoiceThatACouponDecidesIsNotClear() {
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.9)), tensile(50));
+    assertEquals(RouteKind.LEAVE.label(), study.choice().orElseThrow());
+    assertFalse(study.clear());
+  }
+
   @Test
   void aHardRequirementRulesTheAsWeldedRouteOut() {
     RouteStudy study =

@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
+import afterweld.material.MaterialLibrary;
 import afterweld.material.Source;
 import afterweld.material.Status;
 import afterweld.material.Temper;
@@ -100,7 +101,7 @@ final class Sections {
         Joint.BEAD,
         Preparation.SQUARE,
         Optional.empty(),
-        new FillerChoice(Optional.empty(), 1, 1, 1, true, 0.5),
+        new FillerChoice(MaterialLibrary.standard().filler("4043"), 0.5, 0.5, 0.5, true, 0.5),
         List.of(pass),
         OptionalDouble.of(0),
         293,

@@ -1,0 +1,77 @@
+package afterweld.choice;
+
+import afterweld.choice.Objection.Subject;
+import afterweld.material.Composition;
+import afterweld.section.CrackTendency;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldPool;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What rules a filler, or a weld without one, out for what a case does with the weld and requires
+ * of it: the rule by which the comparison of fillers allows one, and the objection that stands
+ * before every other answer where it is the case's own. Sources: {@link UsualFillers}, {@link
+ * MagnesiumRule}, {@link ColourMatch}, {@link WithoutFiller}.
+ */
+final class FillerCheck {
+  private static final int NAMED = 3;
+
+  private FillerCheck() {}
+
+  /**
+   * What speaks against a filler, a sentence each; empty if nothing does.
+   *
+   * @param metal weld metal at the dilution of the case
+   */
+  static List<String> against(
+      WeldCase weld,
+      UsualFillers usual,
+      FillerPurpose purpose,
+      FillerMetal filler,
+      Composition metal) {
+    if (!filler.none()) {
+      return usual.against(filler.name(), purpose);
+    }
+    List<String> against = new ArrayList<>(WithoutFiller.against(weld, CrackTendency.of(metal)));
+    ColourMatch colour = ColourMatch.of(weld, metal, filler.name());
+    if (purpose.colour() && colour.verdict() == Verdict.NOT_MET) {
+      against.add("Colour after anodizing: " + colour.text());
+    }
+    if (purpose.warm() && MagnesiumRule.rich(metal)) {
+      against.add(MagnesiumRule.NOT_WARM);
+    }
+    return against;
+  }
+
+  /** The objection to the case's own filler, or to its weld without one; empty if it suits. */
+  static Optional<Objection> objection(WeldCase weld, Requirement requirement) {
+    UsualFillers usual = UsualFillers.of(weld);
+    FillerPurpose purpose = FillerPurpose.of(weld, requirement);
+    Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
+    FillerMetal own =
+        weld.filler().alloy().map(FillerMetal::of).orElseGet(() -> FillerMetal.without(plate));
+    List<String> against = against(weld, usual, purpose, own, plate);
+    if (against.isEmpty()) {
+      return Optional.empty();
+    }
+    String head =
+        (own.none() ? "A weld without filler" : own.name())
+            + " does not suit "
+            + usual.bases()
+            + ", "
+            + purpose.label()
+            + ". ";
+    String text = head + String.join(" ", against) + instead(usual.suitable(purpose));
+    return Optional.of(new Objection(Objection.Severity.OBJECTED, Subject.FILLER, text));
+  }
+
+  private static String instead(List<String> suitable) {
+    return suitable.isEmpty()
+        ? " No filler suits."
+        : " Take "
+            + String.join(" or ", suitable.subList(0, Math.min(NAMED, suitable.size())))
+            + ".";
+  }
+}
