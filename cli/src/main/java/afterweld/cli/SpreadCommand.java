@@ -5,7 +5,11 @@ import afterweld.casefile.GridReader;
 import afterweld.charts.GridChart;
 import afterweld.charts.Picture;
 import afterweld.charts.SpreadCharts;
+import afterweld.choice.Judgement;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
 import afterweld.study.GridStudy;
 import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
@@ -110,14 +114,12 @@ final class SpreadCommand implements Callable<Integer> {
 
   /** A weld that is no joint has no spread of its strength. */
   private static Answer none(ReadCase read) {
-    String title = read.caseFile().weld().title();
-    Map<String, Object> root = new LinkedHashMap<>();
-    root.put("title", title);
-    root.put("runs", 0L);
-    read.notices(SpreadTable.CAUTION).addTo(root);
-    String json = JsonText.of(root);
+    WeldCase weldCase = read.caseFile().weld();
+    SectionProfile profile = SectionSimulation.run(weldCase);
+    Judgement judgement = Standing.of(read.caseFile(), profile, UnitSystem.METRIC).metric();
+    String json = SpreadJson.none(weldCase, judgement, read.notices(SpreadTable.CAUTION));
     String text =
-        Paragraph.of(title)
+        Paragraph.of(weldCase.title())
             + Paragraph.of(
                 "No joints were simulated. 'afterweld profile' says what the weld lacks, and what"
                     + " would help if anything does.");

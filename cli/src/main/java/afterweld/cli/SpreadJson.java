@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.Judgement;
 import afterweld.section.ErrorBand;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -23,6 +24,28 @@ import java.util.function.ToDoubleFunction;
 final class SpreadJson {
   private static final double MEGA = 1e-6;
   private static final double DAY = 86400;
+
+  private static final List<String> OF_A_VIEW =
+      List.of(
+          "joint_tensile_MPa",
+          "joint_proof_MPa",
+          "deciding_yield_MPa",
+          "lowest_hardness_HV",
+          "joint_tensile_MPa_p5_interval",
+          "fails_in",
+          "fails_undecided",
+          "without_proof",
+          "chance_met",
+          "chance_strengths_met",
+          "not_met_whatever_the_strength");
+  private static final List<String> OF_ALL_JOINTS =
+      List.of(
+          "melting_possible",
+          "first_order_of",
+          "first_order",
+          "first_order_error",
+          "first_order_with_model_error",
+          "first_order_with_model_error_error");
 
   private SpreadJson() {}
 
@@ -50,6 +73,25 @@ final class SpreadJson {
     root.put("first_order_error", indices(study.process(), Influence::error));
     root.put("first_order_with_model_error", indices(study.total(), Influence::index));
     root.put("first_order_with_model_error_error", indices(study.total(), Influence::error));
+    notices.addTo(root);
+    return JsonText.of(root);
+  }
+
+  /** The same keys where no joint was simulated: null where a joint would have given a value. */
+  static String none(WeldCase weldCase, Judgement judgement, Notices notices) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("requirement", Standing.json(judgement));
+    root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
+    List.of("predicted_tensile_MPa", "predicted_proof_MPa", "median_shift")
+        .forEach(key -> root.put(key, null));
+    root.put("runs", count(0));
+    List.of("seed", "left_out", "not_sound").forEach(key -> root.put(key, null));
+    root.put("plain_random_joints_for_95_of_95", count(OrderRanks.runsFor(0.95, 0.95)));
+    List.of("inputs", "model_error", "stations").forEach(key -> root.put(key, null));
+    List.of("", "_inputs_only")
+        .forEach(suffix -> OF_A_VIEW.forEach(key -> root.put(key + suffix, null)));
+    OF_ALL_JOINTS.forEach(key -> root.put(key, null));
     notices.addTo(root);
     return JsonText.of(root);
   }
@@ -149,6 +191,9 @@ final class SpreadJson {
     root.put("chance_met" + suffix, view.met().map(SpreadJson::share).orElse(null));
     root.put(
         "chance_strengths_met" + suffix, view.strengthsMet().map(SpreadJson::share).orElse(null));
+    Map<String, Object> beyond = new LinkedHashMap<>();
+    view.beyondStrength().forEach((why, share) -> beyond.put(why, share(share)));
+    root.put("not_met_whatever_the_strength" + suffix, beyond);
   }
 
   private static Map<String, Object> share(Share share) {

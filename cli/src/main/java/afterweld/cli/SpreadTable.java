@@ -271,10 +271,31 @@ final class SpreadTable {
             .met()
             .map(met -> Paragraph.of("As if the computation were exact, " + chance(met)))
             .orElse("")
-        + strengthsAlone();
+        + strengthsAlone()
+        + notCounted();
   }
 
-  /** Where colour or service decides and not the draws. */
+  /** Why joints that are strong enough do not count. */
+  private String notCounted() {
+    if (study.total().met().isEmpty() || study.total().beyondStrength().isEmpty()) {
+      return "";
+    }
+    return Paragraph.of(
+        "Not counted as met, whatever their strength: "
+            + study.total().beyondStrength().entrySet().stream()
+                .map(
+                    one ->
+                        one.getValue().count()
+                            + " of "
+                            + one.getValue().runs()
+                            + " joints ("
+                            + one.getKey()
+                            + ")")
+                .collect(Collectors.joining(", "))
+            + "; see profile.");
+  }
+
+  /** Where something else decides and not the strength. */
   private String strengthsAlone() {
     return study
         .total()
@@ -287,12 +308,16 @@ final class SpreadTable {
                         + strengths.count()
                         + " of "
                         + strengths.runs()
-                        + "; what else is asked is not met or cannot be told in the rest (see"
-                        + " profile)."))
+                        + "."))
         .orElse("");
   }
 
   private String unasked() {
+    if (study.requirement().asksStrength() && !study.against().isEmpty()) {
+      return "No chance is given: nothing is claimed of the strengths while something stands against "
+          + study.against()
+          + ".";
+    }
     return study.requirement().asksStrength()
         ? "The strength of the weld metal is not predicted, so no chance can be given."
         : "The case requires no strength, so there is no chance to give.";

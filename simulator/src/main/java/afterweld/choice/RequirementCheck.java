@@ -100,6 +100,20 @@ public final class RequirementCheck {
     return strengths.stream().mapToDouble(found -> found.margin(deviations)).min().orElse(1);
   }
 
+  /** Whether the strengths asked are met, whatever else is asked. */
+  public boolean meetsStrengths() {
+    return strengthVerdict() == Verdict.MET;
+  }
+
+  /** What keeps it from being met whatever its strength, a few words each. */
+  public List<String> beyondStrength() {
+    Stream<String> lowering =
+        remarks().stream()
+            .filter(remark -> remark.verdict() != Verdict.MET)
+            .map(Remark::head);
+    return Stream.concat(Stream.of(against).filter(said -> !said.isEmpty()), lowering).toList();
+  }
+
   /** How the strengths alone stand; met where none is asked, never where the weld is not sound. */
   Verdict strengthVerdict() {
     return profile.soundness().notSound()

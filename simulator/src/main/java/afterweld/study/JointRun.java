@@ -10,6 +10,7 @@ import afterweld.joint.JointStrength;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param met whether all that is asked is met
  * @param sound whether it is a joint at all; one that is not meets nothing and has no strength
  * @param strengthsMet whether all of the strength and hardness asked is met
+ * @param beyondStrength what keeps it from being met whatever its strength
  */
 record JointRun(
     double tensile,
@@ -38,13 +40,19 @@ record JointRun(
     boolean undecided,
     boolean met,
     boolean sound,
-    boolean strengthsMet) {
+    boolean strengthsMet,
+    List<String> beyondStrength) {
+
+  /** Copies the list. */
+  JointRun {
+    beyondStrength = List.copyOf(beyondStrength);
+  }
 
   static JointRun of(SectionReading reading, double gauge, Requirement asked) {
     SectionProfile profile = reading.profile();
     JointStrength joint = JointReport.finished(profile, gauge);
     Optional<CrossWeldTension> pulled = joint.middle();
-    boolean strengths = meets(profile, joint, asked.strengths());
+    RequirementCheck check = RequirementCheck.of(profile, joint, asked);
     return new JointRun(
         joint.tensile().orElse(Double.NaN),
         joint.proof().orElse(Double.NaN),
@@ -52,13 +60,9 @@ record JointRun(
         LowestHardness.of(profile, Estimate::middle),
         pulled.map(pull -> pull.failure().zone()).orElse(""),
         pulled.filter(pull -> pull.failure().undecided()).isPresent(),
-        strengths && meets(profile, joint, asked),
+        check.judgement(UnitSystem.METRIC).verdict() == Verdict.MET,
         profile.soundness().sound(),
-        strengths);
-  }
-
-  private static boolean meets(SectionProfile profile, JointStrength joint, Requirement asked) {
-    return RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC).verdict()
-        == Verdict.MET;
+        check.meetsStrengths(),
+        check.beyondStrength());
   }
 }

@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
+import afterweld.choice.RequirementCheck;
 import afterweld.joint.JointReport;
 import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -61,6 +63,7 @@ public final class SpreadRunner {
   private final NearbySections nearby;
   private final SectionProfile section;
   private final boolean held;
+  private final boolean claimed;
   private final double[] distances;
   private final JointRun[] process;
   private final JointRun[] total;
@@ -84,6 +87,10 @@ public final class SpreadRunner {
     this.nearby = NearbySections.to(weldCase);
     this.section = SectionSimulation.run(weldCase);
     this.held = inputs.stream().allMatch(UncertainInput::held);
+    this.claimed =
+        RequirementCheck.of(section, JointReport.finished(section, gauge), requirement)
+            .against()
+            .isEmpty();
     this.distances = section.stations().stream().mapToDouble(Station::distance).toArray();
     this.process = new JointRun[runs];
     this.total = new JointRun[runs];
@@ -254,12 +261,13 @@ public final class SpreadRunner {
             IntStream.range(0, kept.length)
                 .filter(i -> Double.isFinite(tensile[i]) && !Double.isFinite(proof[i]))
                 .count(),
-        predicted ? places(kept, joints) : Map.of(),
+        predicted ? counted(kept, joints, joint -> List.of(joint.failsIn())) : Map.of(),
         new Share(
             (int) IntStream.of(kept).filter(run -> joints[run].undecided()).count(),
             Math.max(1, kept.length)),
         met(all, joints, predicted, JointRun::met),
         met(all, joints, predicted, JointRun::strengthsMet),
+        counted(all, joints, JointRun::beyondStrength),
         predicted ? "joint tensile strength" : "lowest hardness",
         influences(kept, predicted ? tensile : hardness, withError));
   }
@@ -279,11 +287,14 @@ public final class SpreadRunner {
         new Interval(sorted[ranks.low() - 1], sorted[ranks.high() - 1], ranks.coverage()));
   }
 
-  private static Map<String, Share> places(int[] kept, JointRun[] joints) {
+  /** How many joints have what, the most frequent first. */
+  private static Map<String, Share> counted(
+      int[] kept, JointRun[] joints, Function<JointRun, List<String>> what) {
     Map<String, Long> counts =
         IntStream.of(kept)
-            .mapToObj(run -> joints[run].failsIn())
-            .collect(Collectors.groupingBy(place -> place, Collectors.counting()));
+            .mapToObj(run -> what.apply(joints[run]))
+            .flatMap(List::stream)
+            .collect(Collectors.groupingBy(one -> one, Collectors.counting()));
     Map<String, Share> shares = new LinkedHashMap<>();
     counts.entrySet().stream()
         .sorted(
@@ -298,7 +309,7 @@ public final class SpreadRunner {
 
   private Optional<Share> met(
       int[] kept, JointRun[] joints, boolean predicted, Predicate<JointRun> meets) {
-    if (!requirement.asksStrength() || !predicted) {
+    if (!requirement.asksStrength() || !predicted || !claimed) {
       return Optional.empty();
     }
     int count = (int) IntStream.of(kept).filter(run -> meets.test(joints[run])).count();

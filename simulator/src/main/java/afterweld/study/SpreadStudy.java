@@ -59,6 +59,14 @@ public record SpreadStudy(
     stations = List.copyOf(stations);
   }
 
+  /**
+   * What nothing is claimed of the case as written for, as a sentence names it: then no chance is
+   * given either. Empty if nothing stands against it.
+   */
+  public String against() {
+    return RequirementCheck.of(section, joint, requirement).against();
+  }
+
   /** How the requirement stands for the case as written, its reasons in a system of units. */
   public Judgement judgement(UnitSystem units) {
     return RequirementCheck.of(section, joint, requirement).judgement(units);
@@ -78,8 +86,9 @@ public record SpreadStudy(
    * @param failsIn share of runs by weakest zone, most first; empty if not predicted
    * @param undecided runs in which the next zone is within 2 %, so that no place can be named
    * @param met runs that meet all that is asked, by the rule of {@link
-   *     afterweld.choice.RequirementCheck}; empty if no strength is asked or predicted
+   *     afterweld.choice.RequirementCheck}; empty if no strength is asked, predicted or claimed
    * @param strengthsMet runs that meet the strength and hardness asked
+   * @param beyondStrength runs that do not count as met whatever their strength, by what keeps them
    * @param target what the indices are of, in words
    * @param firstOrder part of its variance by input or group, largest first
    */
@@ -94,6 +103,7 @@ public record SpreadStudy(
       Share undecided,
       Optional<Share> met,
       Optional<Share> strengthsMet,
+      Map<String, Share> beyondStrength,
       String target,
       List<Influence> firstOrder) {
     /** Copies the list. */

@@ -12,6 +12,7 @@ import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
+import afterweld.strength.Strength;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
