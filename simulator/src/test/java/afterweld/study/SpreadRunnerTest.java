@@ -194,6 +194,38 @@ class SpreadRunnerTest {
     assertEquals(chance, study.judgement(UnitSystem.METRIC).chance().orElseThrow(), 0);
   }
 
+  private static Requirement tensile(double pascal) {
+    return new Requirement(
+        OptionalDouble.empty(),
+        OptionalDouble.of(pascal),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty());
+  }
+
+  /** Melted 6061 with little filler cracks as it freezes (common practice). */
+  @Test
+  void whatKeepsStrongJointsFromCountingIsSaid() {
+    WeldCase prone =
+        Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.9)).weldCase();
+    SpreadStudy.View view =
+        SpreadRunner.run(prone, GAUGE, tensile(20e6), noSpread(10), () -> {}).total();
+    assertEquals(0, view.met().orElseThrow().count());
+    assertEquals(10, view.strengthsMet().orElseThrow().count());
+    assertEquals(new Share(10, 10), view.beyondStrength().get("Cracking high"));
+  }
+
+  /** Common practice: castings of A356 are welded with silicon fillers, never with 5356. */
+  @Test
+  void noChanceIsGivenOfAJointThatIsObjectedTo() {
+    WeldCase wrong =
+        Cases.butt("A356", "T6").withFiller(Cases.filler("5356", 0.4)).weldCase();
+    SpreadStudy study = SpreadRunner.run(wrong, GAUGE, tensile(20e6), noSpread(10), () -> {});
+    assertEquals("the choice of filler", study.against());
+    assertEquals(Optional.empty(), study.total().met());
+    assertEquals(Optional.empty(), study.process().met());
+  }
+
   /** Less dilution of 4043 leaves weld metal without the magnesium that ages. */
   @Test
   void anInputThatPullsTheMiddleIsNamed() {
