@@ -25,8 +25,7 @@ public final class CaseObjections {
     if (ofSchedule.stream().anyMatch(one -> one.severity() == Severity.REFUSED)) {
       return ofSchedule;
     }
-    return Stream.concat(
-            FillerCheck.objection(weldCase, requirement).stream(), ofSchedule.stream())
+    return Stream.concat(FillerCheck.objection(weldCase, requirement).stream(), ofSchedule.stream())
         .sorted(Comparator.comparing(Objection::severity))
         .toList();
   }

@@ -149,7 +149,8 @@ public record FillerComparison(
             option ->
                 MaterialLibrary.standard()
                     .filler(option.filler())
-                    .filter(filler -> SiliconOnMagnesium.holdsFor(metals.with(filler.composition())))
+                    .filter(
+                        filler -> SiliconOnMagnesium.holdsFor(metals.with(filler.composition())))
                     .isEmpty())
         .toList();
   }

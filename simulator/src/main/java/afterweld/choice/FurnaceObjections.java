@@ -241,8 +241,7 @@ final class FurnaceObjections {
 
   /** Whether the ageing is one that the sheet must not pass on. */
   boolean wrongAge(Age age) {
-    return aged(age)
-        .anyMatch(one -> one.severity() == Objection.Severity.OBJECTED);
+    return aged(age).anyMatch(one -> one.severity() == Objection.Severity.OBJECTED);
   }
 
   private static Objection outside(Age age) {

@@ -94,9 +94,7 @@ public record FurnaceSheet(
   public List<String> onHardness() {
     boolean objected = objections.stream().anyMatch(one -> one.severity() == Severity.OBJECTED);
     boolean quenched = lines.stream().anyMatch(line -> line.what().equals("Quench"));
-    return Stream.of(
-            objected ? NOTHING_EXPECTED : onReadings(),
-            quenched ? NO_PROOF : "")
+    return Stream.of(objected ? NOTHING_EXPECTED : onReadings(), quenched ? NO_PROOF : "")
         .filter(text -> !text.isEmpty())
         .toList();
   }

@@ -23,12 +23,12 @@ import java.util.stream.Stream;
  * routes, fillers, the furnace sheet and every other command only pass on.
  *
  * <p>Yield is the proof stress of the joint over its gauge and tensile strength that of the joint,
- * both dressed flush; hardness is that of the softest place. Either end of
- * the band of a joint is the joint pulled with that end of every station. The chance of a joint is
- * the lowest over the strengths asked: they share one error of the model. Service temperature
- * ({@link ServiceRule}) and colour ({@link ColourMatch}) can only make the verdict worse. A weld
- * that is not sound meets nothing, not even a case that requires nothing. Nothing is claimed of the
- * strengths while something stands against the case ({@link CaseObjections}).
+ * both dressed flush; hardness is that of the softest place. Either end of the band of a joint is
+ * the joint pulled with that end of every station. The chance of a joint is the lowest over the
+ * strengths asked: they share one error of the model. Service temperature ({@link ServiceRule}) and
+ * colour ({@link ColourMatch}) can only make the verdict worse. A weld that is not sound meets
+ * nothing, not even a case that requires nothing. Nothing is claimed of the strengths while
+ * something stands against the case ({@link CaseObjections}).
  */
 public final class RequirementCheck {
   private static final String NO_HARDNESS = "not predicted at every station";
@@ -108,9 +108,7 @@ public final class RequirementCheck {
   /** What keeps it from being met whatever its strength, a few words each. */
   public List<String> beyondStrength() {
     Stream<String> lowering =
-        remarks().stream()
-            .filter(remark -> remark.verdict() != Verdict.MET)
-            .map(Remark::head);
+        remarks().stream().filter(remark -> remark.verdict() != Verdict.MET).map(Remark::head);
     return Stream.concat(Stream.of(against).filter(said -> !said.isEmpty()), lowering).toList();
   }
 
@@ -195,9 +193,7 @@ public final class RequirementCheck {
             + profile.label(lastState());
     return stands
         + lowestYield(units)
-        + (requirement.hardness().isPresent()
-            ? " Hardness is that of the softest place."
-            : "")
+        + (requirement.hardness().isPresent() ? " Hardness is that of the softest place." : "")
         + (joint.softestInGauge() || joint.middle().isEmpty()
             ? ""
             : " The softest metal lies outside the gauge: the lowest local yield decides.");
@@ -237,11 +233,7 @@ public final class RequirementCheck {
 
   private StrengthFinding tensile(Asked asked) {
     return finding(
-        asked,
-        tensile(joint.low()),
-        tensile(joint.middle()),
-        tensile(joint.high()),
-        joint.note());
+        asked, tensile(joint.low()), tensile(joint.middle()), tensile(joint.high()), joint.note());
   }
 
   private static StrengthFinding finding(

@@ -127,8 +127,7 @@ public record RouteStudy(
    */
   private static List<RouteRanking.Entry> entries(
       List<RouteTrial.Tried> tried, RouteSettings settings) {
-    List<RouteTrial.Tried> choosable =
-        tried.stream().filter(RouteTrial.Tried::choosable).toList();
+    List<RouteTrial.Tried> choosable = tried.stream().filter(RouteTrial.Tried::choosable).toList();
     return Stream.<Predicate<RouteTrial.Tried>>of(
             one -> settings.target().isPresent() && meets(one),
             one -> meets(one) || one.check().strengthVerdict() == Verdict.LIKELY,

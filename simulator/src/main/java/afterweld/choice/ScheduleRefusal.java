@@ -31,8 +31,7 @@ final class ScheduleRefusal {
     String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
     if (order.hardens() && MagnesiumRule.rich(order.weldCase().filler())) {
       String text = at + ": " + MagnesiumRule.refusal(order.weldCase());
-      return Optional.of(
-          new Objection(Objection.Severity.REFUSED, Objection.Subject.FILLER, text));
+      return Optional.of(new Objection(Objection.Severity.REFUSED, Objection.Subject.FILLER, text));
     }
     double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
     if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {

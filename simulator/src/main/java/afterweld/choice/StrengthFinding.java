@@ -96,7 +96,8 @@ public record StrengthFinding(
   }
 
   private String answer(UnitSystem units) {
-    String word = verdict().label() + (verdict().met().isEmpty() && coupon ? ", a coupon decides" : "");
+    String word =
+        verdict().label() + (verdict().met().isEmpty() && coupon ? ", a coupon decides" : "");
     if (!predicted()) {
       return word + ".";
     }

@@ -38,7 +38,8 @@ final class UnsuitedMetal {
     }
     if (order.bakes()) {
       return Optional.of(
-          noted(side.alloy().name() + ": the bake costs it some of the strength of its cold work."));
+          noted(
+              side.alloy().name() + ": the bake costs it some of the strength of its cold work."));
     }
     return MagnesiumRule.rich(side.composition())
         ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))

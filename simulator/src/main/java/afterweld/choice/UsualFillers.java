@@ -21,10 +21,9 @@ import java.util.stream.Stream;
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
  * Mg and none whose weld metal the guides call one that does not harden; where the guides have no
- * row for it, what suits as welded. Aged only: what suits as welded
- * and has at most 3 % Mg. A match in colour: none of a filler rich in silicon, none at all on a
- * casting. Over 65 °C: no metal with more than 3 % Mg; 5554 where the silicon filler of the row
- * would be brittle.
+ * row for it, what suits as welded. Aged only: what suits as welded and has at most 3 % Mg. A match
+ * in colour: none of a filler rich in silicon, none at all on a casting. Over 65 °C: no metal with
+ * more than 3 % Mg; 5554 where the silicon filler of the row would be brittle.
  */
 public final class UsualFillers {
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();

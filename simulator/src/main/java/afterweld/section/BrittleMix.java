@@ -16,8 +16,7 @@ public final class BrittleMix {
 
   /** Whether it forms. */
   public static boolean forms(PoolMetals metals) {
-    return metals.anyHolds(Element.SI, MUCH_SILICON)
-        && metals.anyHolds(Element.MG, MUCH_MAGNESIUM);
+    return metals.anyHolds(Element.SI, MUCH_SILICON) && metals.anyHolds(Element.MG, MUCH_MAGNESIUM);
   }
 
   /** Why such weld metal is ruled out: which metals meet. */

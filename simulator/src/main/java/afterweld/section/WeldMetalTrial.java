@@ -21,10 +21,7 @@ public final class WeldMetalTrial {
   private final boolean overaged;
 
   private WeldMetalTrial(
-      PoolMetals metals,
-      List<TemperatureHistory> histories,
-      AgedOnly agedOnly,
-      boolean overaged) {
+      PoolMetals metals, List<TemperatureHistory> histories, AgedOnly agedOnly, boolean overaged) {
     this.metals = metals;
     this.histories = List.copyOf(histories);
     this.agedOnly = agedOnly;

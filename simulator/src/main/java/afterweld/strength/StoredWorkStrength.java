@@ -46,8 +46,7 @@ public final class StoredWorkStrength {
 
   /** Strengths of a library alloy in a temper, from the handbook pairs of that temper and of O. */
   public static StoredWorkStrength of(Alloy alloy, Temper temper) {
-    return new StoredWorkStrength(
-        StoredWorkModel.annealed(alloy), temper.handbook().orElseThrow());
+    return new StoredWorkStrength(StoredWorkModel.annealed(alloy), temper.handbook().orElseThrow());
   }
 
   /** The capacity with which Voce's law gives a tensile strength, MPa; it rises with capacity. */

@@ -80,8 +80,7 @@ class BrittleWeldTest {
       assertTrue(joint.note().contains("brittle"), joint.note());
     }
     JointStrength joint = JointReport.finished(profile, 0.05);
-    Judgement judgement =
-        RequirementCheck.of(profile, joint, MODEST).judgement(UnitSystem.METRIC);
+    Judgement judgement = RequirementCheck.of(profile, joint, MODEST).judgement(UnitSystem.METRIC);
     assertEquals(Verdict.NOT_MET, judgement.verdict());
     assertEquals(OptionalDouble.empty(), judgement.chance());
   }

@@ -158,10 +158,7 @@ class ScheduleCheckTest {
   void aFillerThatDoesNotSuitStandsFirst() {
     // Common practice: no filler with more than 3 % Mg is aged after welding.
     WeldCase aged =
-        plate("6061", "T6", 6)
-            .withFiller(Cases.filler("5356", 0.3))
-            .then(List.of(AGE))
-            .weldCase();
+        plate("6061", "T6", 6).withFiller(Cases.filler("5356", 0.3)).then(List.of(AGE)).weldCase();
     Objection first = CaseObjections.serious(aged, Requirement.NONE).get(0);
     assertEquals(Objection.Subject.FILLER, first.subject());
     assertTrue(first.text().contains("ore than 3 % Mg"), first.text());
@@ -203,8 +200,7 @@ class ScheduleCheckTest {
     String sheet = FurnaceSheet.of(baked).orElseThrow().lines().toString();
     assertFalse(sheet.contains("8 h"), sheet);
     assertTrue(sheet.contains("Bake"), sheet);
-    assertEquals(
-        FillerPurpose.Heat.WELDED, FillerPurpose.of(baked, Requirement.NONE).heat());
+    assertEquals(FillerPurpose.Heat.WELDED, FillerPurpose.of(baked, Requirement.NONE).heat());
   }
 
   @Test

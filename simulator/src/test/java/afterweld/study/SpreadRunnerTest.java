@@ -206,8 +206,7 @@ class SpreadRunnerTest {
   /** Melted 6061 with little filler cracks as it freezes (common practice). */
   @Test
   void whatKeepsStrongJointsFromCountingIsSaid() {
-    WeldCase prone =
-        Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.9)).weldCase();
+    WeldCase prone = Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.9)).weldCase();
     SpreadStudy.View view =
         SpreadRunner.run(prone, GAUGE, tensile(20e6), noSpread(10), () -> {}).total();
     assertEquals(0, view.met().orElseThrow().count());
@@ -218,8 +217,7 @@ class SpreadRunnerTest {
   /** Common practice: castings of A356 are welded with silicon fillers, never with 5356. */
   @Test
   void noChanceIsGivenOfAJointThatIsObjectedTo() {
-    WeldCase wrong =
-        Cases.butt("A356", "T6").withFiller(Cases.filler("5356", 0.4)).weldCase();
+    WeldCase wrong = Cases.butt("A356", "T6").withFiller(Cases.filler("5356", 0.4)).weldCase();
     SpreadStudy study = SpreadRunner.run(wrong, GAUGE, tensile(20e6), noSpread(10), () -> {});
     assertEquals("the choice of filler", study.against());
     assertEquals(Optional.empty(), study.total().met());
