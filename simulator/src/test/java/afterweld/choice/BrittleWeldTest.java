@@ -52,11 +52,11 @@ class BrittleWeldTest {
   }
 
   private static String alloy(String metal) {
-    return metal.split("-")[0];
+    return metal.substring(0, metal.indexOf('-'));
   }
 
   private static String temper(String metal) {
-    return metal.split("-")[1];
+    return metal.substring(metal.indexOf('-') + 1);
   }
 
   @ParameterizedTest
