@@ -87,11 +87,6 @@ public final class BothUnits {
     return both("%.3g mm² (%.2g in²)", squareMetres * 1e6, squareMetres / (0.0254 * 0.0254));
   }
 
-  /** A speed given in m/s: {@code 9 mm/s (21 in/min)}. */
-  public static String speed(double metresPerSecond) {
-    return both("%.2g mm/s (%.2g in/min)", metresPerSecond * 1e3, metresPerSecond * 60 / 0.0254);
-  }
-
   /** A stress given in Pa: {@code 276 MPa (40.0 ksi)}. */
   public static String stress(double pascal) {
     return both(

@@ -1,11 +1,11 @@
 package afterweld.section;
 
+import afterweld.thermal.AdvisedSetting;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -85,17 +85,19 @@ final class SoundnessRemedies {
         .ifPresent(
             amperes ->
                 words.add(
-                    String.format(
-                        Locale.ROOT, "With %.0f A at this speed the pool would reach.", amperes)));
+                    "With "
+                        + AdvisedSetting.current(amperes)
+                        + " at this speed the pool would reach."));
     search(first.travelSpeed(), slowest, this::withSpeed)
         .ifPresent(
             speed ->
-                words.add("At " + BothUnits.speed(speed) + " and this current it would reach."));
+                words.add("At " + AdvisedSetting.speed(speed) + " and this current it would reach."));
     if (!cold) {
       search(first.startTemperature(), HOTTEST, this::withPreheat)
           .ifPresent(
               kelvin ->
-                  words.add("Preheated to " + BothUnits.temperature(kelvin) + " it would reach."));
+                  words.add(
+                      "Preheated to " + AdvisedSetting.preheat(kelvin) + " it would reach."));
     }
     if (words.isEmpty()) {
       words.add("No current, speed or preheat of common practice makes this pool reach.");
@@ -103,7 +105,7 @@ final class SoundnessRemedies {
     return words;
   }
 
-  /** The value nearest to the case's own at which it would reach, rounded to the hot side. */
+  /** The value nearest to the case's own at which it would reach, for an {@link AdvisedSetting}. */
   private OptionalDouble search(double own, double limit, DoubleFunction<WeldCase> changed) {
     DoublePredicate reaches = value -> reaches(changed.apply(value));
     if (!reaches.test(limit)) {
@@ -180,7 +182,7 @@ final class SoundnessRemedies {
     double speed = weldCase.passes().get(0).travelSpeed() / times;
     boolean byCurrent = rule.deposit().kind() == Deposit.Kind.WIRE_BY_CURRENT;
     return byCurrent && speed >= slowest()
-        ? Optional.of("At " + BothUnits.speed(speed) + " the wire would fill it.")
+        ? Optional.of("At " + AdvisedSetting.speed(speed) + " the wire would fill it.")
         : Optional.empty();
   }
 }

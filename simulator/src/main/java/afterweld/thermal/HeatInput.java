@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 
 /**
  * How much of an arc's power enters the metal of a weld, and how wide it melts.
@@ -96,7 +97,7 @@ public final class HeatInput {
       return calibrated(pass, pass.beadWidth().getAsDouble());
     }
     if (pass.efficiency().isPresent()) {
-      double given = within(pass, pass.efficiency().getAsDouble());
+      double given = within(pass, pass.efficiency().getAsDouble(), () -> "");
       return melting(pass, given, given, given, OptionalDouble.empty());
     }
     WeldingProcess process = pass.process();
@@ -162,29 +163,21 @@ public final class HeatInput {
     double amperes = power(pass, 2 * NARROWEST_FUSION) / efficiency / pass.voltage();
     List<String> ways = new ArrayList<>();
     if (amperes <= MOST_CURRENT) {
-      ways.add(String.format(Locale.ROOT, "from about %.0f A on at this speed", amperes));
+      ways.add("from about " + AdvisedSetting.current(amperes) + " on at this speed");
     }
     bisected(pass.travelSpeed(), SLOWEST, speed -> melts(pass.withTravelSpeed(speed), efficiency))
         .ifPresent(
             speed ->
                 ways.add(
-                    String.format(
-                        Locale.ROOT,
-                        "at about %.2g mm/s (%.2g in/min) or slower with this current",
-                        speed * 1e3,
-                        speed * 60 / 0.0254)));
+                    "at about "
+                        + AdvisedSetting.speed(speed)
+                        + " or slower with this current"));
     bisected(
             pass.startTemperature(),
             HOTTEST_PREHEAT,
             kelvin -> melts(pass.withStartTemperature(kelvin), efficiency))
         .ifPresent(
-            kelvin ->
-                ways.add(
-                    String.format(
-                        Locale.ROOT,
-                        "preheated to about %.0f °C (%.0f °F)",
-                        kelvin - ZERO_CELSIUS,
-                        (kelvin - ZERO_CELSIUS) * 1.8 + 32)));
+            kelvin -> ways.add("preheated to about " + AdvisedSetting.preheat(kelvin)));
     return ways.isEmpty() ? "" : "; one begins " + String.join(", or ", ways);
   }
 
@@ -230,7 +223,7 @@ public final class HeatInput {
 
   private PassHeat calibrated(Pass pass, double width) {
     double power = power(pass, width);
-    double efficiency = within(pass, power / pass.arcPower());
+    double efficiency = within(pass, power / pass.arcPower(), () -> fitting(pass));
     return new PassHeat(
         pass, efficiency, efficiency, efficiency, true, power, width / 2, OptionalDouble.of(width));
   }
@@ -238,22 +231,41 @@ public final class HeatInput {
   /**
    * An efficiency that can be one.
    *
+   * @param fitting the bead widths that could be, as the end of a sentence
    * @throws HeatInputException if it cannot
    */
-  static double within(Pass pass, double efficiency) {
+  static double within(Pass pass, double efficiency, Supplier<String> fitting) {
     if (efficiency >= LOWEST_EFFICIENCY && efficiency <= HIGHEST_EFFICIENCY) {
       return efficiency;
     }
-    String what =
-        pass.beadWidth().isPresent()
-            ? "amps, volts, speed, bead width, thickness or joint do not fit together: efficiency"
-            : "efficiency";
-    throw HeatInputException.outside(
-        pass.beadWidth().isPresent() ? "bead_width" : "efficiency",
-        what,
-        efficiency,
-        "",
-        "0.3 to 0.9");
+    if (pass.beadWidth().isEmpty()) {
+      throw HeatInputException.outside("efficiency", efficiency, "", "0.3 to 0.9");
+    }
+    throw new HeatInputException(
+        "bead_width",
+        String.format(
+            Locale.ROOT,
+            "a bead %.4g mm wide does not fit the amps, volts, speed, thickness and joint: it would"
+                + " take an arc efficiency of %.2f (expected 0.3 to 0.9). Meant is the width that is"
+                + " fused at the arc side, as a cut and etched section shows it, not the face of a"
+                + " fillet%s",
+            1e3 * pass.beadWidth().getAsDouble(),
+            efficiency,
+            fitting.get()));
+  }
+
+  /** The widths that the usual efficiencies of the process melt, rounded inwards. */
+  private String fitting(Pass pass) {
+    WeldingProcess process = pass.process();
+    double narrow = 2e3 * of(pass, process.efficiencyLow()).fusionHalfWidth();
+    double wide = 2e3 * of(pass, process.efficiencyHigh()).fusionHalfWidth();
+    return wide < 2e3 * NARROWEST_FUSION
+        ? "; with these settings hardly a bead is melted"
+        : String.format(
+            Locale.ROOT,
+            "; with these settings %.1f to %.1f mm would fit",
+            Math.ceil(10 * Math.max(narrow, 2e3 * NARROWEST_FUSION)) / 10,
+            Math.floor(10 * wide) / 10);
   }
 
   /** Rise of the heat potential that a fusion line at y needs, by thickness over the legs, W. */

@@ -256,7 +256,7 @@ public final class ShellSolver {
       return ofEfficiency(guess, value, value, value, before.calibratedBy());
     }
     if (pass.efficiency().isPresent()) {
-      double value = HeatInput.within(pass, pass.efficiency().getAsDouble());
+      double value = HeatInput.within(pass, pass.efficiency().getAsDouble(), () -> "");
       return ofEfficiency(guess, value, value, value, OptionalDouble.empty());
     }
     WeldingProcess process = pass.process();
@@ -270,7 +270,7 @@ public final class ShellSolver {
 
   private static PassHeat ofWidth(Pass pass, double power) {
     double width = pass.beadWidth().orElseThrow();
-    double efficiency = HeatInput.within(pass, power / pass.arcPower());
+    double efficiency = HeatInput.within(pass, power / pass.arcPower(), () -> "");
     return new PassHeat(
         pass, efficiency, efficiency, efficiency, true, power, width / 2, OptionalDouble.of(width));
   }

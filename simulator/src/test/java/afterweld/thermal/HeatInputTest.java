@@ -143,8 +143,8 @@ class HeatInputTest {
     Pass pass = Welds.pass(current, 3e-3, Welds.ROOM, OptionalDouble.of(bead * 1e-3), NONE);
     HeatInputException fault = assertThrows(HeatInputException.class, () -> plate(3).of(pass));
     assertEquals("bead_width", fault.field());
-    assertTrue(fault.getMessage().startsWith("amps, volts, speed, bead width, thickness or joint"));
     assertTrue(fault.getMessage().contains("efficiency"));
+    assertTrue(fault.getMessage().contains("fused"), fault.getMessage());
   }
 
   @Test
@@ -153,14 +153,46 @@ class HeatInputTest {
     assertTrue(fault.getMessage().startsWith("this heat would not melt a bead"));
   }
 
-  @Test
-  void saysWhatWouldMeltABead() {
-    Pass pass = faint();
-    HeatInputException fault = assertThrows(HeatInputException.class, () -> plate(20).of(pass));
-    Matcher amperes = Pattern.compile("from about (\\d+) A").matcher(fault.getMessage());
-    assertTrue(amperes.find(), fault.getMessage());
-    Pass enough = pass.withCurrent(1.01 * Double.parseDouble(amperes.group(1)));
-    assertTrue(plate(20).of(enough).fusionHalfWidth() >= HeatInput.NARROWEST_FUSION);
+  @ParameterizedTest
+  @CsvSource({"200, 20", "80, 12", "81, 12", "90, 12", "60, 8", "63, 8"})
+  void whoeverFollowsTheAdviceMeltsABead(double current, double thickness) {
+    HeatInput plate = plate(thickness);
+    Pass pass =
+        Welds.pass(current, 3e-3, Welds.ROOM, NONE, OptionalDouble.of(thickness * 1e-3));
+    String said = assertThrows(HeatInputException.class, () -> plate.of(pass)).getMessage();
+    assertMelts(plate, pass.withCurrent(advised(said, "from about ([\\d.]+) A")));
+    if (said.contains("mm/s")) {
+      double slow = advised(said, "at about ([\\d.]+) mm/s");
+      assertMelts(plate, pass.withTravelSpeed(slow * 1e-3));
+      double inches = advised(said, "mm/s \\(([\\d.]+) in/min");
+      assertMelts(plate, pass.withTravelSpeed(inches * 0.0254 / 60));
+    }
+    if (said.contains("preheated")) {
+      double warm = advised(said, "preheated to about ([\\d.]+) °C");
+      assertMelts(plate, pass.withStartTemperature(warm + ZERO_CELSIUS));
+    }
+  }
+
+  private static void assertMelts(HeatInput plate, Pass pass) {
+    assertTrue(plate.of(pass).fusionHalfWidth() >= HeatInput.NARROWEST_FUSION);
+  }
+
+  private static double advised(String said, String pattern) {
+    Matcher number = Pattern.compile(pattern).matcher(said);
+    assertTrue(number.find(), said);
+    return Double.parseDouble(number.group(1));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"110, 30, 3", "200, 5, 3", "180, 24, 6"})
+  void aBeadOfTheWidthThatIsSaidToFitFits(double current, double bead, double thickness) {
+    HeatInput plate = plate(thickness);
+    Pass wrong = Welds.pass(current, 3e-3, Welds.ROOM, OptionalDouble.of(bead * 1e-3), NONE);
+    String said = assertThrows(HeatInputException.class, () -> plate.of(wrong)).getMessage();
+    for (String pattern : List.of("settings ([\\d.]+) to", "to ([\\d.]+) mm would fit")) {
+      OptionalDouble fits = OptionalDouble.of(advised(said, pattern) * 1e-3);
+      assertTrue(plate.of(Welds.pass(current, 3e-3, Welds.ROOM, fits, NONE)).calibrated());
+    }
   }
 
   @Test
