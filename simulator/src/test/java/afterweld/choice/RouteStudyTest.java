@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointReport;
@@ -77,7 +78,7 @@ class RouteStudyTest {
     for (RouteResult route : study.routes()) {
       assertFalse(route.allowed(), route.name());
       assertTrue(route.judgement().chance().isEmpty(), route.name());
-      assertEquals(RouteConstraint.State.NEEDS_ANSWER, route.strength().state(), route.name());
+      assertNotEquals(RouteConstraint.State.MET, route.strength().state(), route.name());
     }
   }
 
