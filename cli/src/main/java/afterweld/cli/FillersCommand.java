@@ -104,10 +104,6 @@ final class FillersCommand implements Callable<Integer> {
             + Paragraph.of("No filler is ranked: none makes a sound joint of this weld.");
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
     return new Answer(
-        text + standing.text(),
-        text + standing.brief(),
-        json,
-        files,
-        ExitStatus.REQUIREMENT_OPEN);
+        text + standing.text(), text + standing.brief(), json, files, ExitStatus.REQUIREMENT_OPEN);
   }
 }

@@ -17,16 +17,14 @@ final class ObjectionList {
   static String text(List<Objection> objections) {
     return block("Against this filler", objections, one -> one.subject() == Subject.FILLER)
         + block("Against this heat treatment", objections, ObjectionList::againstTreatment)
-        + block(
-            "On this heat treatment", objections, one -> one.severity() == Severity.NOTED);
+        + block("On this heat treatment", objections, one -> one.severity() == Severity.NOTED);
   }
 
   private static boolean againstTreatment(Objection one) {
     return one.subject() == Subject.HEAT_TREATMENT && one.severity() != Severity.NOTED;
   }
 
-  private static String block(
-      String head, List<Objection> objections, Predicate<Objection> which) {
+  private static String block(String head, List<Objection> objections, Predicate<Objection> which) {
     String list =
         objections.stream()
             .filter(which)

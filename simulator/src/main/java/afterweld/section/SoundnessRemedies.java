@@ -91,13 +91,13 @@ final class SoundnessRemedies {
     search(first.travelSpeed(), slowest, this::withSpeed)
         .ifPresent(
             speed ->
-                words.add("At " + AdvisedSetting.speed(speed) + " and this current it would reach."));
+                words.add(
+                    "At " + AdvisedSetting.speed(speed) + " and this current it would reach."));
     if (!cold) {
       search(first.startTemperature(), HOTTEST, this::withPreheat)
           .ifPresent(
               kelvin ->
-                  words.add(
-                      "Preheated to " + AdvisedSetting.preheat(kelvin) + " it would reach."));
+                  words.add("Preheated to " + AdvisedSetting.preheat(kelvin) + " it would reach."));
     }
     if (words.isEmpty()) {
       words.add("No current, speed or preheat of common practice makes this pool reach.");

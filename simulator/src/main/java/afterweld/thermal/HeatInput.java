@@ -169,15 +169,12 @@ public final class HeatInput {
         .ifPresent(
             speed ->
                 ways.add(
-                    "at about "
-                        + AdvisedSetting.speed(speed)
-                        + " or slower with this current"));
+                    "at about " + AdvisedSetting.speed(speed) + " or slower with this current"));
     bisected(
             pass.startTemperature(),
             HOTTEST_PREHEAT,
             kelvin -> melts(pass.withStartTemperature(kelvin), efficiency))
-        .ifPresent(
-            kelvin -> ways.add("preheated to about " + AdvisedSetting.preheat(kelvin)));
+        .ifPresent(kelvin -> ways.add("preheated to about " + AdvisedSetting.preheat(kelvin)));
     return ways.isEmpty() ? "" : "; one begins " + String.join(", or ", ways);
   }
 

@@ -157,8 +157,7 @@ class HeatInputTest {
   @CsvSource({"200, 20", "80, 12", "81, 12", "90, 12", "60, 8", "63, 8"})
   void whoeverFollowsTheAdviceMeltsABead(double current, double thickness) {
     HeatInput plate = plate(thickness);
-    Pass pass =
-        Welds.pass(current, 3e-3, Welds.ROOM, NONE, OptionalDouble.of(thickness * 1e-3));
+    Pass pass = Welds.pass(current, 3e-3, Welds.ROOM, NONE, OptionalDouble.of(thickness * 1e-3));
     String said = assertThrows(HeatInputException.class, () -> plate.of(pass)).getMessage();
     assertMelts(plate, pass.withCurrent(advised(said, "from about ([\\d.]+) A")));
     if (said.contains("mm/s")) {
