@@ -78,9 +78,10 @@ final class SideRun {
    */
   StationRun at(double distance) {
     WeldMemory.Welded welded = remembered(distance);
-    List<Strength> strengths = new ArrayList<>();
-    strengths.add(base.strengthBefore());
-    strengths.addAll(welded.trail().strengthsAlong(afterwards));
+    List<Strength> computed = new ArrayList<>();
+    computed.add(base.strengthBefore());
+    computed.addAll(welded.trail().strengthsAlong(afterwards));
+    List<Strength> strengths = stable(welded) ? OnTheShelf.held(computed) : computed;
     List<Strength> held = heldBack(welded) ? agedOnly.held(strengths) : strengths;
     return new StationRun(
         distance, welded.heat(), zone(welded), held, AgedOnly.changed(strengths, held));
@@ -90,8 +91,14 @@ final class SideRun {
   WeldReplay.AtStation replayed(double distance) {
     WeldMemory.Welded welded = remembered(distance);
     SectionMetal<?> metal = welded.heat().melted() ? weldMetal : base;
-    return new StationReplay(welded, metal.beforeWelding(), base.strengthBefore())
+    return new StationReplay(
+            welded, metal.beforeWelding(), base.strengthBefore(), stable(welded))
         .along(afterwards, heldBack(welded) ? agedOnly : AgedOnly.NOTHING);
+  }
+
+  /** Whether it is metal that {@link OnTheShelf} holds. */
+  private boolean stable(WeldMemory.Welded welded) {
+    return !welded.heat().melted() && base.hasNeedles();
   }
 
   private boolean heldBack(WeldMemory.Welded welded) {

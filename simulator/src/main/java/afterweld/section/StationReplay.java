@@ -17,6 +17,7 @@ final class StationReplay {
   private final WeldMemory.Welded welded;
   private final Trail<?> beforeWelding;
   private final Strength strengthBefore;
+  private final boolean stable;
 
   /**
    * A station.
@@ -24,11 +25,14 @@ final class StationReplay {
    * @param welded the station after welding
    * @param beforeWelding its metal: the base in its temper, or weld metal as solidified
    * @param strengthBefore of the base at this place
+   * @param stable whether {@link OnTheShelf} holds it
    */
-  StationReplay(WeldMemory.Welded welded, Trail<?> beforeWelding, Strength strengthBefore) {
+  StationReplay(
+      WeldMemory.Welded welded, Trail<?> beforeWelding, Strength strengthBefore, boolean stable) {
     this.welded = welded;
     this.beforeWelding = beforeWelding;
     this.strengthBefore = strengthBefore;
+    this.stable = stable;
   }
 
   /**
@@ -43,13 +47,18 @@ final class StationReplay {
     Optional<Strength> limit = Optional.empty();
     for (int i = 0; i < afterwards.size(); i++) {
       if (limit.isEmpty() && agedOnly.limits(1 + i)) {
-        limit = Optional.of(trail.strength());
+        limit = Optional.of(i == 1 && stable ? onTheShelf(trail) : trail.strength());
       }
       Trail<?> next = trail.after(afterwards.get(i));
-      phases.add(limited(phase(trail, afterwards.get(i), next.strength()), limit));
+      Optional<Strength> shelf = stable && i == 0 ? Optional.of(strengthBefore) : limit;
+      phases.add(limited(phase(trail, afterwards.get(i), next.strength()), shelf));
       trail = next;
     }
     return new AtStation(welded.heat().distance(), phases);
+  }
+
+  private Strength onTheShelf(Trail<?> trail) {
+    return AgedOnly.lower(trail.strength(), strengthBefore);
   }
 
   private static List<Moment> limited(List<Moment> moments, Optional<Strength> limit) {

@@ -81,9 +81,11 @@ public final class WeldMetalTrial {
    * @param side left or right part of the case
    */
   public Result base(Side side) {
-    List<Strength> strengths =
-        SectionMetal.base(side).follow(histories.subList(1, histories.size()));
-    return new Result(strengths.get(0), strengths.get(strengths.size() - 1));
+    SectionMetal<?> base = SectionMetal.base(side);
+    List<Strength> strengths = new ArrayList<>(List.of(base.strengthBefore()));
+    strengths.addAll(base.follow(histories.subList(1, histories.size())));
+    List<Strength> held = base.hasNeedles() ? OnTheShelf.held(strengths) : strengths;
+    return new Result(held.get(1), held.get(held.size() - 1));
   }
 
   /**
