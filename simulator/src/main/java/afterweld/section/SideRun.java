@@ -91,8 +91,7 @@ final class SideRun {
   WeldReplay.AtStation replayed(double distance) {
     WeldMemory.Welded welded = remembered(distance);
     SectionMetal<?> metal = welded.heat().melted() ? weldMetal : base;
-    return new StationReplay(
-            welded, metal.beforeWelding(), base.strengthBefore(), stable(welded))
+    return new StationReplay(welded, metal.beforeWelding(), base.strengthBefore(), stable(welded))
         .along(afterwards, heldBack(welded) ? agedOnly : AgedOnly.NOTHING);
   }
 
