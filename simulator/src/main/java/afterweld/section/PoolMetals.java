@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What melts together in a pool.
+ * What melts together in a pool, by the alloys as filler guides rule on them: one lot of 5052 with
+ * a little more magnesium than another is no other alloy.
  *
  * @param left left base, wt%
  * @param right right base, wt%
@@ -19,8 +20,8 @@ public record PoolMetals(Composition left, Composition right, Optional<Compositi
   /** The metals of a case. */
   public static PoolMetals of(WeldCase weldCase) {
     return new PoolMetals(
-        weldCase.left().composition(),
-        weldCase.right().composition(),
+        weldCase.left().alloy().composition(),
+        weldCase.right().alloy().composition(),
         weldCase.filler().alloy().map(Alloy::composition));
   }
 

@@ -226,7 +226,6 @@ class CaseReaderTest {
     "butt, 12 mm, SINGLE_V",
     "butt, 12.1 mm, DOUBLE_V",
     "corner, 3 mm, SQUARE",
-    "bead, 12 mm, SINGLE_V",
     "lap, 3 mm, FILLET",
     "tee, 12 mm, FILLET",
     "socket, 4 mm, FILLET"
@@ -236,6 +235,12 @@ class CaseReaderTest {
     WeldCase weld = caseOf(text).weld();
     assertEquals(rule, weld.preparation());
     assertTrue(codes(weld).contains("preparation-by-rule"));
+  }
+
+  @Test
+  void nothingIsSaidOfThePreparationOfABeadOnPlate() {
+    WeldCase weld = caseOf(replaced(PLAIN, "6 mm", "12 mm") + "joint: bead\n").weld();
+    assertFalse(codes(weld).contains("preparation-by-rule"));
   }
 
   /** The middle values of common practice, by preparation, process and number of passes. */

@@ -54,7 +54,10 @@ class JointAgeingTest {
   @Test
   void whereNothingHardensThereIsNothingToTry() {
     JointAgeing none =
-        JointAgeing.of(Cases.butt("5083", "H116").weldCase(), 0.05, Requirement.NONE);
+        JointAgeing.of(
+            Cases.butt("5083", "H116").withFiller(Cases.filler("5183", 0.4)).weldCase(),
+            0.05,
+            Requirement.NONE);
     assertTrue(none.trials().isEmpty() && none.schedule().isEmpty());
     assertTrue(none.asWritten().value() > 0);
   }

