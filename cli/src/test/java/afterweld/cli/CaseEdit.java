@@ -1,0 +1,115 @@
+package afterweld.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A case file as a map of its keys, to be asked again with another value. */
+final class CaseEdit {
+  private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+
+  private final Map<String, Object> keys;
+
+  private CaseEdit(Map<String, Object> keys) {
+    this.keys = keys;
+  }
+
+  static CaseEdit of(String yaml) {
+    try {
+      return new CaseEdit(YAML.readValue(yaml, new TypeReference<Map<String, Object>>() {}));
+    } catch (JsonProcessingException cause) {
+      throw new IllegalArgumentException(yaml, cause);
+    }
+  }
+
+  String text() {
+    try {
+      return YAML.writeValueAsString(keys);
+    } catch (JsonProcessingException cause) {
+      throw new IllegalStateException(cause);
+    }
+  }
+
+  Object get(String key) {
+    return keys.get(key);
+  }
+
+  boolean has(String key) {
+    return keys.containsKey(key);
+  }
+
+  /** The same with a key at another value, or without it where the value is null. */
+  CaseEdit with(String key, Object value) {
+    Map<String, Object> changed = new LinkedHashMap<>(keys);
+    if (value == null) {
+      changed.remove(key);
+    } else {
+      changed.put(key, value);
+    }
+    return new CaseEdit(changed);
+  }
+
+  @SuppressWarnings("unchecked")
+  private Map<String, Object> map(String key) {
+    return new LinkedHashMap<>((Map<String, Object>) keys.get(key));
+  }
+
+  /** One more value asked of the joint. */
+  CaseEdit requiring(String key, Object value) {
+    Map<String, Object> asked = has("require") ? map("require") : new LinkedHashMap<>();
+    asked.put(key, value);
+    return with("require", asked);
+  }
+
+  /** Whether its sides can change places without another meaning. */
+  boolean turnable() {
+    Object joint = keys.get("joint");
+    return joint == null || joint.equals("butt") || joint.equals("bead");
+  }
+
+  /** The same joint seen from the other side. */
+  CaseEdit mirrored() {
+    Object left = keys.get("left");
+    Object right = keys.getOrDefault("right", left);
+    CaseEdit turned = with("left", full(right, left)).with("right", left);
+    if (keys.get("filler") instanceof Map<?, ?> && map("filler").containsKey("from_left")) {
+      Map<String, Object> filler = map("filler");
+      double share = Double.parseDouble(filler.get("from_left").toString().replace("%", "").strip());
+      filler.put("from_left", (100 - share) + " %");
+      turned = turned.with("filler", filler);
+    }
+    return turned.with("passes", passes().stream().map(CaseEdit::otherOffset).toList());
+  }
+
+  /** What a right side does not say of its metal it has from the left one. */
+  private static Map<String, Object> full(Object right, Object left) {
+    Map<String, Object> all = new LinkedHashMap<>();
+    if (right instanceof Map<?, ?> own && left instanceof Map<?, ?> other) {
+      own.forEach((key, value) -> all.put(key.toString(), value));
+      if (!all.containsKey("alloy")) {
+        all.put("alloy", other.get("alloy"));
+        all.putIfAbsent("temper", other.get("temper"));
+      }
+    }
+    return all;
+  }
+
+  @SuppressWarnings("unchecked")
+  private List<Map<String, Object>> passes() {
+    return (List<Map<String, Object>>) keys.get("passes");
+  }
+
+  private static Map<String, Object> otherOffset(Map<String, Object> pass) {
+    if (!pass.containsKey("offset")) {
+      return pass;
+    }
+    Map<String, Object> turned = new LinkedHashMap<>(pass);
+    String offset = pass.get("offset").toString();
+    turned.put("offset", offset.startsWith("-") ? offset.substring(1) : "-" + offset);
+    return turned;
+  }
+}

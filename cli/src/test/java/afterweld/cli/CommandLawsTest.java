@@ -1,0 +1,322 @@
+package afterweld.cli;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What holds between commands, whatever the case: one number for one question, one verdict, one
+ * list of objections. Each case is asked of every command once.
+ *
+ * <p>The default build takes the telling cases and a few generated ones; {@code -Plaws} takes all.
+ */
+class CommandLawsTest {
+  private static final boolean ALL = Boolean.getBoolean("afterweld.laws");
+  private static final int GENERATED = ALL ? 300 : 10;
+  private static final long SEED = 6061;
+  private static final double ROUNDING = 0.051;
+  private static final double KSI = 6.894757;
+  private static final List<String> COMMANDS =
+      List.of("profile", "routes", "fillers", "sheet", "spread", "bend", "ageing");
+  private static final List<String> VERDICTS =
+      List.of("not met", "unlikely", "open", "likely", "met");
+  private static final List<String> TELLING =
+      List.of(
+          "thick plate, one pass not through",
+          "6 mm V, one MIG pass",
+          "6 mm V, aged only",
+          "T4, aged only",
+          "25 mm four passes, short soak",
+          "fork arm",
+          "hub casting, delay 60 s",
+          "5356 at 60 %",
+          "tee 5356, full treatment",
+          "solution and quench alone",
+          "O metal, aged only",
+          "tee 6061 to 5052, full treatment",
+          "6061 to A356, full treatment, 4643",
+          "4043 at 180 degC");
+
+  @TempDir Path folder;
+
+  /** A case with the name it is told by. */
+  record Named(String name, String yaml) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static Stream<Named> cases() throws IOException {
+    List<Named> all = new ArrayList<>(written());
+    if (!ALL) {
+      all.removeIf(one -> !TELLING.contains(one.name()));
+    }
+    int number = 1;
+    for (String yaml : GeneratedCases.yaml(GENERATED, SEED)) {
+      all.add(new Named("generated " + number++, yaml));
+    }
+    return all.stream();
+  }
+
+  private static List<Named> written() throws IOException {
+    try (var stream = CommandLawsTest.class.getResourceAsStream("cases.yaml")) {
+      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+      return Arrays.stream(text.split("(?m)^--- # "))
+          .filter(part -> !part.isBlank())
+          .map(part -> part.split("\n", 2))
+          .map(parts -> new Named(parts[0].strip(), parts[1]))
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void oneAnswer(Named named) {
+    AnsweredCase asked = new AnsweredCase(CaseEdit.of(named.yaml()), folder);
+    COMMANDS.forEach(command -> asked.run(command, options(command)));
+    if (!asked.run("profile").answered()) {
+      assertAll(COMMANDS.stream().map(command -> () -> refused(asked, command)));
+      return;
+    }
+    assertAll(
+        () -> answersEverywhere(asked),
+        () -> exitFollowsTheVerdict(asked),
+        () -> unsoundHasNoStrength(asked),
+        () -> oneStrength(asked),
+        () -> oneTable(asked),
+        () -> sheetExpectsTheProfile(asked),
+        () -> sameInUsUnits(asked),
+        () -> mirrored(asked),
+        () -> moreAskedIsNeverBetter(asked));
+  }
+
+  private static String[] options(String command) {
+    return command.equals("spread") ? new String[] {"--runs", "5"} : new String[0];
+  }
+
+  private static AnsweredCase.Run run(AnsweredCase asked, String command) {
+    return asked.run(command, options(command));
+  }
+
+  /** What one command refuses no other answers. */
+  private static void refused(AnsweredCase asked, String command) {
+    AnsweredCase.Run run = run(asked, command);
+    assertEquals(ExitStatus.INPUT_FAULT, run.status(), command + " " + run.err());
+    assertTrue(run.files().isEmpty(), command);
+  }
+
+  private static void answersEverywhere(AnsweredCase asked) {
+    for (String command : COMMANDS) {
+      AnsweredCase.Run run = run(asked, command);
+      assertTrue(run.answered(), command + " " + run.status() + " " + run.err());
+      assertFalse(run.files().get("result.json").contains("NaN"), command);
+    }
+  }
+
+  /** One status for the case as written, and only 0 for what is met or not asked. */
+  private static void exitFollowsTheVerdict(AnsweredCase asked) {
+    AnsweredCase.Run profile = asked.run("profile");
+    JsonNode requirement = profile.json().get("requirement");
+    String verdict = requirement.get("verdict").asText();
+    assertTrue(VERDICTS.contains(verdict), verdict);
+    String met = verdict.equals("met") ? "true" : verdict.equals("not met") ? "false" : "null";
+    assertEquals(met, requirement.get("met").asText(), verdict);
+    if (!verdict.equals("met")) {
+      assertEquals(ExitStatus.REQUIREMENT_OPEN, profile.status(), verdict);
+    }
+    for (String command : List.of("bend", "spread", "ageing")) {
+      assertEquals(profile.status(), run(asked, command).status(), command + " and profile");
+    }
+    JsonNode spread = run(asked, "spread").json().get("requirement");
+    assertEquals(verdict, spread.get("verdict").asText(), "spread");
+    assertEquals(requirement.get("chance"), spread.get("chance"), "spread");
+  }
+
+  private static boolean sound(AnsweredCase asked) {
+    return asked.run("profile").json().at("/soundness/sound").asText().equals("true");
+  }
+
+  private static void unsoundHasNoStrength(AnsweredCase asked) {
+    if (sound(asked)) {
+      return;
+    }
+    JsonNode profile = asked.run("profile").json();
+    for (JsonNode joint : profile.get("joint")) {
+      if (!joint.get("state").asText().equals("before welding")) {
+        assertTrue(joint.get("tensile_MPa").isNull(), joint.toString());
+        assertTrue(joint.get("proof_MPa").isNull(), joint.toString());
+      }
+    }
+    assertFalse(profile.at("/requirement/met").asBoolean(false) && asksSomething(asked));
+    for (JsonNode route : asked.run("routes").json().get("routes")) {
+      assertTrue(route.get("tensile_MPa").isNull(), route.toString());
+    }
+    assertTrue(asked.run("routes").json().get("choice").isNull());
+    assertTrue(run(asked, "spread").json().at("/joint_tensile_MPa/p50").isNull());
+    assertTrue(asked.run("bend").json().get("welded").isNull());
+  }
+
+  private static boolean asksSomething(AnsweredCase asked) {
+    return asked.content().has("require");
+  }
+
+  /** The joint of the case as written in profile, routes and spread. */
+  private static void oneStrength(AnsweredCase asked) {
+    JsonNode joint = asked.finishedJoint();
+    ownRoute(asked)
+        .ifPresent(
+            route -> {
+              assertEquals(joint.get("tensile_MPa"), route.get("tensile_MPa"), "routes");
+              assertEquals(joint.get("proof_MPa"), route.get("proof_MPa"), "routes");
+              assertEquals(joint.get("fails_in"), route.get("fails_in"), "routes");
+            });
+    JsonNode predicted = run(asked, "spread").json().get("prediction");
+    assertEquals(joint.get("tensile_MPa"), predicted.get("tensile_MPa"), "spread");
+  }
+
+  /** The route that is the case as written; none where only the rest differs. */
+  private static Optional<JsonNode> ownRoute(AnsweredCase asked) {
+    return StreamSupport.stream(asked.run("routes").json().get("routes").spliterator(), false)
+        .filter(route -> route.get("route").asText().contains("the case's own"))
+        .findFirst();
+  }
+
+  /** The table, the CSV file and the report hold what the JSON holds. */
+  private static void oneTable(AnsweredCase asked) {
+    AnsweredCase.Run profile = asked.run("profile");
+    JsonNode joint = asked.finishedJoint();
+    if (joint.get("tensile_MPa").isNumber()) {
+      String tensile = String.valueOf(Math.round(joint.get("tensile_MPa").asDouble()));
+      assertTrue(profile.out().contains("tensile " + tensile + " MPa"), tensile);
+      assertTrue(profile.files().get("report.html").contains(tensile), tensile);
+    }
+    List<String> rows = profile.files().get("profile.csv").lines().toList();
+    JsonNode stations = profile.json().get("stations");
+    assertEquals(stations.size(), rows.size() - 1);
+    int hardness = Arrays.asList(rows.get(0).split(",")).indexOf("hardness_HV (as welded)");
+    for (int i = 0; i < stations.size(); i++) {
+      String written = rows.get(i + 1).split(",", -1)[hardness];
+      JsonNode known = stations.get(i).get("hardness_HV").get(1);
+      if (known.isNumber()) {
+        assertEquals(known.asDouble(), Double.parseDouble(written), ROUNDING);
+      } else {
+        assertEquals("", written);
+      }
+    }
+  }
+
+  /** The furnace shop is told to expect what the section has at its softest places. */
+  private static void sheetExpectsTheProfile(AnsweredCase asked) {
+    if (!asked.content().has("after_weld") || !run(asked, "sheet").json().has("expected")) {
+      return;
+    }
+    for (JsonNode expected : run(asked, "sheet").json().get("expected")) {
+      if (expected.get("place").asText().equals("weld metal")) {
+        assertEquals(
+            softestWeldMetal(asked), expected.get("hardness_HV").asDouble(), ROUNDING, "sheet");
+      }
+    }
+  }
+
+  private static double softestWeldMetal(AnsweredCase asked) {
+    double softest = Double.POSITIVE_INFINITY;
+    for (JsonNode station : asked.run("profile").json().get("stations")) {
+      if (station.get("zone").asText().equals("fusion")) {
+        JsonNode states = station.get("hardness_HV");
+        softest = Math.min(softest, states.get(states.size() - 1).asDouble());
+      }
+    }
+    return softest;
+  }
+
+  private static void sameInUsUnits(AnsweredCase asked) {
+    for (String command : List.of("profile", "routes", "sheet", "fillers", "ageing", "bend")) {
+      AnsweredCase.Run us = asked.run(command, "--units", "us");
+      AnsweredCase.Run metric = asked.run(command);
+      assertEquals(metric.status(), us.status(), command);
+      assertEquals(metric.json().get("joint"), us.json().get("joint"), command);
+      assertEquals(metric.json().get("routes"), us.json().get("routes"), command);
+    }
+    JsonNode tensile = asked.finishedJoint().get("tensile_MPa");
+    if (tensile.isNumber()) {
+      assertTrue(
+          numbers("tensile ([0-9.]+) ksi", asked.run("profile", "--units", "us").out())
+              .anyMatch(ksi -> Math.abs(ksi * KSI - tensile.asDouble()) < 0.1 * KSI),
+          tensile + " MPa in ksi");
+    }
+  }
+
+  private static Stream<Double> numbers(String pattern, String text) {
+    Matcher found = Pattern.compile(pattern).matcher(text.replaceAll("\\s+", " "));
+    return found.results().map(match -> Double.parseDouble(match.group(1)));
+  }
+
+  /** Seen from the other side the joint is the same joint. */
+  private void mirrored(AnsweredCase asked) {
+    if (!asked.content().turnable()) {
+      return;
+    }
+    AnsweredCase turned =
+        new AnsweredCase(asked.content().mirrored(), folder.resolve("turned"));
+    assertEquals(asked.run("profile").status(), turned.run("profile").status());
+    JsonNode here = asked.finishedJoint();
+    JsonNode there = turned.finishedJoint();
+    same(here.get("tensile_MPa"), there.get("tensile_MPa"), "tensile");
+    same(here.get("proof_MPa"), there.get("proof_MPa"), "proof");
+    same(here.get("efficiency_left"), there.get("efficiency_right"), "efficiency");
+    JsonNode requirement = asked.run("profile").json().get("requirement");
+    assertEquals(
+        requirement.get("verdict"), turned.run("profile").json().at("/requirement/verdict"));
+    assertEquals(asked.run("routes").json().get("choice"), turned.run("routes").json().get("choice"));
+  }
+
+  private static void same(JsonNode one, JsonNode other, String what) {
+    assertEquals(one.isNull(), other.isNull(), what);
+    if (one.isNumber()) {
+      assertEquals(one.asDouble(), other.asDouble(), 0.002 * one.asDouble() + 0.1, what);
+    }
+  }
+
+  private void moreAskedIsNeverBetter(AnsweredCase asked) {
+    int before = VERDICTS.size();
+    CaseEdit edit = asked.content().with("require", null);
+    List<CaseEdit> rising =
+        List.of(
+            edit,
+            edit.requiring("tensile", "90 MPa"),
+            edit.requiring("tensile", "170 MPa"),
+            edit.requiring("tensile", "170 MPa").requiring("yield", "100 MPa"),
+            edit.requiring("tensile", "170 MPa")
+                .requiring("yield", "100 MPa")
+                .requiring("anodized_match", true),
+            edit.requiring("tensile", "260 MPa")
+                .requiring("yield", "100 MPa")
+                .requiring("anodized_match", true)
+                .requiring("hardness", "80 HV"));
+    for (int i = 0; i < rising.size(); i++) {
+      AnsweredCase more = new AnsweredCase(rising.get(i), folder.resolve("asked-" + i));
+      String verdict = more.run("profile").json().at("/requirement/verdict").asText();
+      int now = VERDICTS.indexOf(verdict);
+      assertTrue(now <= before, rising.get(i).get("require") + ": " + verdict);
+      before = now;
+    }
+  }
+}
