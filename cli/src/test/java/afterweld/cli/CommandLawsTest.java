@@ -112,7 +112,7 @@ class CommandLawsTest {
   }
 
   private static String[] options(String command) {
-    return command.equals("spread") ? new String[] {"--runs", "5"} : new String[0];
+    return command.equals("spread") ? new String[] {"--runs", "10"} : new String[0];
   }
 
   private static AnsweredCase.Run run(AnsweredCase asked, String command) {
