@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 final class AnsweredCase {
   private static final ObjectMapper JSON = new ObjectMapper();
 
+  private static final double GAUGE = 50;
+
   private final CaseEdit content;
   private final Path folder;
   private final Path file;
@@ -57,11 +59,6 @@ final class AnsweredCase {
         throw new UncheckedIOException(cause);
       }
     }
-
-    /** Everything a person may read of it. */
-    String allText() {
-      return out + err + String.join("\n", files.values());
-    }
   }
 
   CaseEdit content() {
@@ -81,17 +78,17 @@ final class AnsweredCase {
 
   private Run ran(List<String> asked) {
     Path into = folder.resolve("out-" + runs.size());
-    List<String> arguments = new ArrayList<>(List.of(asked.get(0), file.toString()));
-    arguments.addAll(asked.subList(1, asked.size()));
+    List<String> arguments = new ArrayList<>(asked);
+    arguments.add(1, file.toString());
     arguments.addAll(List.of("--out", into.toString()));
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
     int status =
         new Program(streams, Wiring.commands(streams)).run(arguments.toArray(String[]::new));
-    return new Run(status, memory.out(), memory.err(), written(into));
+    return new Run(status, memory.out(), memory.err(), files(into));
   }
 
-  private static Map<String, String> written(Path into) {
+  private Map<String, String> files(Path into) {
     Map<String, String> files = new LinkedHashMap<>();
     if (!Files.isDirectory(into)) {
       return files;
@@ -109,12 +106,12 @@ final class AnsweredCase {
     }
   }
 
-  /** The joint dressed flush in the last state, as {@code profile} has it. */
+  /** The joint dressed flush in the last state over the metric gauge, as {@code profile} has it. */
   JsonNode finishedJoint() {
     JsonNode joint = run("profile").json().get("joint");
     JsonNode found = null;
     for (JsonNode one : joint) {
-      if (one.get("bead").asText().equals("flush")) {
+      if (one.get("bead").asText().equals("flush") && one.get("gauge_mm").asDouble() == GAUGE) {
         found = one;
       }
     }

@@ -4,13 +4,28 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** A case file as a map of its keys, to be asked again with another value. */
 final class CaseEdit {
   private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+
+  private static final Map<String, Pattern> STEPS =
+      Map.of(
+          "weld", Pattern.compile("weld in (\\S+)"),
+          "wait", Pattern.compile("(.+) at room temperature"),
+          "solution treat",
+              Pattern.compile("solution treat at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"),
+          "quench",
+              Pattern.compile("quench into (\\S+) of (\\S+ \\S+) \\(.+\\) within (\\S+ \\S+)"),
+          "hold", Pattern.compile("hold at room temperature for (.+)"),
+          "age", Pattern.compile("age at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"));
 
   private final Map<String, Object> keys;
 
@@ -63,6 +78,49 @@ final class CaseEdit {
     Map<String, Object> asked = has("require") ? map("require") : new LinkedHashMap<>();
     asked.put(key, value);
     return with("require", asked);
+  }
+
+  /** The same joint welded and treated as the steps of a route say, in the words of the route. */
+  CaseEdit following(List<String> steps) {
+    Map<String, Object> left = map("left");
+    List<Object> after = new ArrayList<>();
+    CaseEdit done = this;
+    for (String step : steps) {
+      List<String> said = said(step);
+      switch (said.get(0)) {
+        case "weld" -> left.put("temper", said.get(1));
+        case "wait" -> done = done.with("natural_age", said.get(1));
+        case "solution treat" ->
+            after.add(
+                Map.of(
+                    "solution_treat", Map.of("temperature", said.get(1), "soak", said.get(2))));
+        case "quench" ->
+            after.add(
+                Map.of(
+                    "quench",
+                    Map.of(
+                        "medium", said.get(1),
+                        "temperature", said.get(2),
+                        "delay", said.get(3))));
+        case "hold" -> after.add(Map.of("natural_age", said.get(1)));
+        default ->
+            after.add(Map.of("age", Map.of("temperature", said.get(1), "time", said.get(2))));
+      }
+    }
+    return done.with("left", left).with("after_weld", after.isEmpty() ? null : after);
+  }
+
+  /** What a step of a route is, and its values. */
+  private static List<String> said(String step) {
+    for (Map.Entry<String, Pattern> one : STEPS.entrySet()) {
+      Matcher found = one.getValue().matcher(step);
+      if (found.matches()) {
+        List<String> all = new ArrayList<>(List.of(one.getKey()));
+        IntStream.rangeClosed(1, found.groupCount()).mapToObj(found::group).forEach(all::add);
+        return all;
+      }
+    }
+    throw new IllegalArgumentException(step);
   }
 
   /** Whether its sides can change places without another meaning. */

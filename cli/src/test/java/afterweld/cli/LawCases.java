@@ -1,0 +1,67 @@
+package afterweld.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The cases of which the laws between commands are asked: written ones that once had two answers,
+ * and generated ones. The default build takes a few of each, {@code -Plaws} all.
+ */
+final class LawCases {
+  private static final boolean ALL = Boolean.getBoolean("afterweld.laws");
+  private static final int GENERATED = ALL ? 300 : Integer.getInteger("afterweld.gen", 4);
+  private static final long SEED = 6061;
+  private static final List<String> TELLING =
+      List.of(
+          "thick plate, one pass not through",
+          "6 mm V, aged only",
+          "25 mm four passes, short soak",
+          "fork arm",
+          "tee 5356, full treatment",
+          "6061 to A356, full treatment, 4643");
+
+  private LawCases() {}
+
+  /**
+   * A case with the name it is told by.
+   *
+   * @param name what it is
+   * @param yaml its file
+   */
+  record Named(String name, String yaml) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static Stream<Named> all() throws IOException {
+    List<Named> all = new ArrayList<>(written());
+    String only = System.getProperty("afterweld.only");
+    if (only != null) {
+      all.removeIf(one -> !one.name().equals(only));
+    } else if (!ALL) {
+      all.removeIf(one -> !TELLING.contains(one.name()));
+    }
+    int number = 1;
+    for (String yaml : GeneratedCases.yaml(GENERATED, SEED)) {
+      all.add(new Named("generated " + number++, yaml));
+    }
+    return all.stream();
+  }
+
+  private static List<Named> written() throws IOException {
+    try (var stream = LawCases.class.getResourceAsStream("cases.yaml")) {
+      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+      return Arrays.stream(text.split("(?m)^--- # "))
+          .filter(part -> !part.isBlank())
+          .map(part -> part.split("\n", 2))
+          .map(parts -> new Named(parts[0].strip(), parts[1]))
+          .toList();
+    }
+  }
+}
