@@ -48,7 +48,7 @@ final class BendCommand implements Callable<Integer> {
     SectionProfile profile = simulation.of(read.caseFile().weld(), false);
     BendReport report = BendReport.of(profile, read.caseFile().joint().bend());
     BendTable table = new BendTable(profile, report, units);
-    String json = new BendJson(profile, report).text();
+    String json = new BendJson(profile, report, read.objections()).text();
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!report.states().isEmpty()) {

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.Objection;
 import afterweld.joint.BendOutlook;
 import afterweld.joint.BendReport;
 import afterweld.joint.BendTest;
@@ -21,10 +22,12 @@ final class BendJson {
 
   private final SectionProfile profile;
   private final BendReport report;
+  private final List<Objection> objections;
 
-  BendJson(SectionProfile profile, BendReport report) {
+  BendJson(SectionProfile profile, BendReport report, List<Objection> objections) {
     this.profile = profile;
     this.report = report;
+    this.objections = List.copyOf(objections);
   }
 
   /** The JSON text, ending in a line break. */
@@ -33,6 +36,7 @@ final class BendJson {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
     root.put("soundness", SoundnessView.json(profile.soundness()));
+    root.put("objections", ObjectionList.json(objections));
     root.put("angle_deg", degrees(report.strip().angle()));
     root.put("length_mm", new JsonNumber(report.strip().length() * 1e3, 1));
     root.put("width_mm", new JsonNumber(report.strip().width() * 1e3, 1));
