@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
+import afterweld.choice.FillerUse;
 import afterweld.material.Alloy;
 import afterweld.material.Element;
 import afterweld.material.Fact;
@@ -23,6 +24,7 @@ final class AlloyJson {
   /** One of them with every value and its source. */
   static String of(Alloy alloy) {
     Map<String, Object> json = summary(alloy);
+    json.put("use_as_filler", FillerUse.of(alloy).lines());
     json.put("facts", alloy.facts().stream().map(AlloyJson::fact).toList());
     return JsonText.of(json);
   }

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.choice.FillerUse;
 import afterweld.material.Alloy;
 import afterweld.material.Element;
 import afterweld.material.Fact;
@@ -31,6 +32,7 @@ final class AlloySheet {
   /** The whole sheet. */
   String text() {
     return head()
+        + use()
         + "\nComposition (wt%, rest aluminium)\n"
         + composition()
         + valuesHead()
@@ -47,6 +49,11 @@ final class AlloySheet {
         + units.temperatureUnit()
         + "\n"
         + standardSchedule();
+  }
+
+  private String use() {
+    List<String> lines = FillerUse.of(alloy).lines();
+    return lines.isEmpty() ? "" : "\nUse as a filler\n" + Paragraph.each(lines);
   }
 
   private String valuesHead() {

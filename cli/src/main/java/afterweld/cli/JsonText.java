@@ -7,9 +7,13 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Maps, lists, texts, truth values, whole numbers and {@link JsonNumber}s as JSON text. */
+/**
+ * Maps that keep an order, lists, texts, truth values, whole numbers and {@link JsonNumber}s as
+ * JSON text.
+ */
 final class JsonText {
   private static final DefaultPrettyPrinter LAYOUT =
       new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
@@ -53,6 +57,10 @@ final class JsonText {
   }
 
   private void writeObject(Map<?, ?> map) throws IOException {
+    if (map.size() > 1 && !(map instanceof LinkedHashMap)) {
+      throw new IllegalArgumentException(
+          "keys in no order, another with each run: " + map.keySet());
+    }
     generator.writeStartObject();
     for (Map.Entry<?, ?> entry : map.entrySet()) {
       generator.writeFieldName(entry.getKey().toString());

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
+import afterweld.choice.Objection;
 import afterweld.section.SectionProfile;
 import afterweld.section.Soundness;
 import afterweld.section.WeldCase;
@@ -58,7 +59,7 @@ final class SheetCommand implements Callable<Integer> {
     SectionProfile asWritten = simulation.of(weldCase, false);
     Standing standing = Standing.of(read.caseFile(), asWritten, options.units());
     if (asWritten.soundness().notSound()) {
-      return none(asWritten, unsound(asWritten.soundness()), standing)
+      return none(read, asWritten, unsound(asWritten.soundness()), standing)
           .atLeast(ExitStatus.REQUIREMENT_OPEN);
     }
     Optional<FurnaceSheet> sheet =
@@ -68,12 +69,12 @@ final class SheetCommand implements Callable<Integer> {
             options.units(),
             treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
     if (sheet.isEmpty()) {
-      return none(asWritten, List.of(NOTHING_HARDENS), standing);
+      return none(read, asWritten, List.of(NOTHING_HARDENS), standing);
     }
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
         ? answer(sheet.get(), read.cautions(CAUTION), standing)
-        : none(asWritten, refusedStandard(refusals), standing);
+        : none(read, asWritten, refusedStandard(refusals), standing);
   }
 
   private static List<String> unsound(Soundness soundness) {
@@ -95,13 +96,16 @@ final class SheetCommand implements Callable<Integer> {
     return reasons;
   }
 
-  private static Answer none(SectionProfile profile, List<String> reasons, Standing standing) {
+  private static Answer none(
+      ReadCase read, SectionProfile profile, List<String> reasons, Standing standing) {
     String title = profile.weldCase().title();
     String text = SheetText.none(title, reasons);
-    String json = SheetText.noneJson(title, reasons, profile.soundness(), standing);
+    List<Objection> objections = read.objections();
+    String json = SheetText.noneJson(title, reasons, profile.soundness(), objections, standing);
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
     return new Answer(
-        text + standing.text(), text + standing.brief(), json, files, standing.exitStatus());
+            text + standing.text(), text + standing.brief(), json, files, standing.exitStatus())
+        .against(objections);
   }
 
   /** The furnace shop gets no verdict on the joint: it stands in the answer, not in its files. */

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.choice.FurnaceSheet;
 import afterweld.choice.FurnaceSheet.Expected;
+import afterweld.choice.Objection;
 import afterweld.section.Soundness;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,11 @@ final class SheetText {
 
   /** The same for a program. */
   static String noneJson(
-      String title, List<String> reasons, Soundness soundness, Standing standing) {
+      String title,
+      List<String> reasons,
+      Soundness soundness,
+      List<Objection> objections,
+      Standing standing) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", title);
     root.put("lines", List.of());
@@ -65,6 +70,7 @@ final class SheetText {
     root.put("reasons", reasons);
     root.put("requirement", standing.json());
     root.put("soundness", SoundnessView.json(soundness));
+    root.put("objections", ObjectionList.json(objections));
     return JsonText.of(root);
   }
 
@@ -87,11 +93,7 @@ final class SheetText {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", sheet.title());
     root.put("own_schedule", sheet.ownSchedule());
-    root.put(
-        "lines",
-        sheet.lines().stream()
-            .map(line -> Map.of("what", line.what(), "text", line.text()))
-            .toList());
+    root.put("lines", sheet.lines().stream().map(SheetText::json).toList());
     root.put("expected", sheet.expected().stream().map(SheetText::json).toList());
     root.put("on_hardness", sheet.onHardness());
     root.put("requirement", standing.json());
@@ -99,6 +101,13 @@ final class SheetText {
         .after("treatment", sheet.warnings())
         .addTo(root);
     return JsonText.of(root);
+  }
+
+  private static Map<String, Object> json(FurnaceSheet.Line line) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("what", line.what());
+    json.put("text", line.text());
+    return json;
   }
 
   private static Map<String, Object> json(Expected expected) {

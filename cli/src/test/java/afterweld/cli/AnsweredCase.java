@@ -96,8 +96,7 @@ final class AnsweredCase {
     try (Stream<Path> found = Files.list(into)) {
       for (Path one : found.sorted().toList()) {
         if (!one.toString().endsWith(".png")) {
-          files.put(
-              one.getFileName().toString(), Files.readString(one, StandardCharsets.UTF_8));
+          files.put(one.getFileName().toString(), Files.readString(one, StandardCharsets.UTF_8));
         }
       }
       return files;

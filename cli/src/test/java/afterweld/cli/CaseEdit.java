@@ -92,8 +92,7 @@ final class CaseEdit {
         case "wait" -> done = done.with("natural_age", said.get(1));
         case "solution treat" ->
             after.add(
-                Map.of(
-                    "solution_treat", Map.of("temperature", said.get(1), "soak", said.get(2))));
+                Map.of("solution_treat", Map.of("temperature", said.get(1), "soak", said.get(2))));
         case "quench" ->
             after.add(
                 Map.of(
@@ -136,7 +135,8 @@ final class CaseEdit {
     CaseEdit turned = with("left", full(right, left)).with("right", left);
     if (keys.get("filler") instanceof Map<?, ?> && map("filler").containsKey("from_left")) {
       Map<String, Object> filler = map("filler");
-      double share = Double.parseDouble(filler.get("from_left").toString().replace("%", "").strip());
+      double share =
+          Double.parseDouble(filler.get("from_left").toString().replace("%", "").strip());
       filler.put("from_left", (100 - share) + " %");
       turned = turned.with("filler", filler);
     }

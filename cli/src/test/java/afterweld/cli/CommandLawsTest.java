@@ -222,8 +222,7 @@ class CommandLawsTest {
       COMMANDS.forEach(
           command ->
               assertEquals(ExitStatus.REQUIREMENT_OPEN, run(asked, command).status(), command));
-      assertNotEquals(
-          "the case's own schedule", asked.run("routes").json().get("choice").asText());
+      assertNotEquals("the case's own schedule", asked.run("routes").json().get("choice").asText());
     }
   }
 
@@ -251,8 +250,7 @@ class CommandLawsTest {
     if (!asked.content().turnable()) {
       return;
     }
-    AnsweredCase turned =
-        new AnsweredCase(asked.content().mirrored(), folder.resolve("turned"));
+    AnsweredCase turned = new AnsweredCase(asked.content().mirrored(), folder.resolve("turned"));
     assertEquals(asked.run("profile").status(), turned.run("profile").status());
     JsonNode here = asked.finishedJoint();
     JsonNode there = turned.finishedJoint();
@@ -280,8 +278,7 @@ class CommandLawsTest {
     JsonNode route = route(asked, choice.asText()).orElseThrow();
     List<String> steps = new ArrayList<>();
     route.get("steps").forEach(step -> steps.add(step.asText()));
-    AnsweredCase done =
-        new AnsweredCase(asked.content().following(steps), folder.resolve("done"));
+    AnsweredCase done = new AnsweredCase(asked.content().following(steps), folder.resolve("done"));
     JsonNode joint = done.finishedJoint();
     same(route.get("tensile_MPa"), joint.get("tensile_MPa"), choice + " tensile");
     same(route.get("proof_MPa"), joint.get("proof_MPa"), choice + " proof");

@@ -9,11 +9,13 @@ import java.util.stream.Stream;
 
 /**
  * The cases of which the laws between commands are asked: written ones that once had two answers,
- * and generated ones. The default build takes a few of each, {@code -Plaws} all.
+ * and generated ones. The default build takes a few of each, {@code -Plaws} all, and {@code
+ * -Dafterweld.laws=PATTERN} those whose name the pattern matches whole.
  */
 final class LawCases {
-  private static final boolean ALL = Boolean.getBoolean("afterweld.laws");
-  private static final int GENERATED = ALL ? 300 : Integer.getInteger("afterweld.gen", 4);
+  private static final String ASKED = System.getProperty("afterweld.laws", "few");
+  private static final boolean FEW = ASKED.equals("few");
+  private static final int GENERATED = FEW ? 4 : 300;
   private static final long SEED = 6061;
   private static final List<String> TELLING =
       List.of(
@@ -41,15 +43,15 @@ final class LawCases {
 
   static Stream<Named> all() throws IOException {
     List<Named> all = new ArrayList<>(written());
-    String only = System.getProperty("afterweld.only");
-    if (only != null) {
-      all.removeIf(one -> !one.name().equals(only));
-    } else if (!ALL) {
+    if (FEW) {
       all.removeIf(one -> !TELLING.contains(one.name()));
     }
     int number = 1;
     for (String yaml : GeneratedCases.yaml(GENERATED, SEED)) {
       all.add(new Named("generated " + number++, yaml));
+    }
+    if (!FEW && !ASKED.equals("all")) {
+      all.removeIf(one -> !one.name().matches(ASKED));
     }
     return all.stream();
   }

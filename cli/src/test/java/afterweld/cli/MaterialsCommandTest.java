@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.choice.FillerUse;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -53,6 +54,31 @@ class MaterialsCommandTest {
     assertTrue(out().contains("yield         T6  276 MPa              read    [2]"), out());
     assertTrue(out().contains("[2] Another table"), out());
     out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
+  /** Filler guides of the trade, from memory. */
+  @Test
+  void aFillerIsShownWithWhatItIsTakenFor() {
+    assertEquals(0, run("materials", "4643"));
+    String said = out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("Full heat treatment after welding: first choice for"), said);
+    assertTrue(said.contains("Colour after anodizing: more than 2 % silicon"), said);
+  }
+
+  @Test
+  void aFillerRichInMagnesiumIsKeptFromFurnacesAndWarmth() {
+    List<String> use =
+        FillerUse.of(MaterialLibrary.standard().filler("5356").orElseThrow()).lines();
+    String said = String.join(" ", use);
+    assertTrue(said.contains("Full heat treatment after welding: none"), said);
+    assertTrue(said.contains("not above 65 °C"), said);
+    assertTrue(said.contains("Not for: "), said);
+  }
+
+  @Test
+  void whatIsSoldAsPlateAloneHasNoUseAsAFiller() {
+    assertEquals(0, run("materials", "6061"));
+    assertFalse(out().contains("Use as a filler"), out());
   }
 
   @Test

@@ -68,7 +68,7 @@ record ColourMatch(Verdict verdict, String text) {
         .orElse(new ColourMatch(Verdict.OPEN, "needs an anodized test piece."));
   }
 
-  private static boolean grey(Composition metal) {
+  static boolean grey(Composition metal) {
     return metal.of(Element.SI) > GREY_SILICON;
   }
 

@@ -36,6 +36,11 @@ final class ExpectedHardness {
           "quench-rate",
           "quench-late");
 
+  private static final int AS_WELDED = 1;
+
+  /** Less than this of the hardness no reading tells apart; assumed. */
+  private static final double TELLING_GAIN = 0.1;
+
   private final FurnaceOrder order;
   private final SectionProfile profile;
 
@@ -97,7 +102,7 @@ final class ExpectedHardness {
       String ageing = order.ages() ? ", delay or ageing" : " or delay";
       return "the furnace or the quench missed: temperature, soak" + ageing;
     }
-    return "another temper than named, or an ageing too hot or too long";
+    return "another temper than named, or an ageing missed, too short, too hot or too long";
   }
 
   private String besideMeans() {
@@ -130,6 +135,21 @@ final class ExpectedHardness {
     return station.estimates().get(profile.states().size() - 1);
   }
 
+  /**
+   * The low end of the band; where a part that missed its ageing would read above that, half way
+   * between such a part and the expected reading, since the reading is to find it.
+   */
+  private double recheckUnder(Station station) {
+    double low = atLast(station).low().hardness();
+    if (order.dissolves() || !order.ages()) {
+      return low;
+    }
+    double unaged = station.estimates().get(AS_WELDED).middle().hardness();
+    double aged = atLast(station).middle().hardness();
+    boolean tells = unaged > low && aged > (1 + TELLING_GAIN) * unaged;
+    return tells ? (aged + unaged) / 2 : low;
+  }
+
   private Expected expected(String place, Station station, String softMeans) {
     Estimate estimate = atLast(station);
     double vickers = estimate.middle().hardness();
@@ -138,7 +158,7 @@ final class ExpectedHardness {
     return new Expected(
         place,
         vickers,
-        estimate.low().hardness(),
+        recheckUnder(station),
         HardnessScale.brinell(vickers).value(),
         rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
         softMeans);

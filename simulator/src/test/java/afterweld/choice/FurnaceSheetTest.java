@@ -126,6 +126,17 @@ class FurnaceSheetTest {
   }
 
   @Test
+  void theReadingFindsAPartThatMissedItsAgeing() {
+    FurnaceSheet sheet =
+        sheet(Cases.butt("6061", "T4").then(List.of(age(177, 8, Ramp.BY_FURNACE))));
+    FurnaceSheet.Expected base = sheet.expected().get(0);
+    // 6061-T4, 65 HB typical (Aluminum Association, from memory), is about 75 HV.
+    assertTrue(base.recheckUnder() > 75, base.toString());
+    assertTrue(base.recheckUnder() < base.vickers(), base.toString());
+    assertTrue(base.softMeans().contains("missed"), base.softMeans());
+  }
+
+  @Test
   void coolingInAirIsNoImmersion() {
     // 6063 hardens from 1 °C/s on: moving air is enough for thin sections (common practice).
     Quench air = new Quench(QuenchMedium.FORCED_AIR, 298.15, 7);

@@ -39,7 +39,10 @@ final class Classroom {
   Map<String, Object> saved(JsonNode request) {
     JsonNode tree = part(request, "case");
     CaseFile asked = cases.read(tree);
-    return Map.of("title", asked.weld().title(), "text", cases.text(tree));
+    Map<String, Object> answer = new LinkedHashMap<>();
+    answer.put("title", asked.weld().title());
+    answer.put("text", cases.text(tree));
+    return answer;
   }
 
   /** A case file's text as a case for the page. */
