@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
+import afterweld.choice.Objection;
 import afterweld.section.Soundness;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
@@ -22,10 +23,12 @@ final class AgeingJson {
       AgeingStudy study,
       JointAgeing joint,
       List<String> cautions,
-      Soundness soundness) {
+      Soundness soundness,
+      List<Objection> objections) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("soundness", SoundnessView.json(soundness));
+    root.put("objections", ObjectionList.json(objections));
     root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());
     root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());

@@ -21,7 +21,8 @@ import java.util.stream.Stream;
  *
  * @param side left or right, or each where both are alike
  * @param anyLoss where the base zone begins, m; the end of the leg if it is softened throughout
- * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is
+ * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is, 0
+ *     where it is never less
  * @param code half width that the code counts, m; empty if none is known for this weld
  */
 public record SoftenedReach(String side, double anyLoss, double dip, OptionalDouble code) {
@@ -97,16 +98,26 @@ public record SoftenedReach(String side, double anyLoss, double dip, OptionalDou
 
   /** What to make of it, for people. */
   public String sentence() {
-    String computed =
-        "Softened as welded, "
-            + side
-            + " side, from the weld centre: hardness is back at 90 % of the base at "
-            + BothUnits.length(dip)
-            + ", where a hardness traverse shows the end of the dip; the zones with"
-            + " over 2 % less yield end at "
-            + BothUnits.length(anyLoss)
-            + ".";
+    String computed = (dip > 0 ? softened() : changed()) + ".";
     return code.isEmpty() ? computed : computed + besideTheCode(code.getAsDouble());
+  }
+
+  private String softened() {
+    return "Softened as welded, "
+        + side
+        + " side, from the weld centre: hardness is back at 90 % of the base at "
+        + BothUnits.length(dip)
+        + ", where a hardness traverse shows the end of the dip; the last metal that the weld changed"
+        + " ends at "
+        + BothUnits.length(anyLoss);
+  }
+
+  private String changed() {
+    return "Changed by the weld, "
+        + side
+        + " side, from the weld centre, to "
+        + BothUnits.length(anyLoss)
+        + "; nowhere is the hardness under 90 % of the base, so a hardness traverse shows no dip";
   }
 
   private String besideTheCode(double width) {

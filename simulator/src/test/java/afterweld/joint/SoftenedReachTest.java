@@ -46,4 +46,14 @@ class SoftenedReachTest {
     assertTrue(alone.code().isEmpty());
     assertEquals(alone.anyLoss(), alone.design());
   }
+
+  /** T4 plate hardly softens: its joints fail at 85 % of the base and more (common practice). */
+  @Test
+  void whatHasNoDipIsNotCalledSoftened() {
+    SectionProfile naturallyAged = SectionSimulation.runThin(Cases.butt("6061", "T4").weldCase());
+    SoftenedReach reach = SoftenedReach.of(naturallyAged, List.of()).get(0);
+    assertEquals(0, reach.dip());
+    assertTrue(reach.sentence().startsWith("Changed by the weld"), reach.sentence());
+    assertTrue(reach.sentence().contains("no dip"), reach.sentence());
+  }
 }
