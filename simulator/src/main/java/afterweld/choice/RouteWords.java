@@ -16,6 +16,10 @@ final class RouteWords {
   /** From this share of the weights on a route counts as first in all of them. */
   private static final double ALWAYS = 0.995;
 
+  private static final String SOFTENS_FURTHER =
+      "Weaker than left alone: ageing softens the metal where the joint fails still further, since"
+          + " the weld has overaged or annealed it already.";
+
   private static final double NOTICED = 0.995;
 
   private RouteWords() {}
@@ -70,14 +74,17 @@ final class RouteWords {
     double alone = leftAlone.joint().tensile().orElse(Double.NaN);
     double tensile = route.joint().tensile().orElse(Double.NaN);
     boolean weaker = AgedOnly.is(route.treatment()) && tensile < NOTICED * alone;
-    return weaker && route.rest() < leftAlone.rest()
-        ? List.of(
-            "Weaker than left alone, since it is aged "
+    if (!weaker) {
+      return List.of();
+    }
+    return List.of(
+        route.rest() < leftAlone.rest()
+            ? "Weaker than left alone, since it is aged "
                 + TimeWords.of(route.rest())
                 + " after welding and the weld left alone has "
                 + TimeWords.of(leftAlone.rest())
-                + " to age at room temperature.")
-        : List.of();
+                + " to age at room temperature."
+            : SOFTENS_FURTHER);
   }
 
   /** Why no route is weighed against another where no strength is asked. */

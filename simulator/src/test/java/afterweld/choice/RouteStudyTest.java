@@ -56,6 +56,10 @@ class RouteStudyTest {
     double fromT4 = strength(study, RouteKind.T4_AGE);
     double full = strength(study, RouteKind.T6_FULL);
     assertTrue(aged < 1.15 * welded, "ageing alone: " + aged / welded);
+    assertEquals(
+        aged < 0.995 * welded,
+        route(study, RouteKind.AGE).reasons().stream().anyMatch(why -> why.startsWith("Weaker")),
+        "says why it is weaker");
     assertTrue(fromT4 > 1.1 * welded && full > fromT4);
     assertEquals(full, strength(study, RouteKind.ANNEALED_FULL), 0.02 * full);
   }
