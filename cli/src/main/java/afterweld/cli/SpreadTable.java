@@ -135,7 +135,7 @@ final class SpreadTable {
   }
 
   private String values() {
-    TextTable table = new TextTable("below this are", " 5 %", " half", " 95 %", "");
+    TextTable table = new TextTable("of 100 joints below it", " 5", " 50", " 95", "");
     String stress = units.stressUnit();
     row(table, "tensile strength", study.total().tensile(), OutputQuantity.TENSILE, stress);
     row(table, "  inputs only", study.process().tensile(), OutputQuantity.TENSILE, "");
@@ -234,7 +234,7 @@ final class SpreadTable {
     if (view.firstOrder().isEmpty()) {
       return Paragraph.of(title + ": the " + view.target() + " hardly varies; nothing to rank.");
     }
-    TextTable table = new TextTable(title, " part", " +-");
+    TextTable table = new TextTable(title, " part", " ±");
     for (Influence one : view.firstOrder()) {
       table.row(one.input(), figure(Math.max(0, one.index())), figure(one.error()));
     }
@@ -250,7 +250,7 @@ final class SpreadTable {
     return "Part: how much of the ups and downs of the "
         + study.total().target()
         + " an input makes alone; all of it is 1. Two inputs are only as different as they seem where"
-        + " their parts lie more than three times +- apart.";
+        + " their parts lie more than three times ± apart.";
   }
 
   /** The answer only. */

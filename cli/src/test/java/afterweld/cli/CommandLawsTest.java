@@ -218,11 +218,18 @@ class CommandLawsTest {
     return softest;
   }
 
-  /** What stands against the treatment as written stands in every command, and in no best place. */
+  /**
+   * What stands against the case as written stands in every command, and in no best place. A sheet
+   * of the standard treatment names what stands against that.
+   */
   private static void objectionsEverywhere(AnsweredCase asked) {
     JsonNode objections = asked.run("profile").json().get("objections");
     for (String command : COMMANDS) {
-      assertEquals(objections, run(asked, command).json().get("objections"), command);
+      JsonNode json = run(asked, command).json();
+      boolean ofTheStandard = !json.path("own_schedule").asBoolean(true);
+      if (!ofTheStandard) {
+        assertEquals(objections, json.get("objections"), command);
+      }
     }
     boolean objected = objections.toString().contains("objected");
     if (objected) {

@@ -79,7 +79,7 @@ final class FurnaceObjections {
         .map(
             side ->
                 objected(
-                    "Ordered solution treatment at "
+                    "Solution treatment at "
                         + BothUnits.temperature(treat.temperature())
                         + " is well under the usual "
                         + BothUnits.temperature(usualSolution(side))
@@ -107,7 +107,7 @@ final class FurnaceObjections {
         .map(
             least ->
                 objected(
-                    "Ordered soak of "
+                    "A soak of "
                         + FurnaceWords.time(treat.soak())
                         + " is too short: at least "
                         + least.text()
@@ -119,7 +119,7 @@ final class FurnaceObjections {
     return longest.isPresent() && treat.soak() > longest.getAsDouble() + HAIR
         ? Optional.of(
             noted(
-                "Ordered soak of "
+                "A soak of "
                     + FurnaceWords.time(treat.soak())
                     + " is longer than the usual "
                     + FurnaceWords.time(longest.getAsDouble())
@@ -144,7 +144,7 @@ final class FurnaceObjections {
         .map(
             longest ->
                 objected(
-                    "Ordered quench delay of "
+                    "A quench delay of "
                         + FurnaceWords.time(quench.delay())
                         + " is too long: at most "
                         + longest.text()
@@ -170,7 +170,7 @@ final class FurnaceObjections {
         .map(
             usual ->
                 objected(
-                    "Ordered water of "
+                    "Water of "
                         + BothUnits.temperature(quench.temperature())
                         + " is outside the usual: "
                         + usual.text()
@@ -196,7 +196,7 @@ final class FurnaceObjections {
     }
     return Optional.of(
         objected(
-            "Ordered quench cools "
+            "The quench cools "
                 + BothUnits.length(side.thickness())
                 + " of "
                 + side.alloy().name()
@@ -246,7 +246,7 @@ final class FurnaceObjections {
 
   private static Objection outside(Age age) {
     String text =
-        "Ordered ageing at "
+        "Ageing at "
             + BothUnits.temperature(age.temperature())
             + " is outside the usual "
             + BothUnits.temperature(COOL_AGE)
@@ -273,7 +273,7 @@ final class FurnaceObjections {
   }
 
   private static String held(Age age) {
-    return "Ordered ageing of "
+    return "Ageing of "
         + FurnaceWords.time(age.time())
         + " at "
         + BothUnits.temperature(age.temperature());

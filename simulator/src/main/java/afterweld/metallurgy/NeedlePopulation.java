@@ -3,6 +3,8 @@ package afterweld.metallurgy;
 import static afterweld.metallurgy.PrecipitationParameters.NEEDLE_SURFACE_ENERGY;
 import static afterweld.metallurgy.SoluteBudget.PURE_PRECIPITATE;
 
+import java.util.Arrays;
+
 /**
  * The hardening needles (β″) while a history is followed: number per volume in each class of size.
  *
@@ -30,6 +32,12 @@ final class NeedlePopulation {
   private static final double LARGEST_EXPONENT = 40;
   private static final double LARGEST_SHARE = 0.45;
 
+  /**
+   * Needles in a class, 1/m³, that count as none at either end of the distribution: of the 1e20 and
+   * more that harden, less than a double can tell.
+   */
+  private static final double NONE = 1e3;
+
   private final NeedleClasses classes;
   private final double[] solubility;
   private double[] number;
@@ -37,6 +45,13 @@ final class NeedlePopulation {
   private final double[] before;
   private final double[] unsharpened;
   private double solubilityTemperature = Double.NaN;
+  private double flat;
+  private double capillaryLength;
+
+  /** The first and the last class that holds needles; the first above the last if none does. */
+  private int low;
+
+  private int high;
 
   NeedlePopulation(NeedleClasses classes, double[] number) {
     this.classes = classes;
@@ -45,6 +60,18 @@ final class NeedlePopulation {
     before = new double[number.length];
     unsharpened = new double[number.length];
     solubility = new double[number.length];
+    findEnds();
+  }
+
+  private void findEnds() {
+    low = 0;
+    high = number.length - 1;
+    while (high >= 0 && number[high] < NONE) {
+      number[high--] = 0;
+    }
+    while (low <= high && number[low] < NONE) {
+      number[low++] = 0;
+    }
   }
 
   /** Number per volume in each class, 1/m³. */
@@ -55,8 +82,8 @@ final class NeedlePopulation {
   /** All needles, 1/m³. */
   double total() {
     double sum = 0;
-    for (double n : number) {
-      sum += n;
+    for (int i = low; i <= high; i++) {
+      sum += number[i];
     }
     return sum;
   }
@@ -78,6 +105,7 @@ final class NeedlePopulation {
   /** Takes a step back. */
   void restore() {
     System.arraycopy(before, 0, number, 0, number.length);
+    findEnds();
   }
 
   /** Adds new needles. */
@@ -85,26 +113,34 @@ final class NeedlePopulation {
     for (int i = nuclei.first(); i <= nuclei.last(); i++) {
       number[i] += nuclei.number() * nuclei.share(i);
     }
+    findEnds();
   }
 
-  /** Concentration at the interface of every class at so many kelvin. */
+  /** Takes the step's temperature, K. */
   void setTemperature(double temperature) {
     if (temperature == solubilityTemperature) {
       return;
     }
-    double flat = Math.exp(Solvus.lnNeedles(temperature));
-    double length = Solvus.capillaryLength(NEEDLE_SURFACE_ENERGY.value(), temperature);
-    for (int i = 0; i < solubility.length; i++) {
-      solubility[i] = flat * Math.exp(Math.min(LARGEST_EXPONENT, length / classes.radius[i]));
-    }
+    flat = Math.exp(Solvus.lnNeedles(temperature));
+    capillaryLength = Solvus.capillaryLength(NEEDLE_SURFACE_ENERGY.value(), temperature);
+    Arrays.fill(solubility, Double.NaN);
     solubilityTemperature = temperature;
+  }
+
+  /** Concentration at the interface of a class, worked out when it is first asked for. */
+  private double solubility(int i) {
+    if (Double.isNaN(solubility[i])) {
+      double exponent = Math.min(LARGEST_EXPONENT, capillaryLength / classes.radius[i]);
+      solubility[i] = flat * Math.exp(exponent);
+    }
+    return solubility[i];
   }
 
   /** Undoes the spreading that the coming transport will add, at the concentration before it. */
   void sharpen(double growth, double c) {
     System.arraycopy(number, 0, unsharpened, 0, number.length);
-    for (int i = 1; i < number.length - 1; i++) {
-      double drive = c - solubility[i];
+    for (int i = Math.max(1, low); i <= Math.min(high, number.length - 2); i++) {
+      double drive = c - solubility(i);
       if (drive > 0) {
         sharpen(i, i + 1, i - 1, growth * classes.upwards[i] * drive);
       } else {
@@ -133,15 +169,16 @@ final class NeedlePopulation {
    * numbers count only after {@link #accept}.
    */
   double afterTransport(double growth, double c) {
+    Arrays.fill(moved, 0);
     int firstGrowing = firstGrowing(c);
     double volume = shrink(growth, c, firstGrowing) + grow(growth, c, firstGrowing);
     return SPHERE * PURE_PRECIPITATE * volume;
   }
 
-  /** The interface concentration falls with the radius: all classes from here on grow. */
+  /** The interface concentration falls with the radius: all needles from this class on grow. */
   private int firstGrowing(double c) {
-    int i = 0;
-    while (i < solubility.length && solubility[i] >= c) {
+    int i = low;
+    while (i <= high && solubility(i) >= c) {
       i++;
     }
     return i;
@@ -149,13 +186,13 @@ final class NeedlePopulation {
 
   /*
    * The quotient is formed on its own: it does not wait for the class before, so that the divisions
-   * of neighbouring classes overlap.
+   * of neighbouring classes overlap. Beyond the ends it goes on as long as needles flow out.
    */
   private double shrink(double growth, double c, int firstGrowing) {
     double inflow = 0;
     double volume = 0;
-    for (int i = firstGrowing - 1; i >= 0; i--) {
-      double rate = growth * classes.downwards[i] * (solubility[i] - c);
+    for (int i = firstGrowing - 1; i >= 0 && (i >= low || inflow >= NONE); i--) {
+      double rate = growth * classes.downwards[i] * (solubility(i) - c);
       double left = (number[i] + inflow) * (1 / (1 + rate));
       moved[i] = left;
       inflow = rate * left;
@@ -167,8 +204,8 @@ final class NeedlePopulation {
   private double grow(double growth, double c, int firstGrowing) {
     double inflow = 0;
     double volume = 0;
-    for (int i = firstGrowing; i < moved.length; i++) {
-      double rate = growth * classes.upwards[i] * (c - solubility[i]);
+    for (int i = firstGrowing; i < moved.length && (i <= high || inflow >= NONE); i++) {
+      double rate = growth * classes.upwards[i] * (c - solubility(i));
       double left = (number[i] + inflow) * (1 / (1 + rate));
       moved[i] = left;
       inflow = rate * left;
@@ -182,13 +219,14 @@ final class NeedlePopulation {
     double[] old = number;
     number = moved;
     moved = old;
+    findEnds();
   }
 
   /** Formula units that changed place between needles and matrix in the step, both ways added. */
   double grossExchange(double growth, double c) {
     double sum = 0;
-    for (int i = 0; i < number.length; i++) {
-      double change = growth * classes.radius[i] * Math.abs(c - solubility[i]);
+    for (int i = low; i <= high; i++) {
+      double change = growth * classes.radius[i] * Math.abs(c - solubility(i));
       sum += Math.min(change, classes.cube[i]) * number[i];
     }
     return SPHERE * PURE_PRECIPITATE * sum;
@@ -197,7 +235,7 @@ final class NeedlePopulation {
   /** Needles that shrank through the dissolving radius in the step, 1/m³. */
   double dissolved(double growth, double c) {
     int i = classes.dissolving;
-    double rate = growth * classes.downwards[i] * (solubility[i] - c);
+    double rate = growth * classes.downwards[i] * (solubility(i) - c);
     return Math.max(0, rate * number[i]);
   }
 }

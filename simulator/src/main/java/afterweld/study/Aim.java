@@ -84,7 +84,7 @@ public record Aim(List<Goal> goals) {
 
   /** Its name, for sentences and axes. */
   public String name() {
-    return single() ? goals.get(0).strength().label : "least share of what is asked";
+    return single() ? goals.get(0).strength().label : "lowest strength over what is asked";
   }
 
   /** What it is shown in. */

@@ -12,13 +12,16 @@ import java.util.stream.IntStream;
  *
  * @param predicted tensile strength of the joint as written, Pa
  * @param middle half of the joints are weaker, Pa
- * @param pulls the groups that move it the same way, strongest first; empty where it hardly moves
+ * @param pulls the groups that alone move it a good part of the way, strongest first; empty where it
+ *     hardly moves or none does
  */
 public record MedianShift(double predicted, double middle, List<Pull> pulls) {
   /** A shift under this share is none. */
   public static final double NOTICED = 0.02;
 
+  /** Part of the way that a group must move the middle by itself to be named; assumed. */
   private static final double WORTH_NAMING = 0.25;
+
   private static final int DRAWS = 9;
 
   /** Copies the list. */
@@ -66,10 +69,10 @@ public record MedianShift(double predicted, double middle, List<Pull> pulls) {
   }
 
   private static List<Pull> strongest(List<Pull> all, MedianShift bare) {
-    double sign = Math.signum(bare.middle - bare.predicted);
-    double most = all.stream().mapToDouble(pull -> sign * pull.shift()).max().orElse(0);
+    double shift = bare.middle - bare.predicted;
+    double sign = Math.signum(shift);
     return all.stream()
-        .filter(pull -> sign * pull.shift() > WORTH_NAMING * most)
+        .filter(pull -> sign * pull.shift() > WORTH_NAMING * Math.abs(shift))
         .sorted(Comparator.comparingDouble((Pull pull) -> sign * pull.shift()).reversed())
         .toList();
   }
