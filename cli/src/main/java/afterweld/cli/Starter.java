@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import afterweld.casefile.Choices;
+import afterweld.section.UnitSystem;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -21,15 +22,19 @@ record Starter(String name, String purpose) {
           new Starter("casting-repair", "a cavity ground out, filled and heat treated again"),
           new Starter("strip", "thin work-hardened sheet, left as welded, with a bend"));
 
-  /** The text of the case. */
-  byte[] content() {
-    try (InputStream in = Starter.class.getResourceAsStream("starters/" + name + ".yaml")) {
+  /**
+   * The text of the case. Each system has its own, in the sizes its shops buy and set: half an inch
+   * is not 12 mm.
+   */
+  byte[] content(UnitSystem units) {
+    String file = name + (units == UnitSystem.US ? "-us" : "") + ".yaml";
+    try (InputStream in = Starter.class.getResourceAsStream("starters/" + file)) {
       if (in == null) {
-        throw new IllegalStateException("starter " + name + " is missing from the class path");
+        throw new IllegalStateException("starter " + file + " is missing from the class path");
       }
       return in.readAllBytes();
     } catch (IOException e) {
-      throw new UncheckedIOException("starter " + name + " cannot be read", e);
+      throw new UncheckedIOException("starter " + file + " cannot be read", e);
     }
   }
 

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.section.UnitSystem;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Writes a commented case to begin from, and never over a file that is there. */
@@ -22,7 +24,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "  afterweld starter",
       "  afterweld starter butt-plate",
-      "  afterweld starter strip jobs/cover.yaml"
+      "  afterweld starter strip jobs/cover.yaml",
+      "  afterweld starter casting-repair --units us"
     })
 final class StarterCommand implements Callable<Integer> {
   private final Streams streams;
@@ -41,6 +44,8 @@ final class StarterCommand implements Callable<Integer> {
       description = "File to write; by default NAME.yaml here. A file that exists is left alone.")
   private Optional<Path> file = Optional.empty();
 
+  @Mixin private UnitsOption unitsOption;
+
   StarterCommand(Streams streams) {
     this.streams = streams;
   }
@@ -53,10 +58,10 @@ final class StarterCommand implements Callable<Integer> {
     }
     Starter starter = Starter.named(name.get());
     Path target = file.orElse(Path.of(starter.name() + ".yaml"));
-    write(target, starter.content());
-    streams
-        .out()
-        .print(Paragraph.of("Written to " + target + ". Next: afterweld profile " + target));
+    UnitSystem units = unitsOption.units();
+    write(target, starter.content(units));
+    String next = "afterweld profile " + target + (units == UnitSystem.US ? " --units us" : "");
+    streams.out().print(Paragraph.of("Written to " + target + ". Next: " + next));
     return ExitStatus.DONE;
   }
 
@@ -66,7 +71,11 @@ final class StarterCommand implements Callable<Integer> {
     streams.out().print(table.text());
     streams
         .out()
-        .print("\n" + Paragraph.of("'afterweld starter NAME' writes NAME.yaml to begin from."));
+        .print(
+            "\n"
+                + Paragraph.of(
+                    "'afterweld starter NAME' writes NAME.yaml to begin from; with '--units us' in"
+                        + " inches, °F and ksi."));
   }
 
   private static void write(Path target, byte[] content) {

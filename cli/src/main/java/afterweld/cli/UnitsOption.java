@@ -15,7 +15,8 @@ final class UnitsOption {
       defaultValue = "metric",
       converter = Reader.class,
       completionCandidates = Names.class,
-      description = "Units of tables, CSV and charts: mm, °C, MPa (the default) or in, °F, ksi.")
+      description =
+          "Units of tables, CSV, charts and starters: mm, °C, MPa (the default) or in, °F, ksi.")
   private UnitSystem units = UnitSystem.METRIC;
 
   UnitSystem units() {
