@@ -81,8 +81,9 @@ final class FillerTable {
     return comparison.ownTreatment()
         ? "Strengths as welded / after the case's own heat treatment; the weaker base that hardens"
             + " then has "
-            + stress(comparison.baseTreated())
-            + " yield."
+            + (Double.isFinite(comparison.baseTreated())
+                ? stress(comparison.baseTreated()) + " yield."
+                : "a yield that is not predicted.")
         : "The case names no heat treatment: fillers are chosen as welded (base "
             + stress(comparison.baseWelded())
             + " yield). After the stroke, for information: after the standard treatment of the"

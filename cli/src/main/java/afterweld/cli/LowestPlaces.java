@@ -61,9 +61,14 @@ final class LowestPlaces {
         + unpredicted(lowest.state());
   }
 
+  /** With the band of the lowest value of the line where this is the lowest. */
   private String band(LowestPlace place, OutputQuantity quantity) {
-    Estimate shown = place.quantity() == quantity ? place.lowestBand() : place.estimate();
-    return Quantities.withBand(quantity, units, shown);
+    Estimate estimate =
+        LowestPlace.of(profile, place.state(), quantity)
+            .filter(lowest -> shown(lowest, quantity).equals(shown(place, quantity)))
+            .map(LowestPlace::lowestBand)
+            .orElse(place.estimate());
+    return Quantities.withBand(quantity, units, estimate);
   }
 
   private static String share(LowestPlace lowest) {

@@ -6,6 +6,7 @@ import static afterweld.casefile.Dimension.SHARE;
 import afterweld.material.Alloy;
 import afterweld.section.FillerChoice;
 import afterweld.section.Preparation;
+import afterweld.section.UsualDilution;
 import afterweld.thermal.Pass;
 import java.util.List;
 import java.util.Locale;

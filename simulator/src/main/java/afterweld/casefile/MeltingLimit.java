@@ -1,10 +1,13 @@
 package afterweld.casefile;
 
+import afterweld.choice.FillerPurpose;
+import afterweld.choice.UsualFillers;
 import afterweld.material.Composition;
 import afterweld.section.BothUnits;
 import afterweld.section.FillerChoice;
 import afterweld.section.FurnaceMargin;
 import afterweld.section.WeldPool;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,8 +17,17 @@ import java.util.Optional;
  *
  * @param solidus lowest solidus, K; NaN if nothing is known
  * @param metal which metal has it, as a message says it
+ * @param suitable fillers that the guides take for a full treatment of the pair; empty where a base
+ *     sets the limit or the case has one of them
  */
-record MeltingLimit(double solidus, String metal) {
+record MeltingLimit(double solidus, String metal, List<String> suitable) {
+  private static final int NAMED = 3;
+
+  /** Copies the list. */
+  MeltingLimit {
+    suitable = List.copyOf(suitable);
+  }
+
   /** The limit of a joint as far as it is known. */
   static MeltingLimit of(Plates plates, Optional<FillerChoice> filler) {
     double base = plates.lowestSolidus();
@@ -25,8 +37,22 @@ record MeltingLimit(double solidus, String metal) {
             .map(metal -> WeldPool.eutectic(metal).orElse(base))
             .orElse(Double.NaN);
     return deposit < base
-        ? new MeltingLimit(deposit, "the weld metal as deposited")
-        : new MeltingLimit(base, "the base metal");
+        ? new MeltingLimit(deposit, "the weld metal as deposited", suitable(plates, filler))
+        : new MeltingLimit(base, "the base metal", List.of());
+  }
+
+  private static List<String> suitable(Plates plates, Optional<FillerChoice> filler) {
+    List<String> suitable =
+        plates.left().alloy().isPresent() && plates.right().alloy().isPresent()
+            ? UsualFillers.of(plates.left().alloy().get(), plates.right().alloy().get())
+                .suitable(FillerPurpose.TREATED)
+            : List.of();
+    boolean has =
+        filler
+            .flatMap(FillerChoice::alloy)
+            .filter(own -> suitable.contains(own.name()))
+            .isPresent();
+    return has ? List.of() : suitable.subList(0, Math.min(NAMED, suitable.size()));
   }
 
   /** The highest set temperature, K. */
@@ -45,7 +71,10 @@ record MeltingLimit(double solidus, String metal) {
         + ", less "
         + BothUnits.difference(FurnaceMargin.TOLERANCE)
         + " for the furnace and a margin of "
-        + BothUnits.difference(FurnaceMargin.MARGIN);
+        + BothUnits.difference(FurnaceMargin.MARGIN)
+        + (suitable.isEmpty()
+            ? ""
+            : "; for a full treatment of this pair take " + String.join(" or ", suitable));
   }
 
   private static Optional<Composition> weldMetal(Plates plates, FillerChoice choice) {

@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 /**
  * Whether the weld matches its bases in colour after anodizing. Metal with more than about 2 %
  * silicon goes grey to black (common practice): so does a casting, which nothing matches, and weld
- * metal at its dilution. Otherwise by the filler guides of the trade, the poorer of the two sides;
+ * metal at its dilution. Otherwise by the filler guides of the trade, the poorer of the two sides,
+ * and never better than the filler that the guides choose first for the colour of the pair;
  * where they have no word a test piece decides.
  *
  * @param verdict met, open or not met
@@ -61,6 +62,15 @@ record ColourMatch(Verdict verdict, String text) {
       return new ColourMatch(
           Verdict.NOT_MET, "weld metal with more than 2 % silicon goes grey to black.");
     }
+    ColourMatch own = byGuides(left, right, filler);
+    return FillerPair.of(left.name(), right.name())
+        .flatMap(FillerPair::anodized)
+        .map(first -> byGuides(left, right, first))
+        .filter(first -> first.verdict().compareTo(own.verdict()) > 0)
+        .orElse(own);
+  }
+
+  private static ColourMatch byGuides(BaseMetal left, BaseMetal right, String filler) {
     return Stream.of(left, right)
         .flatMap(side -> guide(side, filler).stream())
         .max(Comparator.comparing(AnodizedMatch::ordinal))

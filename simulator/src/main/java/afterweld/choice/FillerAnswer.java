@@ -140,12 +140,6 @@ public final class FillerAnswer {
         .pair()
         .filter(pair -> pair.not().isEmpty() && !pair.why().isEmpty())
         .filter(pair -> !comparison.purpose().equals(FillerPurpose.WELDED))
-        .map(
-            pair ->
-                "The filler guides on this pair: not "
-                    + String.join(" or ", pair.not()).replace("none", "without filler")
-                    + " ("
-                    + pair.why()
-                    + ").");
+        .map(pair -> "The filler guides on this pair: " + pair.why() + ".");
   }
 }

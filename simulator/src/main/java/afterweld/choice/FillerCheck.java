@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.material.MaterialLibrary;
 import afterweld.choice.Objection.Subject;
 import afterweld.material.Composition;
 import afterweld.section.CrackTendency;
@@ -63,8 +64,21 @@ final class FillerCheck {
             + ", "
             + purpose.label()
             + ". ";
-    String text = head + String.join(" ", against) + instead(usual.suitable(purpose));
+    String text = head + String.join(" ", against) + instead(offered(weld, usual.suitable(purpose)));
     return Optional.of(new Objection(Objection.Severity.OBJECTED, Subject.FILLER, text));
+  }
+
+  /** Those that would not crack at the dilution of this joint; all of them where each would. */
+  private static List<String> offered(WeldCase weld, List<String> suitable) {
+    List<String> without =
+        suitable.stream().filter(name -> crack(weld, name) != CrackTendency.HIGH).toList();
+    return without.isEmpty() ? suitable : without;
+  }
+
+  private static CrackTendency crack(WeldCase weld, String name) {
+    Composition filler = FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
+    Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
+    return CrackTendency.of(plate.mixedWith(filler, FillerComparison.dilution(weld).dilution()));
   }
 
   private static String instead(List<String> suitable) {

@@ -7,6 +7,7 @@ import afterweld.section.FillerChoice;
 import afterweld.section.PoolMetals;
 import afterweld.section.Side;
 import afterweld.section.SiliconOnMagnesium;
+import afterweld.section.UsualDilution;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.WeldPool;
@@ -50,8 +51,6 @@ public record FillerComparison(
     double baseTreated,
     FillerChoice choice,
     List<String> bestOverBand) {
-  private static final double DILUTION_WITHOUT_FILLER = 0.40;
-  private static final double DILUTION_BAND = 0.15;
 
   /** Copies the lists. */
   public FillerComparison {
@@ -79,7 +78,7 @@ public record FillerComparison(
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps = own ? weldCase.afterWeld() : standard(weldCase);
     FillerPurpose purpose = FillerPurpose.of(weldCase, requirement);
-    FillerChoice choice = compared(weldCase.filler());
+    FillerChoice choice = dilution(weldCase);
     UsualFillers usual = UsualFillers.of(weldCase);
     WeldMetalTrial trial = WeldMetalTrial.of(weldCase.withAfterWeld(steps));
     List<Side> sides = List.of(weldCase.left(), weldCase.right());
@@ -128,17 +127,20 @@ public record FillerComparison(
         .thenComparing(FillerOption::filler);
   }
 
-  /** The dilution fillers are compared at: a case without filler says nothing about it. */
-  private static FillerChoice compared(FillerChoice choice) {
-    return choice.alloy().isPresent()
-        ? choice
-        : new FillerChoice(
-            Optional.empty(),
-            DILUTION_WITHOUT_FILLER,
-            DILUTION_WITHOUT_FILLER - DILUTION_BAND,
-            DILUTION_WITHOUT_FILLER + DILUTION_BAND,
-            false,
-            choice.fromLeft());
+  /** The filler of a case; where it has none, any filler at the dilution that its joint makes. */
+  static FillerChoice dilution(WeldCase weldCase) {
+    FillerChoice choice = weldCase.filler();
+    if (choice.alloy().isPresent()) {
+      return choice;
+    }
+    double usual = UsualDilution.of(weldCase.preparation(), weldCase.passes());
+    return new FillerChoice(
+        Optional.empty(),
+        usual,
+        Math.max(0, usual - UsualDilution.BAND),
+        Math.min(1, usual + UsualDilution.BAND),
+        false,
+        choice.fromLeft());
   }
 
   /** Fillers that may be called the strongest: those whose strength is the model's own. */

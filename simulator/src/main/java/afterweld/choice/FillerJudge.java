@@ -208,6 +208,9 @@ final class FillerJudge {
           : "It takes part in no full treatment.";
     }
     double share = shown(metal).treated().yield() / joint.baseTreated;
+    if (Double.isNaN(share)) {
+      return "What it becomes in this furnace is not predicted.";
+    }
     return (joint.weld.afterWeld().isEmpty()
             ? "Were it fully treated, it would reach "
             : "Reaches ")

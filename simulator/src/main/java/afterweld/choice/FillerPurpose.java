@@ -19,7 +19,7 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
   public static final FillerPurpose WELDED = new FillerPurpose(Heat.WELDED, false, false);
 
   /** Fully treated, and nothing else asked. */
-  static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
+  public static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
 
   /** What happens to a weld afterwards. */
   public enum Heat {

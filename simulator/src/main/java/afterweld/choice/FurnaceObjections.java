@@ -220,8 +220,8 @@ final class FurnaceObjections {
         FurnaceWords.time(age.time())
             + " at "
             + BothUnits.temperature(age.temperature())
-            + " on aged metal is taken as the bake of a coating, not as an ageing: it does not bring"
-            + " back what the weld took, and the base keeps its temper.");
+            + " on aged metal is taken as the bake of a coating, not as an ageing: the base keeps its"
+            + " temper, and little of what the weld took comes back.");
   }
 
   private Stream<Objection> ageing(Age age, Side side) {

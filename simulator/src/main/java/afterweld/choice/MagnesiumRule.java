@@ -1,5 +1,8 @@
 package afterweld.choice;
 
+import java.util.stream.Stream;
+import java.util.Set;
+import java.util.LinkedHashSet;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.section.FillerChoice;
@@ -36,8 +39,8 @@ final class MagnesiumRule {
 
   /** Why rich metal is kept cool. */
   static final String NOT_WARM =
-      "More than 3 % Mg in the joint: not for service above 65 °C, 150 °F (some guides draw the line"
-          + " at 5 %).";
+      "More than 3 % Mg in a base or the filler: not for service above 65 °C, 150 °F (some guides"
+          + " draw the line at 5 %).";
 
   /** Why a rich filler is kept out of ageing. */
   static final String NOT_AGED =
@@ -67,13 +70,21 @@ final class MagnesiumRule {
     return metal.of(Element.MG) > MOST;
   }
 
-  /** Whether a base, the filler or the weld metal of a joint is rich. */
-  static boolean anyRich(SectionProfile profile) {
+  /** The rich metals of a joint, named: its bases, its filler, its weld metal. */
+  static List<String> richOf(SectionProfile profile) {
     WeldCase weld = profile.weldCase();
-    return rich(weld.filler())
-        || rich(weld.left().composition())
-        || rich(weld.right().composition())
-        || rich(profile.weldMetal().composition());
+    Set<String> names = new LinkedHashSet<>();
+    Stream.of(weld.left(), weld.right())
+        .filter(side -> rich(side.composition()))
+        .forEach(side -> names.add(side.alloy().name()));
+    weld.filler()
+        .alloy()
+        .filter(alloy -> rich(alloy.composition()))
+        .ifPresent(alloy -> names.add("the filler " + alloy.name()));
+    if (rich(profile.weldMetal().composition())) {
+      names.add("the weld metal");
+    }
+    return List.copyOf(names);
   }
 
   static boolean rich(FillerChoice filler) {

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * strengths asked: they share one error of the model. Service temperature ({@link ServiceRule}) and
  * colour ({@link ColourMatch}) can only make the verdict worse. A weld that is not sound meets
  * nothing, not even a case that requires nothing. Nothing is claimed of the strengths while
- * something stands against the case ({@link CaseObjections}).
+ * something stands against the case ({@link CaseObjections}), unless they fall short anyhow.
  */
 public final class RequirementCheck {
   private static final String NO_HARDNESS = "not predicted at every station";
@@ -138,7 +138,7 @@ public final class RequirementCheck {
     }
     List<String> reasons =
         new ArrayList<>(strengths.stream().map(found -> found.sentence(units)).toList());
-    if (!strengths.isEmpty() && soundness.sound() && against.isEmpty()) {
+    if (soundness.sound() && strengths.stream().anyMatch(this::says)) {
       reasons.add(basis(units));
     }
     remarks.forEach(remark -> reasons.add(remark.sentence()));
@@ -184,6 +184,11 @@ public final class RequirementCheck {
         : Optional.empty();
   }
 
+  /** Whether a finding speaks of the joint, and not of what stands against it. */
+  private boolean says(StrengthFinding finding) {
+    return against.isEmpty() || finding.predicted();
+  }
+
   private String basis(UnitSystem units) {
     String stands =
         "Yield and tensile strength are those of the joint, dressed flush, pulled over"
@@ -210,10 +215,15 @@ public final class RequirementCheck {
         : ".";
   }
 
+  /** What stands against a case keeps a strength from being claimed, never from falling short. */
   private StrengthFinding finding(Asked asked) {
-    if (!against.isEmpty()) {
-      return StrengthFinding.unclaimed(asked, against);
-    }
+    StrengthFinding predicted = predicted(asked);
+    return against.isEmpty() || predicted.verdict().compareTo(Verdict.OPEN) > 0
+        ? predicted
+        : StrengthFinding.unclaimed(asked, against);
+  }
+
+  private StrengthFinding predicted(Asked asked) {
     return switch (asked.quantity()) {
       case YIELD -> proof(asked);
       case TENSILE -> tensile(asked);

@@ -4,6 +4,7 @@ import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The ways to make a welded part of a heat-treatable alloy. A full treatment is solution treatment,
@@ -15,7 +16,7 @@ enum RouteKind {
   T4_AGE("weld in T4, then age", Optional.of("T4"), Treatment.AGE, 2),
   T4_FULL("weld in T4, then full treatment", Optional.of("T4"), Treatment.FULL, 4),
   ANNEALED_FULL("weld annealed, then full treatment", Optional.of("O"), Treatment.FULL, 4),
-  T6_FULL("weld in T6, then full treatment", Optional.of("T6"), Treatment.FULL, 5),
+  T6_FULL("weld in T6, then full treatment", Optional.of("T6"), Treatment.FULL, 4),
   OWN("the case's own schedule", Optional.empty(), Treatment.OWN, 0);
 
   private final String label;
@@ -51,9 +52,25 @@ enum RouteKind {
     return temper;
   }
 
-  /** Number of steps for the shop: a whole number that only orders routes. */
+  /**
+   * Number of steps for the shop, a whole number that only orders routes: welding, each that a
+   * furnace or a quench takes, and one more to get parts in another temper than they come in.
+   */
   int steps(WeldCase weldCase) {
-    return this == OWN ? 1 + weldCase.afterWeld().size() : steps;
+    if (this == OWN) {
+      return 1 + (int) weldCase.afterWeld().stream().filter(RouteKind::byHand).count();
+    }
+    return steps + (anotherTemper(weldCase) ? 1 : 0);
+  }
+
+  private static boolean byHand(FurnaceStep step) {
+    return !(step instanceof FurnaceStep.NaturalAge);
+  }
+
+  private boolean anotherTemper(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .filter(side -> side.alloy().heatTreatable())
+        .anyMatch(side -> temper.filter(name -> !name.equals(side.temper().name())).isPresent());
   }
 
   /** The steps after welding; empty if the route does not exist for this case. */

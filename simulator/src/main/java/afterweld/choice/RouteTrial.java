@@ -114,7 +114,9 @@ final class RouteTrial {
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
     SectionProfile profile =
         kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
-    JointStrength joint = JointReport.finished(profile, jointSettings.gauge());
+    Optional<String> refused = refused(weldCase);
+    JointStrength finished = JointReport.finished(profile, jointSettings.gauge());
+    JointStrength joint = refused.map(why -> without(finished, why)).orElse(finished);
     RequirementCheck check = RequirementCheck.of(profile, joint, requirement);
     RouteResult route =
         new RouteResult(
@@ -123,7 +125,7 @@ final class RouteTrial {
             weldCase.naturalAge(),
             weldCase.afterWeld(),
             joint,
-            LowestHardness.of(profile, Estimate::middle),
+            refused.isPresent() ? Double.NaN : LowestHardness.of(profile, Estimate::middle),
             check.judgement(UnitSystem.METRIC),
             profile.soundness().sound() ? check.strengths() : List.of(),
             new RouteConstraints(delivered, profile, check, settings).all(),
@@ -132,6 +134,18 @@ final class RouteTrial {
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
     return new Tried(route, check, profile.soundness().sound() && route.allowed());
+  }
+
+  /** Why the furnace must not be run at all, as the command for that case alone would say. */
+  private static Optional<String> refused(WeldCase weldCase) {
+    return ScheduleCheck.of(weldCase).stream()
+        .filter(one -> one.severity() == Objection.Severity.REFUSED)
+        .map(Objection::text)
+        .findFirst();
+  }
+
+  private static JointStrength without(JointStrength joint, String why) {
+    return JointStrength.withheld(joint.state(), joint.bead(), joint.gauge(), why);
   }
 
   private static boolean solutions(List<FurnaceStep> steps) {

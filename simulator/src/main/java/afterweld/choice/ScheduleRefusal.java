@@ -12,6 +12,8 @@ import java.util.Optional;
  */
 final class ScheduleRefusal {
   private static final double HAIR = 1e-6;
+  private static final String NOTHING_HARDENS =
+      " Nor does a base of this joint harden in a furnace: the treatment would only soften them.";
 
   private final FurnaceOrder order;
 
@@ -43,6 +45,7 @@ final class ScheduleRefusal {
                 ? at
                     + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F) on."
                     + " It is not one to put into a solution furnace."
+                    + (order.hardens() ? "" : NOTHING_HARDENS)
                 : at + tooNear(lowest)));
   }
 

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import java.util.List;
 import afterweld.section.BothUnits;
 import afterweld.section.SectionProfile;
 
@@ -24,8 +25,9 @@ final class ServiceRule {
       String how = asked > MagnesiumRule.WARM_LIMIT + HAIR ? "at the limit of " : "not above ";
       return new Remark(head, Verdict.MET, how + MagnesiumRule.LIMIT + ".");
     }
-    if (MagnesiumRule.anyRich(profile)) {
-      String why = "metal with more than 3 % Mg is not for service above ";
+    List<String> rich = MagnesiumRule.richOf(profile);
+    if (!rich.isEmpty()) {
+      String why = "more than 3 % Mg in " + String.join(" and ", rich) + ": not for service above ";
       return new Remark(head, Verdict.NOT_MET, why + MagnesiumRule.LIMIT + ".");
     }
     if (asked > HOT) {

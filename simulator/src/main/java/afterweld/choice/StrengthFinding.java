@@ -10,7 +10,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 /**
  * One strength asked, what is predicted of it and the chance that a sound weld made as written
  * meets it: the printed band as a normal distribution around the prediction, of which it holds nine
- * values of ten. Where the low end was raised to a minimum that the metal keeps by definition, the
+ * values of ten, as wide to either side as the band is there. Where the low end was raised to a minimum that the metal keeps by definition, the
  * distribution is as much narrower, so that this minimum is met.
  *
  * @param asked yield, tensile strength or hardness
@@ -52,7 +52,7 @@ public record StrengthFinding(
   }
 
   private double chanceOfPrediction() {
-    double deviation = deviation();
+    double deviation = asked.value() > middle ? deviationAbove() : deviation();
     if (deviation <= 0) {
       return middle * (1 + ROUNDING) >= asked.value() ? 1 : 0;
     }
@@ -63,6 +63,10 @@ public record StrengthFinding(
 
   private double deviation() {
     return (middle - low) / ErrorBand.DEVIATIONS;
+  }
+
+  private double deviationAbove() {
+    return Double.isFinite(high) ? (high - middle) / ErrorBand.DEVIATIONS : deviation();
   }
 
   /** The word for its chance; open where nothing is predicted. */

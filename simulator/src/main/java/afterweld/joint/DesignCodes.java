@@ -56,10 +56,16 @@ final class DesignCodes {
     return own.stream().filter(value -> !others.contains(value)).map(value -> value.named(side));
   }
 
+  /** Annealed metal has no softened zone (EN 1999-1-1, 6.1.6.1, from memory). */
+  private boolean annealed() {
+    return side.temper().name().equals("O");
+  }
+
   private List<DesignCodeValue> values() {
     return rows.stream()
         .filter(row -> LENGTHS_AND_STRENGTHS.contains(row.get("unit")))
         .filter(row -> concernsMetal(row) && concernsThickness(row) && concernsProcess(row))
+        .filter(row -> !annealed() || !row.get("unit").equals("mm"))
         .map(this::value)
         .toList();
   }

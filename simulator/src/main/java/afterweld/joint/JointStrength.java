@@ -37,7 +37,7 @@ public record JointStrength(
   public static final String NOT_PREDICTED = "the strength of the weld metal is not predicted";
 
   /** A joint of which nothing is claimed. */
-  static JointStrength withheld(int state, Bead bead, double gauge, String why) {
+  public static JointStrength withheld(int state, Bead bead, double gauge, String why) {
     return new JointStrength(
         state,
         bead,

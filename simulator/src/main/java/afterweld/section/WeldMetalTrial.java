@@ -71,12 +71,17 @@ public final class WeldMetalTrial {
 
   private Result of(PoolMetals pool, Composition metal) {
     List<Strength> strengths = agedOnly.held(SectionMetal.weld(pool, metal).follow(histories));
+    return result(strengths);
+  }
+
+  private Result result(List<Strength> strengths) {
     return new Result(
         strengths.get(1), overaged ? Strength.NOT_PREDICTED : strengths.get(strengths.size() - 1));
   }
 
   /**
-   * Strength of the base of a side without a weld, as delivered and through the treatment.
+   * Strength of the base of a side without a weld, as delivered and through the treatment; not
+   * predicted beyond the {@link OverageingLimit}.
    *
    * @param side left or right part of the case
    */
@@ -85,7 +90,7 @@ public final class WeldMetalTrial {
     List<Strength> strengths = new ArrayList<>(List.of(base.strengthBefore()));
     strengths.addAll(base.follow(histories.subList(1, histories.size())));
     List<Strength> held = base.hasNeedles() ? OnTheShelf.held(strengths) : strengths;
-    return new Result(held.get(1), held.get(held.size() - 1));
+    return result(held);
   }
 
   /**

@@ -166,8 +166,8 @@ public final class SpreadRunner {
   private static double off(
       Estimate estimate, ToDoubleFunction<Strength> quantity, double deviations) {
     double middle = quantity.applyAsDouble(estimate.middle());
-    double low = quantity.applyAsDouble(estimate.low());
-    double deviation = (middle - low) / ErrorBand.DEVIATIONS;
+    double end = quantity.applyAsDouble(deviations > 0 ? estimate.high() : estimate.low());
+    double deviation = Math.abs(end - middle) / ErrorBand.DEVIATIONS;
     return Math.max(LEAST_FACTOR * middle, middle + deviations * deviation);
   }
 

@@ -137,7 +137,10 @@ public final class HeatInput {
     PassHeat heat = of(pass, efficiency);
     if (heat.fusionHalfWidth() < NARROWEST_FUSION) {
       throw new HeatInputException(
-          "current", "this heat would not melt a bead" + firstBead(pass, efficiency));
+          "current",
+          "this heat would not melt a bead"
+              + firstBead(pass, efficiency)
+              + (low < high ? atUsual(efficiency, low, high) : ""));
     }
     if (2 * heat.fusionHalfWidth() > PassLimits.widest(legs)) {
       throw new HeatInputException(
@@ -156,6 +159,16 @@ public final class HeatInput {
         heat.netPower(),
         heat.fusionHalfWidth(),
         calibratedBy);
+  }
+
+  private static String atUsual(double efficiency, double low, double high) {
+    return String.format(
+        Locale.ROOT,
+        "; at the usual arc efficiency of %.2f (%.2f to %.2f): if yours does melt, give its"
+            + " bead_width",
+        efficiency,
+        low,
+        high);
   }
 
   /** What would melt one: the current, the speed or the preheat at which a bead begins. */

@@ -1,6 +1,5 @@
-package afterweld.casefile;
+package afterweld.section;
 
-import afterweld.section.Preparation;
 import afterweld.thermal.Pass;
 import afterweld.thermal.WeldingProcess;
 import java.util.List;
@@ -14,14 +13,14 @@ import java.util.stream.IntStream;
  * with equal weight. Each figure is the middle of a range of common practice and holds within
  * {@link #BAND}; a macro section tells better.
  */
-final class UsualDilution {
+public final class UsualDilution {
   /** Half-width of the band, as a share. */
-  static final double BAND = 0.15;
+  public static final double BAND = 0.15;
 
   private UsualDilution() {}
 
   /** The share of base, 0 to 1; NaN without a pass. */
-  static double of(Preparation preparation, List<Pass> passes) {
+  public static double of(Preparation preparation, List<Pass> passes) {
     return IntStream.range(0, passes.size())
         .mapToDouble(i -> ofPass(preparation, passes.get(i).process(), i, passes.size()))
         .average()
