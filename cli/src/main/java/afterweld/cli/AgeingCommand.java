@@ -50,8 +50,8 @@ final class AgeingCommand implements Callable<Integer> {
     JointAgeing joint =
         JointAgeing.of(weldCase, read.caseFile().joint().gauge(), read.caseFile().requirement());
     AgeingTable table = new AgeingTable(weldCase, study, joint, cautions, units);
-    String json = AgeingJson.of(
-            weldCase, study, joint, cautions, read.soundness(), read.objections());
+    String json =
+        AgeingJson.of(weldCase, study, joint, cautions, read.soundness(), read.objections());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!study.curves().isEmpty()) {

@@ -91,8 +91,8 @@ final class SheetCommand implements Callable<Integer> {
             + " weld:");
     reasons.addAll(refusals);
     reasons.add(
-        "Name another treatment in after_weld, such as ageing alone, or take a filler that bears the"
-            + " solution treatment: 'afterweld fillers' compares them.");
+        "Leave it as welded, or take a filler that bears the solution treatment: 'afterweld fillers'"
+            + " compares them.");
     return reasons;
   }
 

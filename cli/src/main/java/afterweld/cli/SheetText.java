@@ -77,7 +77,7 @@ final class SheetText {
   private static String expected(Expected expected) {
     return String.format(
         Locale.ROOT,
-        "%s: %.0f HV (%.0f HB%s); re-check under %.0f HV. A soft reading would mean: %s.",
+        "%s: %.0f HV (%.0f HB%s); re-check %s %.0f HV. Such a reading would mean: %s.",
         expected.place(),
         expected.vickers(),
         expected.brinell(),
@@ -85,8 +85,9 @@ final class SheetText {
             .rockwell()
             .map(value -> String.format(Locale.ROOT, ", %.0f HRB", value))
             .orElse(""),
-        expected.recheckUnder(),
-        expected.softMeans());
+        expected.recheck().side(),
+        expected.recheck().limit(),
+        expected.recheck().means());
   }
 
   static String json(FurnaceSheet sheet, Standing standing, List<String> cautions) {
@@ -117,8 +118,11 @@ final class SheetText {
     json.put("hardness_HB", new JsonNumber(expected.brinell(), 1));
     json.put(
         "hardness_HRB", expected.rockwell().map(value -> new JsonNumber(value, 1)).orElse(null));
-    json.put("recheck_under_HV", new JsonNumber(expected.recheckUnder(), 1));
-    json.put("a_soft_reading_would_mean", expected.softMeans());
+    JsonNumber limit = new JsonNumber(expected.recheck().limit(), 1);
+    boolean over = expected.recheck().over();
+    json.put("recheck_under_HV", over ? null : limit);
+    json.put("recheck_over_HV", over ? limit : null);
+    json.put("such_a_reading_would_mean", expected.recheck().means());
     return json;
   }
 }

@@ -15,16 +15,10 @@ import java.util.stream.Stream;
 final class LawCases {
   private static final String ASKED = System.getProperty("afterweld.laws", "few");
   private static final boolean FEW = ASKED.equals("few");
-  private static final int GENERATED = FEW ? 4 : 300;
+  private static final int GENERATED = FEW ? 3 : 300;
   private static final long SEED = 6061;
   private static final List<String> TELLING =
-      List.of(
-          "thick plate, one pass not through",
-          "6 mm V, aged only",
-          "25 mm four passes, short soak",
-          "fork arm",
-          "tee 5356, full treatment",
-          "6061 to A356, full treatment, 4643");
+      List.of("6 mm V, aged only", "25 mm four passes, short soak", "tee 5356, full treatment");
 
   private LawCases() {}
 

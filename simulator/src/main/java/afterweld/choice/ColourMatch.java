@@ -15,8 +15,8 @@ import java.util.stream.Stream;
  * Whether the weld matches its bases in colour after anodizing. Metal with more than about 2 %
  * silicon goes grey to black (common practice): so does a casting, which nothing matches, and weld
  * metal at its dilution. Otherwise by the filler guides of the trade, the poorer of the two sides,
- * and never better than the filler that the guides choose first for the colour of the pair;
- * where they have no word a test piece decides.
+ * and never better than the filler that the guides choose first for the colour of the pair; where
+ * they have no word a test piece decides.
  *
  * @param verdict met, open or not met
  * @param text a sentence

@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.choice.FurnaceSheet.Expected;
+import afterweld.choice.FurnaceSheet.Recheck;
 import afterweld.section.AgedOnly;
 import afterweld.section.Estimate;
 import afterweld.section.OverageingLimit;
@@ -37,6 +38,8 @@ final class ExpectedHardness {
           "quench-late");
 
   private static final int AS_WELDED = 1;
+  private static final String NOT_ANNEALED =
+      "not annealed: the furnace too cold or too short, or the cooling too fast";
 
   /** Less than this of the hardness no reading tells apart; assumed. */
   private static final double TELLING_GAIN = 0.1;
@@ -135,6 +138,12 @@ final class ExpectedHardness {
     return station.estimates().get(profile.states().size() - 1);
   }
 
+  private Recheck recheck(Station station, String softMeans) {
+    return order.onlyAnneals()
+        ? new Recheck(true, atLast(station).high().hardness(), NOT_ANNEALED)
+        : new Recheck(false, recheckUnder(station), softMeans);
+  }
+
   /**
    * The low end of the band; where a part that missed its ageing would read above that, half way
    * between such a part and the expected reading, since the reading is to find it.
@@ -158,10 +167,9 @@ final class ExpectedHardness {
     return new Expected(
         place,
         vickers,
-        recheckUnder(station),
         HardnessScale.brinell(vickers).value(),
         rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
-        softMeans);
+        recheck(station, softMeans));
   }
 
   /** The table of Rockwell B holds for wrought metal alone. */

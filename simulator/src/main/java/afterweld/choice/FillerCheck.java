@@ -1,8 +1,8 @@
 package afterweld.choice;
 
-import afterweld.material.MaterialLibrary;
 import afterweld.choice.Objection.Subject;
 import afterweld.material.Composition;
+import afterweld.material.MaterialLibrary;
 import afterweld.section.CrackTendency;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
@@ -64,7 +64,8 @@ final class FillerCheck {
             + ", "
             + purpose.label()
             + ". ";
-    String text = head + String.join(" ", against) + instead(offered(weld, usual.suitable(purpose)));
+    String text =
+        head + String.join(" ", against) + instead(offered(weld, usual.suitable(purpose)));
     return Optional.of(new Objection(Objection.Severity.OBJECTED, Subject.FILLER, text));
   }
 
@@ -76,7 +77,8 @@ final class FillerCheck {
   }
 
   private static CrackTendency crack(WeldCase weld, String name) {
-    Composition filler = FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
+    Composition filler =
+        FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
     Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
     return CrackTendency.of(plate.mixedWith(filler, FillerComparison.dilution(weld).dilution()));
   }

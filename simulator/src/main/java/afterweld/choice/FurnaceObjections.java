@@ -11,6 +11,7 @@ import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.QuenchMedium;
@@ -32,6 +33,13 @@ final class FurnaceObjections {
   private static final double USUALLY_COLDER = 15;
   private static final double COOL_AGE = 150 + ZERO_CELSIUS;
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
+  private static final double COOL_ANNEAL = 380 + ZERO_CELSIUS;
+  private static final double COOL_ANNEAL_OF_WORKED = 330 + ZERO_CELSIUS;
+  private static final String HARDENING_ANNEALS =
+      "6xxx metal and castings are annealed at 380 °C (715 °F) to 420 °C (790 °F) (read, a data sheet"
+          + " of 6082), 413 °C (775 °F) is usual.";
+  private static final String WORKED_ANNEALS =
+      "work-hardened metal is annealed at about 345 °C (650 °F) (common practice).";
   private static final double FAR_SHORT = 0.5;
   private static final double HAIR = 1e-6;
 
@@ -63,7 +71,23 @@ final class FurnaceObjections {
               : Stream.of();
       return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
+    if (step instanceof Anneal anneal) {
+      return tooCold(anneal).stream();
+    }
     return step instanceof Age age ? aged(age) : Stream.of();
+  }
+
+  private Optional<Objection> tooCold(Anneal anneal) {
+    double least = order.hardens() ? COOL_ANNEAL : COOL_ANNEAL_OF_WORKED;
+    String usual = order.hardens() ? HARDENING_ANNEALS : WORKED_ANNEALS;
+    return anneal.temperature() < least - HAIR
+        ? Optional.of(
+            objected(
+                "An anneal at "
+                    + BothUnits.temperature(anneal.temperature())
+                    + " is too cold: "
+                    + usual))
+        : Optional.empty();
   }
 
   /** Whether a solution temperature is too low for a part of the joint. */

@@ -6,6 +6,7 @@ import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.QuenchAtRate;
@@ -58,6 +59,11 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
 
   boolean ages() {
     return has(Age.class);
+  }
+
+  /** Whether softening is all that the furnace is for. */
+  boolean onlyAnneals() {
+    return has(Anneal.class) && !dissolves() && !ages();
   }
 
   private boolean has(Class<? extends FurnaceStep> kind) {

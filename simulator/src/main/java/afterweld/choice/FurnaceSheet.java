@@ -38,7 +38,7 @@ public record FurnaceSheet(
 
   /** What to do with a reading under the limit. */
   public static final String RECHECK =
-      "Readings under the limit: measure again beside it, then ask. The band is the model's, not a"
+      "Readings beyond the limit: measure again beside it, then ask. The band is the model's, not a"
           + " code's.";
 
   /** Why no hardness is expected where something stands against the filler or the treatment. */
@@ -77,18 +77,26 @@ public record FurnaceSheet(
    *
    * @param place where
    * @param vickers best estimate, HV
-   * @param recheckUnder lower end of the predicted band, HV
    * @param brinell the estimate in HB 500 kgf
    * @param rockwell the estimate in HRB where that scale is valid
-   * @param softMeans what a reading under the band would mean
+   * @param recheck which reading is to be taken again
    */
   public record Expected(
-      String place,
-      double vickers,
-      double recheckUnder,
-      double brinell,
-      Optional<Double> rockwell,
-      String softMeans) {}
+      String place, double vickers, double brinell, Optional<Double> rockwell, Recheck recheck) {}
+
+  /**
+   * A reading that shows that something went wrong: a hard one after an anneal, else a soft one.
+   *
+   * @param over whether it lies over the limit, and not under it
+   * @param limit HV
+   * @param means what it would mean
+   */
+  public record Recheck(boolean over, double limit, String means) {
+    /** Which side of the limit, a word. */
+    public String side() {
+      return over ? "over" : "under";
+    }
+  }
 
   /** What is to be said of the hardness, before any number or instead of it. */
   public List<String> onHardness() {

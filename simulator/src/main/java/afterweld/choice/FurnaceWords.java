@@ -82,8 +82,9 @@ final class FurnaceWords {
         + time(anneal.time())
         + ", cooled at "
         + rate(HOUR * anneal.coolingRate(), "h", first)
-        + " down to "
-        + BothUnits.temperature(ANNEAL_SLOW_UNTIL, first);
+        + (anneal.temperature() > ANNEAL_SLOW_UNTIL
+            ? " down to " + BothUnits.temperature(ANNEAL_SLOW_UNTIL, first)
+            : "");
   }
 
   static String rate(double kelvin, String per, UnitSystem first) {

@@ -1,15 +1,15 @@
 package afterweld.choice;
 
-import java.util.stream.Stream;
-import java.util.Set;
-import java.util.LinkedHashSet;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Metal with more than 3 % magnesium is not for service above 65 °C and, as a filler, takes part in

@@ -1,8 +1,8 @@
 package afterweld.choice;
 
-import java.util.List;
 import afterweld.section.BothUnits;
 import afterweld.section.SectionProfile;
+import java.util.List;
 
 /**
  * Whether a joint may serve at a temperature: metal rich in magnesium ({@link MagnesiumRule}) not

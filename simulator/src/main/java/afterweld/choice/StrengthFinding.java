@@ -10,8 +10,9 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 /**
  * One strength asked, what is predicted of it and the chance that a sound weld made as written
  * meets it: the printed band as a normal distribution around the prediction, of which it holds nine
- * values of ten, as wide to either side as the band is there. Where the low end was raised to a minimum that the metal keeps by definition, the
- * distribution is as much narrower, so that this minimum is met.
+ * values of ten, as wide to either side as the band is there. Where the low end was raised to a
+ * minimum that the metal keeps by definition, the distribution is as much narrower, so that this
+ * minimum is met.
  *
  * @param asked yield, tensile strength or hardness
  * @param low low end of the band, Pa or HV; NaN where nothing is predicted

@@ -21,8 +21,8 @@ import java.util.stream.Stream;
  *
  * @param side left or right, or each where both are alike
  * @param anyLoss where the base zone begins, m; the end of the leg if it is softened throughout
- * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is, 0
- *     where it is never less
+ * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is,
+ *     0 where it is never less
  * @param code half width that the code counts, m; empty if none is known for this weld
  */
 public record SoftenedReach(String side, double anyLoss, double dip, OptionalDouble code) {

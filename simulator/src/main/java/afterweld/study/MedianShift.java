@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
  *
  * @param predicted tensile strength of the joint as written, Pa
  * @param middle half of the joints are weaker, Pa
- * @param pulls the groups that alone move it a good part of the way, strongest first; empty where it
- *     hardly moves or none does
+ * @param pulls the groups that alone move it a good part of the way, strongest first; empty where
+ *     it hardly moves or none does
  */
 public record MedianShift(double predicted, double middle, List<Pull> pulls) {
   /** A shift under this share is none. */

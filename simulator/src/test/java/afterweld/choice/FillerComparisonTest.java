@@ -13,6 +13,8 @@ import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.QuenchMedium;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -186,12 +188,45 @@ class FillerComparisonTest {
     assertTrue(answer.stream().noneMatch(said -> said.contains("strongest")), answer.toString());
   }
 
+  /** Square edges under a tungsten arc are 70 % base (common practice). */
   @Test
-  void withoutFillerInTheCaseFillersAreComparedAtAnAssumedDilution() {
+  void withoutFillerInTheCaseFillersAreComparedAtTheUsualDilutionOfItsJoint() {
     FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, 0.5);
     FillerComparison comparison = comparison(treated().withFiller(none));
-    assertEquals(0.4, comparison.choice().dilution());
-    assertEquals(0.4, of(comparison, "4043").dilution());
+    assertEquals(0.7, comparison.choice().dilution());
+    assertEquals(0.7, of(comparison, "4043").dilution());
+  }
+
+  /** No filler is a better match in colour than the one the guides choose for it (3003 to 6061). */
+  @Test
+  void noFillerMatchesBetterThanTheFirstChoiceForColour() {
+    FillerComparison pair =
+        comparison(
+            Cases.butt("6061", "T6")
+                .withLeft(Cases.side("3003", "H14", 0.003))
+                .withRight(Cases.side("6061", "T6", 0.003)));
+    String first = of(pair, "5356").anodizedMatch();
+    assertEquals("test piece", first);
+    assertEquals(first, of(pair, "5183").anodizedMatch());
+    assertEquals(first, of(pair, "1100").anodizedMatch());
+  }
+
+  /** Where the furnace takes the base beyond what tests show, no filler is held against it. */
+  @Test
+  void beyondTheTestsNoFillerReachesAShareOfTheBase() {
+    FillerComparison overaged =
+        comparison(
+            Cases.butt("6061", "T6")
+                .then(
+                    List.of(
+                        new FurnaceStep.SolutionTreat(803.15, 3600, FurnaceStep.Furnace.AIR),
+                        new FurnaceStep.Quench(QuenchMedium.WATER, 298.15, 7),
+                        new FurnaceStep.Age(505.15, 28800, FurnaceStep.Ramp.BY_FURNACE, false))));
+    assertTrue(Double.isNaN(overaged.baseTreated()));
+    assertTrue(
+        overaged.options().stream()
+            .flatMap(option -> option.furnace().stream())
+            .noneMatch(reason -> reason.startsWith("Reaches")));
   }
 
   @Test

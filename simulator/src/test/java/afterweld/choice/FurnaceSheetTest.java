@@ -48,7 +48,7 @@ class FurnaceSheetTest {
     // 6061-T6 typical 95 HB (Aluminum Association), 10 %.
     FurnaceSheet.Expected base = sheet.expected().get(0);
     assertEquals(95, base.brinell(), 9.5);
-    assertTrue(base.recheckUnder() < base.vickers());
+    assertTrue(base.recheck().limit() < base.vickers());
     assertEquals(3, sheet.expected().size());
   }
 
@@ -121,7 +121,8 @@ class FurnaceSheetTest {
     assertFalse(says(sheet, "quench"), sheet.lines().toString());
     assertFalse(says(sheet, "T62"), sheet.lines().toString());
     assertTrue(
-        sheet.expected().stream().noneMatch(one -> one.softMeans().contains("solution treatment")));
+        sheet.expected().stream()
+            .noneMatch(one -> one.recheck().means().contains("solution treatment")));
     assertTrue(sheet.warnings().stream().anyMatch(text -> text.contains("without solution")));
   }
 
@@ -131,9 +132,20 @@ class FurnaceSheetTest {
         sheet(Cases.butt("6061", "T4").then(List.of(age(177, 8, Ramp.BY_FURNACE))));
     FurnaceSheet.Expected base = sheet.expected().get(0);
     // 6061-T4, 65 HB typical (Aluminum Association, from memory), is about 75 HV.
-    assertTrue(base.recheckUnder() > 75, base.toString());
-    assertTrue(base.recheckUnder() < base.vickers(), base.toString());
-    assertTrue(base.softMeans().contains("missed"), base.softMeans());
+    assertTrue(base.recheck().limit() > 75, base.toString());
+    assertTrue(base.recheck().limit() < base.vickers(), base.toString());
+    assertTrue(base.recheck().means().contains("missed"), base.recheck().means());
+  }
+
+  /** A part that was not annealed reads hard (common practice: O metal is checked for softness). */
+  @Test
+  void anAnnealIsCheckedForHardReadings() {
+    FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, 28.0 / 3600);
+    FurnaceSheet.Recheck recheck =
+        sheet(Cases.butt("6061", "T6").then(List.of(anneal))).expected().get(0).recheck();
+    assertTrue(recheck.over(), recheck.toString());
+    assertTrue(recheck.limit() < 60, recheck.toString());
+    assertTrue(recheck.means().contains("not annealed"), recheck.means());
   }
 
   @Test

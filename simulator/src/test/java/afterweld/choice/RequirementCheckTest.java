@@ -13,6 +13,8 @@ import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.QuenchMedium;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,6 +107,38 @@ class RequirementCheckTest {
     assertTrue(judged.chance().isEmpty(), "no chance of what is not claimed");
     String reasons = String.join(" ", judged.reasons());
     assertTrue(reasons.contains("nothing is claimed while something stands against"), reasons);
+  }
+
+  /** What a joint of sound metal would fall short of, no objection makes open. */
+  @Test
+  void whatFallsShortAnyhowIsNotOpenForAnObjection() {
+    SectionProfile shortSoak =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("4643", 0.4))
+            .then(
+                List.of(
+                    new FurnaceStep.SolutionTreat(803.15, 600, FurnaceStep.Furnace.AIR),
+                    new FurnaceStep.Quench(QuenchMedium.WATER, 298.15, 7),
+                    new FurnaceStep.NaturalAge(7200),
+                    new FurnaceStep.Age(450.15, 28800, FurnaceStep.Ramp.BY_FURNACE, false)))
+            .run();
+    assertEquals(Verdict.OPEN, judge(shortSoak, yieldOf(100)).verdict());
+    assertEquals(Verdict.NOT_MET, judge(shortSoak, yieldOf(600)).verdict());
+  }
+
+  /** One value in twenty lies beyond either end of a band that holds nine of ten. */
+  @Test
+  void theChanceIsThatOfTheBandToEitherSide() {
+    StrengthFinding low = finding(89, 125, 194, 89);
+    StrengthFinding high = finding(89, 125, 194, 194);
+    assertEquals(0.95, low.chance().orElseThrow(), 1e-4);
+    assertEquals(0.05, high.chance().orElseThrow(), 1e-4);
+    assertEquals(0.5, finding(89, 125, 194, 125).chance().orElseThrow(), 1e-4);
+  }
+
+  private static StrengthFinding finding(double low, double middle, double high, double asked) {
+    Asked yield = Asked.of(OutputQuantity.YIELD, asked * 1e6);
+    return new StrengthFinding(yield, low * 1e6, middle * 1e6, high * 1e6, "", true);
   }
 
   @Test

@@ -64,6 +64,25 @@ class RouteStudyTest {
     assertEquals(full, strength(study, RouteKind.ANNEALED_FULL), 0.02 * full);
   }
 
+  /** 5356 takes part in no full treatment of 6061 (filler guides of the trade, from memory). */
+  @Test
+  void aRefusedFurnaceShowsNoNumbers() {
+    RouteStudy study =
+        study(Cases.butt("6061", "T6").withFiller(Cases.filler("5356", 0.4)), Requirement.NONE);
+    assertTrue(route(study, RouteKind.T6_FULL).joint().tensile().isEmpty());
+    assertTrue(Double.isNaN(route(study, RouteKind.T6_FULL).lowestHardness()));
+    assertTrue(route(study, RouteKind.LEAVE).joint().tensile().isPresent());
+  }
+
+  /** Parts that come in T6 are welded in T6 with no step more (common practice). */
+  @Test
+  void anotherTemperThanThePartsComeInIsAStepMore() {
+    WeldCase delivered = Cases.butt("6061", "T6").weldCase();
+    assertEquals(4, RouteKind.T6_FULL.steps(delivered));
+    assertEquals(5, RouteKind.T4_FULL.steps(delivered));
+    assertEquals(1, RouteKind.LEAVE.steps(delivered));
+  }
+
   @Test
   void anEasyRequirementNeverSendsAPartToTheFurnace() {
     RouteStudy study = study(Cases.butt("6061", "T6"), tensile(90));
@@ -142,7 +161,7 @@ class RouteStudyTest {
   void routesThatAreEquallyGoodAreNotCalledClear() {
     // The full treatment erases the temper a part is welded in, so T4 and O come out the same.
     RouteStudy study =
-        study(Cases.butt("6061", "T6").withFiller(Cases.filler("4643", 0.5)), tensile(240));
+        study(Cases.butt("6063", "T5").withFiller(Cases.filler("4643", 0.5)), tensile(180));
     assertEquals(RouteKind.T4_FULL.label(), study.choice().orElseThrow());
     assertFalse(study.clear());
     assertTrue(

@@ -85,6 +85,18 @@ class ScheduleCheckTest {
     assertEquals(List.of(), objected(plate("6061", "T4", 6), AGE));
   }
 
+  /** 6082 is annealed at 380 to 420 °C (data sheet), 3003 at 345 °C (common practice). */
+  @Test
+  void metalIsNotAnnealedInACoolFurnace() {
+    Anneal cool = new Anneal(232 + 273.15, 3600, 0.008);
+    assertObjected("too cold", plate("6061", "T6", 6), cool);
+    assertObjected("too cold", plate("3003", "H14", 3), cool);
+    assertEquals(
+        List.of(), objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, 0.02)));
+    assertEquals(
+        List.of(), objected(plate("6061", "T6", 6), new Anneal(413 + 273.15, 9000, 0.008)));
+  }
+
   @Test
   void theThickerPartSoaks() {
     assertObjected("at least 90 min", plate("6061", "T6", 25), solution(530, 25), WATER, HOLD, AGE);

@@ -139,6 +139,13 @@ class JointReportTest {
     assertTrue(worked.codes().stream().anyMatch(value -> value.item().contains("HAZ")));
   }
 
+  /** EN 1999-1-1, 6.1.6.1 (from memory): O metal has no softened zone. */
+  @Test
+  void annealedMetalHasNoSoftenedWidth() {
+    JointReport annealed = report(Cases.butt("5454", "O").withFiller(Cases.filler("5554", 0.4)));
+    assertTrue(annealed.codes().stream().noneMatch(value -> value.item().contains("half width")));
+  }
+
   @Test
   void aWarmInterpassWidensTheCodesZone() {
     // EN 1999-1-1, 6.1.6.3 (from memory): 1 + (T - 60)/120, 1.5 at 120 °C.

@@ -53,8 +53,8 @@ public final class SheetPage {
         "vickers", whole(expected.vickers()),
         "brinell", whole(expected.brinell()),
         "rockwell", expected.rockwell().map(SheetPage::whole).orElse("–"),
-        "recheckUnder", whole(expected.recheckUnder()),
-        "softMeans", expected.softMeans());
+        "recheck", expected.recheck().side() + " " + whole(expected.recheck().limit()),
+        "means", expected.recheck().means());
   }
 
   private static String whole(double value) {
