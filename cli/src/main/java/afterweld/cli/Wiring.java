@@ -11,6 +11,7 @@ import afterweld.charts.Picture;
 import afterweld.charts.ProfileCharts;
 import afterweld.charts.report.ProfileReport;
 import afterweld.charts.report.ProfileReport.FillerPart;
+import afterweld.choice.CaseObjections;
 import afterweld.choice.FillerComparison;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
@@ -100,7 +101,11 @@ final class Wiring {
     Map<String, byte[]> files = DrawnFiles.ofDrawn(drawn);
     String report =
         new ProfileReport(
-                result.profile(), result.joint(), result.judgement(result.units()), result.units())
+                result.profile(),
+                result.joint(),
+                result.judgement(result.units()),
+                CaseObjections.of(result.profile().weldCase(), result.requirement()),
+                result.units())
             .page(drawn, fillers.join(), result.routes());
     files.put("report.html", report.getBytes(StandardCharsets.UTF_8));
     return files;

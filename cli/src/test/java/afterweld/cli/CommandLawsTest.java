@@ -231,6 +231,11 @@ class CommandLawsTest {
         assertEquals(objections, json.get("objections"), command);
       }
     }
+    String report = asked.run("profile").files().get("report.html");
+    objections.forEach(
+        one ->
+            assertTrue(
+                unescaped(report).contains(one.get("text").asText()), "in the report: " + one));
     boolean objected = objections.toString().contains("objected");
     if (objected) {
       COMMANDS.forEach(
@@ -238,6 +243,10 @@ class CommandLawsTest {
               assertEquals(ExitStatus.REQUIREMENT_OPEN, run(asked, command).status(), command));
       assertNotEquals("the case's own schedule", asked.run("routes").json().get("choice").asText());
     }
+  }
+
+  private static String unescaped(String html) {
+    return html.replace("&#39;", "'").replace("&quot;", "\"").replace("&amp;", "&");
   }
 
   private static void sameInUsUnits(AnsweredCase asked) {

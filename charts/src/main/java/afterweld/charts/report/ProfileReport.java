@@ -5,6 +5,7 @@ import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
 import afterweld.choice.Judgement;
+import afterweld.choice.Objection;
 import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
 import afterweld.joint.CrossWeldTension;
@@ -50,14 +51,20 @@ public final class ProfileReport {
   private final SectionProfile profile;
   private final JointReport joint;
   private final Judgement judgement;
+  private final List<Objection> objections;
   private final UnitSystem units;
 
   /** A report in one system of units. */
   public ProfileReport(
-      SectionProfile profile, JointReport joint, Judgement judgement, UnitSystem units) {
+      SectionProfile profile,
+      JointReport joint,
+      Judgement judgement,
+      List<Objection> objections,
+      UnitSystem units) {
     this.profile = profile;
     this.joint = joint;
     this.judgement = judgement;
+    this.objections = List.copyOf(objections);
     this.units = units;
   }
 
@@ -73,6 +80,7 @@ public final class ProfileReport {
     Map<String, Object> values = new HashMap<>();
     values.put("title", profile.weldCase().title());
     values.put("subject", subject());
+    putObjections(values);
     values.put("answers", answers());
     values.put("verdict", judgement.asked() ? judgement.verdict().label() : "none asked");
     values.put("reasons", judgement.reasons());
@@ -106,6 +114,20 @@ public final class ProfileReport {
     putFillers(values, fillers);
     putRoutes(values, routes);
     return new HtmlTemplate("report.html").filled(values);
+  }
+
+  private void putObjections(Map<String, Object> values) {
+    values.put("hasObjections", !texts(false).isEmpty());
+    values.put("objections", texts(false));
+    values.put("hasNotes", !texts(true).isEmpty());
+    values.put("notes", texts(true));
+  }
+
+  private List<String> texts(boolean noted) {
+    return objections.stream()
+        .filter(one -> noted == (one.severity() == Objection.Severity.NOTED))
+        .map(Objection::text)
+        .toList();
   }
 
   /**
