@@ -22,10 +22,18 @@ final class CaseEdit {
           "wait", Pattern.compile("(.+) at room temperature"),
           "solution treat",
               Pattern.compile("solution treat at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"),
-          "quench",
-              Pattern.compile("quench into (\\S+) of (\\S+ \\S+) \\(.+\\) within (\\S+ \\S+)"),
+          "quench", Pattern.compile("quench (\\D+) of (\\S+ \\S+) \\(.+\\) within (\\S+ \\S+)"),
           "hold", Pattern.compile("hold at room temperature for (.+)"),
           "age", Pattern.compile("age at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"));
+
+  private static final Map<String, String> MEDIA =
+      Map.of(
+          "into water", "water",
+          "into boiling water", "boiling-water",
+          "into polymer", "polymer",
+          "under a spray", "spray",
+          "in moving air", "forced-air",
+          "in still air", "still-air");
 
   private final Map<String, Object> keys;
 
@@ -98,7 +106,7 @@ final class CaseEdit {
                 Map.of(
                     "quench",
                     Map.of(
-                        "medium", said.get(1),
+                        "medium", MEDIA.get(said.get(1)),
                         "temperature", said.get(2),
                         "delay", said.get(3))));
         case "hold" -> after.add(Map.of("natural_age", said.get(1)));

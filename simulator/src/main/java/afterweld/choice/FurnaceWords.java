@@ -12,6 +12,7 @@ import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.QuenchAtRate;
 import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.QuenchMedium;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -40,8 +41,8 @@ final class FurnaceWords {
           + (treat.furnace() == Furnace.SALT ? " in a salt bath" : "");
     }
     if (step instanceof Quench quench) {
-      return "quench into "
-          + quench.medium().label()
+      return "quench "
+          + into(quench.medium())
           + " of "
           + BothUnits.temperature(quench.temperature(), first)
           + " within "
@@ -54,6 +55,17 @@ final class FurnaceWords {
       return "hold at room temperature for " + time(age.time());
     }
     return step instanceof Age age ? age(age, first) : anneal((Anneal) step, first);
+  }
+
+  private static String into(QuenchMedium medium) {
+    return switch (medium) {
+      case FORCED_AIR -> "in moving air";
+      case STILL_AIR -> "in still air";
+      case BOILING_WATER -> "into boiling water";
+      case SPRAY -> "under a spray";
+      case WATER -> "into water";
+      case POLYMER -> "into polymer";
+    };
   }
 
   private static String age(Age age, UnitSystem first) {

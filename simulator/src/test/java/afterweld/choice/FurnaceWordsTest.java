@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.Furnace;
+import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.QuenchAtRate;
 import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.QuenchMedium;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +49,9 @@ class FurnaceWordsTest {
     assertEquals(
         "solution treat at 530 °C (985 °F) for 60 min in a salt bath",
         FurnaceWords.of(new SolutionTreat(803.15, 3600, Furnace.SALT)));
+    assertEquals(
+        "quench in moving air of 25 °C (77 °F) within 10 s",
+        FurnaceWords.of(new Quench(QuenchMedium.FORCED_AIR, 298.15, 10)));
     assertEquals("quench at 0.3 °C/s (0.54 °F/s)", FurnaceWords.of(new QuenchAtRate(0.3)));
   }
 }
