@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  * @param rest at room temperature between welding and the furnace, or until the test, s
  * @param treatment the furnace steps
  * @param joint the finished joint, dressed flush
- * @param lowestHardness of the softest place, HV
+ * @param lowestHardness of the softest place, HV; NaN where nothing is claimed
  * @param judgement how it stands against what is asked
  * @param strengths the strengths asked, one by one
  * @param constraints each on its own

@@ -125,7 +125,7 @@ final class RouteTrial {
             weldCase.naturalAge(),
             weldCase.afterWeld(),
             joint,
-            refused.isPresent() ? Double.NaN : LowestHardness.of(profile, Estimate::middle),
+            refused.isPresent() ? Double.NaN : lowestHardness(profile),
             check.judgement(UnitSystem.METRIC),
             profile.soundness().sound() ? check.strengths() : List.of(),
             new RouteConstraints(delivered, profile, check, settings).all(),
@@ -134,6 +134,10 @@ final class RouteTrial {
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
     return new Tried(route, check, profile.soundness().sound() && route.allowed());
+  }
+
+  private static double lowestHardness(SectionProfile profile) {
+    return profile.soundness().sound() ? LowestHardness.of(profile, Estimate::middle) : Double.NaN;
   }
 
   /** Why the furnace must not be run at all, as the command for that case alone would say. */
