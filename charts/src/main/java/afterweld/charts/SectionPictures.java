@@ -82,7 +82,7 @@ final class SectionPictures {
 
   private static String meaning(OutputQuantity quantity) {
     return quantity == OutputQuantity.HARDNESS
-        ? "required: lowest place, averaged over one thickness"
+        ? "required of the softest place"
         : "required of the joint as a whole, not of one place";
   }
 }

@@ -79,7 +79,8 @@ final class FillerTable {
       return "No furnace hardens both bases: strengths are as welded.";
     }
     return comparison.ownTreatment()
-        ? "Strengths as welded / after the case's own heat treatment; the weaker base that hardens"
+        ? "Strengths as welded / after the case's own heat treatment; the weaker base"
+            + (hardens() ? " that hardens" : "")
             + " then has "
             + (Double.isFinite(comparison.baseTreated())
                 ? stress(comparison.baseTreated()) + " yield."
@@ -90,6 +91,10 @@ final class FillerTable {
             + " base (then "
             + stress(comparison.baseTreated())
             + ").";
+  }
+
+  private boolean hardens() {
+    return weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
   }
 
   private static String percent(double share) {

@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Maps that keep an order, lists, texts, truth values, whole numbers and {@link JsonNumber}s as
- * JSON text.
+ * {@link LinkedHashMap}s, lists, texts, truth values, whole numbers and {@link JsonNumber}s as JSON
+ * text.
  */
 final class JsonText {
   private static final DefaultPrettyPrinter LAYOUT =

@@ -4,7 +4,6 @@ import static afterweld.section.OutputQuantity.HARDNESS;
 import static afterweld.section.OutputQuantity.TENSILE;
 import static afterweld.section.OutputQuantity.YIELD;
 
-import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
@@ -61,14 +60,12 @@ final class LowestPlaces {
         + unpredicted(lowest.state());
   }
 
-  /** With the band of the lowest value of the line where this is the lowest. */
+  /** With the band of the lowest value of the line where this is the lowest, else alone. */
   private String band(LowestPlace place, OutputQuantity quantity) {
-    Estimate estimate =
-        LowestPlace.of(profile, place.state(), quantity)
-            .filter(lowest -> shown(lowest, quantity).equals(shown(place, quantity)))
-            .map(LowestPlace::lowestBand)
-            .orElse(place.estimate());
-    return Quantities.withBand(quantity, units, estimate);
+    return LowestPlace.of(profile, place.state(), quantity)
+        .filter(lowest -> shown(lowest, quantity).equals(shown(place, quantity)))
+        .map(lowest -> Quantities.withBand(quantity, units, lowest.lowestBand()))
+        .orElse(shown(place, quantity) + " " + quantity.unit(units));
   }
 
   private static String share(LowestPlace lowest) {

@@ -236,10 +236,15 @@ final class SpreadTable {
     }
     TextTable table = new TextTable(title, " part", " ±");
     for (Influence one : view.firstOrder()) {
-      table.row(one.input(), figure(Math.max(0, one.index())), figure(one.error()));
+      table.row(one.input(), figure(part(one.index())), figure(one.error()));
     }
-    table.row("together, or not told apart", figure(Math.max(0, view.interactionOrNoise())), "");
+    table.row("together, or not told apart", figure(part(view.interactionOrNoise())), "");
     return table.text();
+  }
+
+  /** A part lies between none and all, whatever few joints tell. */
+  private static double part(double told) {
+    return Math.min(1, Math.max(0, told));
   }
 
   private static String figure(double value) {

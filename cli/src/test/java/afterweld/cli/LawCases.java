@@ -18,7 +18,7 @@ final class LawCases {
   private static final int GENERATED = FEW ? 3 : 300;
   private static final long SEED = 6061;
   private static final List<String> TELLING =
-      List.of("6 mm V, aged only", "25 mm four passes, short soak", "tee 5356, full treatment");
+      List.of("6 mm V, one MIG pass", "T4, aged only", "25 mm four passes, short soak");
 
   private LawCases() {}
 

@@ -43,7 +43,10 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
 
   private static List<String> suitable(Plates plates, Optional<FillerChoice> filler) {
     List<String> suitable =
-        plates.left().alloy().isPresent() && plates.right().alloy().isPresent()
+        plates.left().alloy().isPresent()
+                && plates.right().alloy().isPresent()
+                && (plates.left().alloy().get().heatTreatable()
+                    || plates.right().alloy().get().heatTreatable())
             ? UsualFillers.of(plates.left().alloy().get(), plates.right().alloy().get())
                 .suitable(FillerPurpose.TREATED)
             : List.of();

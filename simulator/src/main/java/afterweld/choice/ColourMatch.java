@@ -62,6 +62,12 @@ record ColourMatch(Verdict verdict, String text) {
       return new ColourMatch(
           Verdict.NOT_MET, "weld metal with more than 2 % silicon goes grey to black.");
     }
+    if (MaterialLibrary.standard()
+        .filler(filler)
+        .filter(one -> grey(one.composition()))
+        .isPresent()) {
+      return new ColourMatch(Verdict.NOT_MET, GREY_FILLER);
+    }
     ColourMatch own = byGuides(left, right, filler);
     return FillerPair.of(left.name(), right.name())
         .flatMap(FillerPair::anodized)

@@ -11,7 +11,6 @@ import afterweld.section.Station;
 import afterweld.section.Warning;
 import afterweld.section.Zone;
 import afterweld.strength.HardnessScale;
-import afterweld.thermal.FurnaceStep.Age;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,8 +37,9 @@ final class ExpectedHardness {
           "quench-late");
 
   private static final int AS_WELDED = 1;
-  private static final String NOT_ANNEALED =
-      "not annealed: the furnace too cold or too short, or the cooling too fast";
+  private static final String NOT_AGED = ", or an ageing missed or too short";
+  private static final String NOT_ANNEALED = "not annealed: the furnace too cold or too short";
+  private static final String COOLED_FAST = ", or the cooling too fast";
 
   /** Less than this of the hardness no reading tells apart; assumed. */
   private static final double TELLING_GAIN = 0.1;
@@ -71,10 +71,12 @@ final class ExpectedHardness {
     Side left = order.weldCase().left();
     Side right = order.weldCase().right();
     if (left.equals(right)) {
-      add(places, "base metal", base(), baseMeans(left));
+      farthest(base()).ifPresent(at -> places.add(expected("base metal", at, baseMeans(left))));
     } else {
-      add(places, name(left, "left"), base().and(side(-1)), baseMeans(left));
-      add(places, name(right, "right"), base().and(side(1)), baseMeans(right));
+      farthest(base().and(side(-1)))
+          .ifPresent(at -> places.add(expected(name(left, "left"), at, baseMeans(left))));
+      farthest(base().and(side(1)))
+          .ifPresent(at -> places.add(expected(name(right, "right"), at, baseMeans(right))));
     }
     add(places, "beside the weld", ExpectedHardness::beside, besideMeans());
     add(places, "weld metal", at -> at.zone() == Zone.FUSION, weldMeans());
@@ -105,7 +107,9 @@ final class ExpectedHardness {
       String ageing = order.ages() ? ", delay or ageing" : " or delay";
       return "the furnace or the quench missed: temperature, soak" + ageing;
     }
-    return "another temper than named, or an ageing missed, too short, too hot or too long";
+    return "another temper than named, or "
+        + (order.bakes() ? "a bake" : "an ageing")
+        + " too hot or too long";
   }
 
   private String besideMeans() {
@@ -117,7 +121,7 @@ final class ExpectedHardness {
   }
 
   private String weldMeans() {
-    return order.steps().stream().anyMatch(Age.class::isInstance)
+    return order.ages() && !order.bakes()
         ? "wrong filler, or less dilution than thought: too little magnesium"
         : "wrong filler, or porous metal";
   }
@@ -125,6 +129,14 @@ final class ExpectedHardness {
   private void add(
       List<Expected> places, String place, Predicate<Station> where, String softMeans) {
     softest(where).ifPresent(found -> places.add(expected(place, found, softMeans)));
+  }
+
+  /** Base metal that the weld did not reach: nearer to it the band is that of what it softened. */
+  private Optional<Station> farthest(Predicate<Station> place) {
+    return profile.stations().stream()
+        .filter(place)
+        .filter(station -> atLast(station).middle().predicted())
+        .max(Comparator.comparingDouble(station -> Math.abs(station.distance())));
   }
 
   private Optional<Station> softest(Predicate<Station> place) {
@@ -139,24 +151,35 @@ final class ExpectedHardness {
   }
 
   private Recheck recheck(Station station, String softMeans) {
-    return order.onlyAnneals()
-        ? new Recheck(true, atLast(station).high().hardness(), NOT_ANNEALED)
-        : new Recheck(false, recheckUnder(station), softMeans);
+    if (order.onlyAnneals()) {
+      return new Recheck(
+          true,
+          atLast(station).high().hardness(),
+          NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
+    }
+    double low = atLast(station).low().hardness();
+    return hardensByAgeing(station)
+        ? new Recheck(false, findsUnaged(station, low), softMeans + NOT_AGED)
+        : new Recheck(false, low, softMeans);
+  }
+
+  /** Whether a part that missed its ageing is plainly softer there than it should be. */
+  private boolean hardensByAgeing(Station station) {
+    return order.ages()
+        && !order.dissolves()
+        && atLast(station).middle().hardness() > (1 + TELLING_GAIN) * unaged(station);
   }
 
   /**
-   * The low end of the band; where a part that missed its ageing would read above that, half way
-   * between such a part and the expected reading, since the reading is to find it.
+   * Half way to such a part where it would pass the low end of the band: the reading is to find it.
    */
-  private double recheckUnder(Station station) {
-    double low = atLast(station).low().hardness();
-    if (order.dissolves() || !order.ages()) {
-      return low;
-    }
-    double unaged = station.estimates().get(AS_WELDED).middle().hardness();
-    double aged = atLast(station).middle().hardness();
-    boolean tells = unaged > low && aged > (1 + TELLING_GAIN) * unaged;
-    return tells ? (aged + unaged) / 2 : low;
+  private double findsUnaged(Station station, double low) {
+    double unaged = unaged(station);
+    return unaged > low ? (atLast(station).middle().hardness() + unaged) / 2 : low;
+  }
+
+  private static double unaged(Station station) {
+    return station.estimates().get(AS_WELDED).middle().hardness();
   }
 
   private Expected expected(String place, Station station, String softMeans) {

@@ -138,7 +138,8 @@ public final class FillerAnswer {
     return comparison
         .usual()
         .pair()
-        .filter(pair -> pair.not().isEmpty() && !pair.why().isEmpty())
+        .filter(
+            pair -> !comparison.usual().derived() && pair.not().isEmpty() && !pair.why().isEmpty())
         .filter(pair -> !comparison.purpose().equals(FillerPurpose.WELDED))
         .map(pair -> "The filler guides on this pair: " + pair.why() + ".");
   }

@@ -51,7 +51,8 @@ final class FillerJudge {
     this.metal = mixed(joint.choice.dilution());
     this.rich = MagnesiumRule.rich(filler.composition());
     this.unfit = rich || (!filler.none() && joint.usual.keepsSoft(filler.name()));
-    this.brittle = BrittleMix.forms(PoolMetals.of(joint.weld).with(filler.composition()));
+    PoolMetals pool = PoolMetals.of(joint.weld);
+    this.brittle = BrittleMix.forms(new PoolMetals(pool.left(), pool.right(), added()));
   }
 
   /**
@@ -111,6 +112,10 @@ final class FillerJudge {
         curve);
   }
 
+  private Optional<Composition> added() {
+    return filler.none() ? Optional.empty() : Optional.of(filler.composition());
+  }
+
   private Composition mixed(double dilution) {
     Composition plate = WeldPool.composition(joint.weld.withoutFiller(), 1);
     return plate.mixedWith(filler.composition(), dilution);
@@ -118,7 +123,7 @@ final class FillerJudge {
 
   /** An unfit filler is shown through a furnace only where nothing of the joint hardens there. */
   private WeldMetalTrial.Result shown(Composition of) {
-    WeldMetalTrial.Result result = joint.trial.of(of, filler.composition());
+    WeldMetalTrial.Result result = joint.trial.of(of, added());
     return unfit && joint.full()
         ? new WeldMetalTrial.Result(result.asWelded(), Strength.NOT_PREDICTED)
         : result;

@@ -39,10 +39,13 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
     }
   }
 
-  /** What a case with its requirement asks of a filler; a baked coating asks nothing more. */
+  /**
+   * What a case with its requirement asks of a filler; a hold as short as the bake of a coating
+   * asks nothing more.
+   */
   static FillerPurpose of(WeldCase weldCase, Requirement requirement) {
     return new FillerPurpose(
-        CoatingBake.is(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()),
+        CoatingBake.isAsShort(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()),
         requirement.anodizedMatch().orElse(false),
         requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE);
   }

@@ -7,6 +7,7 @@ import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.Furnace;
 import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.Quench;
@@ -102,9 +103,20 @@ final class FurnaceInstruction {
     if (step instanceof NaturalAge && hold && order.agesAfter(step)) {
       return List.of();
     }
+    if (step instanceof Anneal anneal) {
+      return List.of(new Line("Anneal", annealing(anneal)));
+    }
     return step instanceof Age age
         ? List.of(order.bakes() ? new Line("Bake", bake(age)) : new Line("Ageing", ageing(age)))
         : List.of(new Line("Then", sentence(step)));
+  }
+
+  private String annealing(Anneal anneal) {
+    double usual = figures.usualAnneal();
+    return figures.tooCold(anneal).isEmpty()
+        ? sentence(anneal)
+        : sentence(new Anneal(usual, anneal.time(), anneal.coolingRate()))
+            + ordered(temperature(anneal.temperature()));
   }
 
   private String sentence(FurnaceStep step) {

@@ -35,6 +35,8 @@ final class FurnaceObjections {
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL = 380 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL_OF_WORKED = 330 + ZERO_CELSIUS;
+  private static final double USUAL_ANNEAL = 413 + ZERO_CELSIUS;
+  private static final double USUAL_ANNEAL_OF_WORKED = 345 + ZERO_CELSIUS;
   private static final String HARDENING_ANNEALS =
       "6xxx metal and castings are annealed at 380 °C (715 °F) to 420 °C (790 °F) (read, a data sheet"
           + " of 6082), 413 °C (775 °F) is usual.";
@@ -77,7 +79,13 @@ final class FurnaceObjections {
     return step instanceof Age age ? aged(age) : Stream.of();
   }
 
-  private Optional<Objection> tooCold(Anneal anneal) {
+  /** At what the bases of the joint are annealed, K. */
+  double usualAnneal() {
+    return order.hardens() ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
+  }
+
+  /** What stands against an anneal that is too cold; empty if it is not. */
+  Optional<Objection> tooCold(Anneal anneal) {
     double least = order.hardens() ? COOL_ANNEAL : COOL_ANNEAL_OF_WORKED;
     String usual = order.hardens() ? HARDENING_ANNEALS : WORKED_ANNEALS;
     return anneal.temperature() < least - HAIR

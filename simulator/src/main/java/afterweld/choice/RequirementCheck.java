@@ -42,13 +42,12 @@ public final class RequirementCheck {
   private final String against;
   private final List<StrengthFinding> strengths;
 
-  private RequirementCheck(SectionProfile profile, JointStrength joint, Requirement requirement) {
+  private RequirementCheck(
+      SectionProfile profile, JointStrength joint, Requirement requirement, String against) {
     this.profile = profile;
     this.joint = joint;
     this.requirement = requirement;
-    this.against =
-        CaseObjections.subjects(
-            CaseObjections.serious(profile.weldCase(), requirement.strengths()));
+    this.against = against;
     this.strengths =
         Stream.of(
                 requirement.asked(OutputQuantity.YIELD),
@@ -67,7 +66,19 @@ public final class RequirementCheck {
    */
   public static RequirementCheck of(
       SectionProfile profile, JointStrength joint, Requirement requirement) {
-    return new RequirementCheck(profile, joint, requirement);
+    List<Objection> serious = CaseObjections.serious(profile.weldCase(), requirement.strengths());
+    return new RequirementCheck(profile, joint, requirement, CaseObjections.subjects(serious));
+  }
+
+  /**
+   * The same of a joint that came out a little otherwise than its case is written: what stands
+   * against a case is a matter of how it is written.
+   *
+   * @param against what stands against the case as written, {@link #against}
+   */
+  public static RequirementCheck of(
+      SectionProfile profile, JointStrength joint, Requirement requirement, String against) {
+    return new RequirementCheck(profile, joint, requirement, against);
   }
 
   /** What stands against the case, beside remarks. */
@@ -218,8 +229,11 @@ public final class RequirementCheck {
   /** What stands against a case keeps a strength from being claimed, never from falling short. */
   private StrengthFinding finding(Asked asked) {
     StrengthFinding predicted = predicted(asked);
-    return against.isEmpty() || predicted.verdict().compareTo(Verdict.OPEN) > 0
-        ? predicted
+    if (against.isEmpty()) {
+      return predicted;
+    }
+    return predicted.verdict().compareTo(Verdict.OPEN) > 0
+        ? predicted.unclaimed()
         : StrengthFinding.unclaimed(asked, against);
   }
 
@@ -263,12 +277,12 @@ public final class RequirementCheck {
         lowestHardness(Estimate::low),
         lowestHardness(Estimate::middle),
         lowestHardness(Estimate::high),
-        profile.soundness().sound() ? NO_HARDNESS : joint.note(),
+        joint.withheld().isEmpty() ? NO_HARDNESS : joint.note(),
         true);
   }
 
   private double lowestHardness(Function<Estimate, Strength> end) {
-    return profile.soundness().sound() ? LowestHardness.of(profile, end) : Double.NaN;
+    return joint.withheld().isEmpty() ? LowestHardness.of(profile, end) : Double.NaN;
   }
 
   private static OptionalDouble tensile(Optional<CrossWeldTension> pulled) {

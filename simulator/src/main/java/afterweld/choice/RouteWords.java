@@ -135,7 +135,7 @@ final class RouteWords {
   private static String share(RouteRanking ranking) {
     double share = ranking.share();
     String ways = "weigh margin, distortion, steps and furnace hours";
-    return share >= ALWAYS
+    return share >= ALWAYS && ranking.flip().isEmpty()
         ? "It comes first whichever way you " + ways + "."
         : String.format(
             Locale.ROOT, "It comes first in %.0f of 100 ways to " + ways + ".", 100 * share);

@@ -74,13 +74,21 @@ final class SharedTreatment {
     }
 
     String sentence(boolean unlike) {
-      return (unlike ? "The schedule does not suit both bases: " : "The schedule falls short: ")
-          + side.alloy().name()
-          + " suffers, with "
-          + BothUnits.stress(kept)
-          + " yield in place of "
-          + BothUnits.stress(own)
-          + " by its own schedule.";
+      String name = side.alloy().name();
+      return unlike
+          ? "The schedule does not suit both bases: "
+              + name
+              + " suffers, with "
+              + BothUnits.stress(kept)
+              + " yield in place of "
+              + BothUnits.stress(own)
+              + " by its own schedule."
+          : name
+              + " comes to "
+              + BothUnits.stress(kept)
+              + " yield by this schedule, to "
+              + BothUnits.stress(own)
+              + " by its standard one.";
     }
   }
 

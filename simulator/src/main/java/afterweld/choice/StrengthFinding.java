@@ -19,10 +19,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param middle predicted, Pa or HV; NaN where nothing is predicted
  * @param high high end of the band, Pa or HV; NaN where nothing is predicted
  * @param unknown why nothing is predicted or claimed; used only there
- * @param coupon whether a coupon decides where it is not clearly met or failed
+ * @param claimed whether a chance is given; none is while something stands against the case
  */
 public record StrengthFinding(
-    Asked asked, double low, double middle, double high, String unknown, boolean coupon) {
+    Asked asked, double low, double middle, double high, String unknown, boolean claimed) {
   private static final NormalDistribution STANDARD = new NormalDistribution(0, 1);
   private static final double ROUNDING = 1e-9;
 
@@ -42,14 +42,21 @@ public record StrengthFinding(
     return new StrengthFinding(asked, Double.NaN, Double.NaN, Double.NaN, why, false);
   }
 
+  /** The same of a case that something stands against: its word, and no chance. */
+  StrengthFinding unclaimed() {
+    return new StrengthFinding(asked, low, middle, high, unknown, false);
+  }
+
   /** Whether a value is predicted. */
   public boolean predicted() {
     return Double.isFinite(low) && Double.isFinite(middle);
   }
 
-  /** Chance that it is met, 0 to 1; empty where nothing is predicted. */
+  /** Chance that it is met, 0 to 1; empty where nothing is predicted or claimed. */
   public OptionalDouble chance() {
-    return predicted() ? OptionalDouble.of(chanceOfPrediction()) : OptionalDouble.empty();
+    return predicted() && claimed
+        ? OptionalDouble.of(chanceOfPrediction())
+        : OptionalDouble.empty();
   }
 
   private double chanceOfPrediction() {
@@ -72,7 +79,7 @@ public record StrengthFinding(
 
   /** The word for its chance; open where nothing is predicted. */
   public Verdict verdict() {
-    return Verdict.of(chance().orElse(Double.NaN));
+    return Verdict.of(predicted() ? chanceOfPrediction() : Double.NaN);
   }
 
   /**
@@ -81,7 +88,8 @@ public record StrengthFinding(
    * @param deviations standard deviations from the prediction
    */
   public double margin(double deviations) {
-    return predicted() ? (middle + deviations * deviation()) / asked.value() - 1 : Double.NaN;
+    double off = deviations * (deviations > 0 ? deviationAbove() : deviation());
+    return predicted() ? (middle + off) / asked.value() - 1 : Double.NaN;
   }
 
   /** A sentence with what is asked, what is predicted and how far that is from met. */
@@ -93,6 +101,9 @@ public record StrengthFinding(
   }
 
   private String prediction(UnitSystem units) {
+    if (!claimed) {
+      return beside(units, middle) + " predicted, and something stands against the case";
+    }
     return beside(units, middle)
         + " predicted, nine of ten welds between "
         + number(units, low)
@@ -102,8 +113,8 @@ public record StrengthFinding(
 
   private String answer(UnitSystem units) {
     String word =
-        verdict().label() + (verdict().met().isEmpty() && coupon ? ", a coupon decides" : "");
-    if (!predicted()) {
+        verdict().label() + (verdict().met().isEmpty() && claimed ? ", a coupon decides" : "");
+    if (!predicted() || !claimed) {
       return word + ".";
     }
     String sure = verdict() == Verdict.MET ? "" : "; " + beside(units, low) + " would be met";

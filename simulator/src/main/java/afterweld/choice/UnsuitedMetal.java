@@ -16,6 +16,8 @@ import java.util.Optional;
  * {@link FillerCheck}'s. Strengths are those of the handbook.
  */
 final class UnsuitedMetal {
+  private static final String ANNEALED = "O";
+
   private UnsuitedMetal() {}
 
   static List<Objection> of(FurnaceOrder order) {
@@ -33,13 +35,14 @@ final class UnsuitedMetal {
     if (order.dissolves()) {
       return Optional.of(annealed(side));
     }
-    if (!order.ages()) {
+    boolean annealed = side.temper().name().equals(ANNEALED);
+    if (!order.ages() || (annealed && !MagnesiumRule.rich(side.composition()))) {
       return Optional.empty();
     }
     if (order.bakes()) {
-      return Optional.of(
-          noted(
-              side.alloy().name() + ": the bake costs it some of the strength of its cold work."));
+      String text =
+          side.alloy().name() + ": the bake costs it some of the strength of its cold work.";
+      return annealed ? Optional.empty() : Optional.of(noted(text));
     }
     return MagnesiumRule.rich(side.composition())
         ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))
@@ -58,7 +61,7 @@ final class UnsuitedMetal {
   private static Objection annealed(Side side) {
     String name = side.alloy().name();
     String temper = side.temper().name();
-    if (temper.equals("O")) {
+    if (temper.equals(ANNEALED)) {
       return noted(name + " does not harden by heat treatment: its side stays annealed.");
     }
     return objected(

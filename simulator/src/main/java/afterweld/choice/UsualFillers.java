@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
+import afterweld.material.Composition;
 import afterweld.material.FillerGuidance.HeatTreatmentResponse;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
@@ -168,7 +169,12 @@ public final class UsualFillers {
 
   private PoolMetals metals(String filler) {
     return new PoolMetals(
-        left.metal(), right.metal(), LIBRARY.filler(filler).map(Alloy::composition));
+        nominal(left), nominal(right), LIBRARY.filler(filler).map(Alloy::composition));
+  }
+
+  /** As the guides know it: a lot a little richer than another is no other alloy. */
+  private static Composition nominal(BaseMetal base) {
+    return LIBRARY.base(base.name()).map(Alloy::composition).orElse(base.metal());
   }
 
   private static boolean rich(String filler) {

@@ -4,6 +4,7 @@ import afterweld.section.Warning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A strip across the weld bent by end couples or over an edge: soft metal takes the bend, hard
@@ -103,11 +104,18 @@ public record StripBend(
         "m");
     // A side that is softened to its end has no edge that a longer strip could take in.
     SliceLine.Band soft = line.softBand();
-    if (soft.low() > line.from()) {
-      Check.within("left end of the softened band", soft.low(), -length / 2, length / 2, "m");
-    }
-    if (soft.high() < line.to()) {
-      Check.within("right end of the softened band", soft.high(), -length / 2, length / 2, "m");
+    boolean beyond =
+        (soft.low() > line.from() && soft.low() < -length / 2)
+            || (soft.high() < line.to() && soft.high() > length / 2);
+    if (beyond) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "the softened band reaches %.0f mm to the left and %.0f mm to the right of the weld"
+                  + " centre: the strip must be longer than twice that, and is %.0f mm",
+              -1e3 * soft.low(),
+              1e3 * soft.high(),
+              1e3 * length));
     }
   }
 

@@ -36,7 +36,7 @@ public final class BrittleMix {
       return "No filler suits this pair: change one of the two metals, or join them without melting.";
     }
     return metals.fillerHolds(Element.SI, MUCH_SILICON)
-        ? "Take a magnesium filler (5xxx): 5356, 5183 or 5556; on 5454 also 5554."
+        ? "Take a magnesium filler (5xxx): 'afterweld fillers' names those that suit what is asked."
         : "Take a silicon filler (4xxx), such as 4043.";
   }
 

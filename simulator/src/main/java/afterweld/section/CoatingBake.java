@@ -21,10 +21,15 @@ public final class CoatingBake {
 
   private CoatingBake() {}
 
+  /** Whether all of the treatment of a case is as short as that, whatever the metal makes of it. */
+  public static boolean isAsShort(WeldCase weldCase) {
+    return weldCase.afterWeld().stream().anyMatch(Age.class::isInstance)
+        && weldCase.afterWeld().stream().allMatch(CoatingBake::bakes);
+  }
+
   /** Whether all of the treatment of a case is that. */
   public static boolean is(WeldCase weldCase) {
-    return weldCase.afterWeld().stream().anyMatch(Age.class::isInstance)
-        && weldCase.afterWeld().stream().allMatch(CoatingBake::bakes)
+    return isAsShort(weldCase)
         && Stream.of(weldCase.left(), weldCase.right()).allMatch(CoatingBake::aged);
   }
 

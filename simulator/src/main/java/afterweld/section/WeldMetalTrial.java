@@ -8,6 +8,7 @@ import afterweld.thermal.StationHistory;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What weld metal of any composition would become at the centre of a case's weld: the heat of the
@@ -58,10 +59,10 @@ public final class WeldMetalTrial {
    * none); aged without solution treatment no stronger than as welded ({@link AgedOnly}), and not
    * predicted beyond the {@link OverageingLimit}.
    *
-   * @param filler what is added to the bases of the case
+   * @param filler what is added to the bases of the case; empty if nothing is
    */
-  public Result of(Composition metal, Composition filler) {
-    return of(metals.with(filler), metal);
+  public Result of(Composition metal, Optional<Composition> filler) {
+    return of(new PoolMetals(metals.left(), metals.right(), filler), metal);
   }
 
   /** The same of what melts together in the case itself. */

@@ -48,11 +48,16 @@ record JointRun(
     beyondStrength = List.copyOf(beyondStrength);
   }
 
-  static JointRun of(SectionReading reading, double gauge, Requirement asked) {
+  /**
+   * A joint's values.
+   *
+   * @param against what stands against the case as written; empty if nothing does
+   */
+  static JointRun of(SectionReading reading, double gauge, Requirement asked, String against) {
     SectionProfile profile = reading.profile();
     JointStrength joint = JointReport.finished(profile, gauge);
     Optional<CrossWeldTension> pulled = joint.middle();
-    RequirementCheck check = RequirementCheck.of(profile, joint, asked);
+    RequirementCheck check = RequirementCheck.of(profile, joint, asked, against);
     return new JointRun(
         joint.tensile().orElse(Double.NaN),
         joint.proof().orElse(Double.NaN),

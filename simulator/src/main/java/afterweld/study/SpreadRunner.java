@@ -63,7 +63,7 @@ public final class SpreadRunner {
   private final NearbySections nearby;
   private final SectionProfile section;
   private final boolean held;
-  private final boolean claimed;
+  private final String against;
   private final double[] distances;
   private final JointRun[] process;
   private final JointRun[] total;
@@ -87,10 +87,8 @@ public final class SpreadRunner {
     this.nearby = NearbySections.to(weldCase);
     this.section = SectionSimulation.run(weldCase);
     this.held = inputs.stream().allMatch(UncertainInput::held);
-    this.claimed =
-        RequirementCheck.of(section, JointReport.finished(section, gauge), requirement)
-            .against()
-            .isEmpty();
+    this.against =
+        RequirementCheck.of(section, JointReport.finished(section, gauge), requirement).against();
     this.distances = section.stations().stream().mapToDouble(Station::distance).toArray();
     this.process = new JointRun[runs];
     this.total = new JointRun[runs];
@@ -152,8 +150,8 @@ public final class SpreadRunner {
     tallies[2].addAll(off.at(distances, Strength::hardness));
     tallies[3].addAll(off.at(distances, Strength::yield));
     melts[run] = melts(drawn, profile);
-    process[run] = JointRun.of(exact, gauge, requirement);
-    total[run] = JointRun.of(off, gauge, requirement);
+    process[run] = JointRun.of(exact, gauge, requirement, against);
+    total[run] = JointRun.of(off, gauge, requirement, against);
   }
 
   private static Strength withError(Estimate estimate, double deviations) {
@@ -204,7 +202,7 @@ public final class SpreadRunner {
 
   private Optional<MedianShift> shift(double middle) {
     double predicted =
-        JointRun.of(new SectionReading(section).exact(), gauge, requirement).tensile();
+        JointRun.of(new SectionReading(section).exact(), gauge, requirement, against).tensile();
     return Double.isFinite(predicted) && Double.isFinite(middle)
         ? Optional.of(
             MedianShift.of(
@@ -218,7 +216,8 @@ public final class SpreadRunner {
 
   private double tensile(WeldCase drawn) {
     try {
-      return JointRun.of(new SectionReading(nearby.of(drawn)).exact(), gauge, Requirement.NONE)
+      return JointRun.of(
+              new SectionReading(nearby.of(drawn)).exact(), gauge, Requirement.NONE, against)
           .tensile();
     } catch (HeatInputException noWeld) {
       return Double.NaN;
@@ -309,7 +308,7 @@ public final class SpreadRunner {
 
   private Optional<Share> met(
       int[] kept, JointRun[] joints, boolean predicted, Predicate<JointRun> meets) {
-    if (!requirement.asksStrength() || !predicted || !claimed) {
+    if (!requirement.asksStrength() || !predicted || !against.isEmpty()) {
       return Optional.empty();
     }
     int count = (int) IntStream.of(kept).filter(run -> meets.test(joints[run])).count();

@@ -268,7 +268,11 @@ public final class HeatInput {
   private String fitting(Pass pass) {
     WeldingProcess process = pass.process();
     double narrow = 2e3 * of(pass, process.efficiencyLow()).fusionHalfWidth();
-    double wide = 2e3 * of(pass, process.efficiencyHigh()).fusionHalfWidth();
+    double most = 1e3 * PassLimits.widest(legs);
+    double wide = Math.min(most, 2e3 * of(pass, process.efficiencyHigh()).fusionHalfWidth());
+    if (narrow > most) {
+      return "; with these settings more melts than this thickness bears";
+    }
     return wide < 2e3 * NARROWEST_FUSION
         ? "; with these settings hardly a bead is melted"
         : String.format(

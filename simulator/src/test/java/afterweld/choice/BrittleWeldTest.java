@@ -8,9 +8,11 @@ import afterweld.casefile.CaseReader;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
+import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
+import afterweld.section.Side;
 import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -19,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,5 +113,22 @@ class BrittleWeldTest {
     List<String> best =
         FillerComparison.of(weld(left, right, filler), Requirement.NONE).bestOverBand();
     assertTrue(best.stream().noneMatch(name -> name.startsWith("4")), best::toString);
+  }
+
+  /** A certificate of 2.6 % Mg makes 5052 no alloy that 4043 is not for. */
+  @Test
+  void aLotALittleRicherIsNoOtherAlloy() {
+    WeldCase written = weld("5052-H32", "5052-H32", "4043");
+    Side rich =
+        new Side(
+            written.left().alloy(),
+            written.left().temper(),
+            written.left().thickness(),
+            OptionalDouble.empty(),
+            written.left().composition().with(Element.MG, 2.6),
+            Set.of(Element.MG));
+    WeldCase lot = written.change().sides(rich, rich).done();
+    assertEquals(List.of(), CaseObjections.serious(lot, MODEST));
+    assertTrue(SectionSimulation.soundness(lot).sound());
   }
 }

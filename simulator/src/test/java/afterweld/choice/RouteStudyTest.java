@@ -68,7 +68,11 @@ class RouteStudyTest {
   @Test
   void aRefusedFurnaceShowsNoNumbers() {
     RouteStudy study =
-        study(Cases.butt("6061", "T6").withFiller(Cases.filler("5356", 0.4)), Requirement.NONE);
+        study(
+            Cases.butt("6061", "T6").withFiller(Cases.filler("5356", 0.4)),
+            new Requirement(NONE, NONE, OptionalDouble.of(130), Optional.empty(), NONE));
+    assertTrue(
+        route(study, RouteKind.T6_FULL).strengths().stream().noneMatch(StrengthFinding::predicted));
     assertTrue(route(study, RouteKind.T6_FULL).joint().tensile().isEmpty());
     assertTrue(Double.isNaN(route(study, RouteKind.T6_FULL).lowestHardness()));
     assertTrue(route(study, RouteKind.LEAVE).joint().tensile().isPresent());

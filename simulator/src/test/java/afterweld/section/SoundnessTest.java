@@ -170,17 +170,20 @@ class SoundnessTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"12, 180", "10, 203", "8, 160", "6, 121"})
+  @CsvSource({"8, 160", "8, 190", "6, 121", "5, 110"})
   void whoeverFollowsTheAdviceOnTheArcFusesThrough(int thickness, double current) {
     String more = plate(thickness) + "preparation: square\n";
     String said = String.join(" ", of(more, tig(current, 15, 3.3), 1).remedies());
     Matcher amperes = Pattern.compile("With (\\d+) A").matcher(said);
     Matcher speed = Pattern.compile("At ([\\d.]+) mm/s").matcher(said);
-    if (amperes.find()) {
+    boolean hotter = amperes.find();
+    boolean slower = speed.find();
+    assertTrue(hotter || slower, said);
+    if (hotter) {
       double enough = Double.parseDouble(amperes.group(1));
       assertTrue(of(more, tig(enough, 15, 3.3), 1).sound(), said);
     }
-    if (speed.find()) {
+    if (slower) {
       double slow = Double.parseDouble(speed.group(1));
       assertTrue(of(more, tig(current, 15, slow), 1).sound(), said);
     }

@@ -21,6 +21,7 @@ import afterweld.section.WeldCase;
 import afterweld.section.Zone;
 import afterweld.strength.ModelError;
 import afterweld.study.SpreadStudy.Influence;
+import afterweld.thermal.FurnaceStep;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -225,6 +226,19 @@ class SpreadRunnerTest {
     assertEquals(Optional.empty(), study.process().met());
   }
 
+  /** What stands against a case is a matter of how it is written, not of a drawn temperature. */
+  @Test
+  void aDrawIsNotObjectedToWhereTheCaseIsNot() {
+    WeldCase baked =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("5356", 0.4))
+            .then(List.of(new FurnaceStep.Age(453.15, 1800, FurnaceStep.Ramp.BY_FURNACE, false)))
+            .weldCase();
+    SpreadStudy study = run(baked, 10, 1);
+    assertEquals("", study.against());
+    assertEquals(study.total().strengthsMet(), study.total().met());
+  }
+
   private static MedianShift pulledByDilution(double perShare) {
     double held = AS_WELDED.filler().dilution();
     return MedianShift.of(
@@ -271,7 +285,7 @@ class SpreadRunnerTest {
   }
 
   private static JointRun joint(SectionProfile profile) {
-    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED);
+    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED, "");
   }
 
   /** The same draws through full sections: 5 and 95 % of what is reported move by under 1 %. */
