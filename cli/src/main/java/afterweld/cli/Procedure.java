@@ -4,25 +4,19 @@ import afterweld.material.Composition;
 import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
 import afterweld.section.OutputQuantity;
+import afterweld.section.PassWords;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetal;
 import afterweld.section.WeldPool;
-import afterweld.thermal.Pass;
-import afterweld.thermal.PassHeat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.stream.Collectors;
 
 /** What was welded and with how much heat, in lines for a person. */
 final class Procedure {
-  private static final double KILO = 1e3;
-  private static final double MILLIMETRES = 1e3;
-  private static final double INCHES = 1 / 0.0254;
-  private static final double MINUTE = 60;
-
   private final SectionProfile profile;
   private final WeldCase weld;
   private final UnitSystem units;
@@ -102,68 +96,12 @@ final class Procedure {
 
   /** The heat of every pass and where its efficiency comes from. */
   String passes() {
+    PassWords words = new PassWords(units);
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < profile.passes().size(); i++) {
-      text.append(Paragraph.of("pass " + (i + 1) + ": " + pass(profile.passes().get(i), i)));
+      text.append(Paragraph.of("pass " + (i + 1) + ": " + words.of(profile.passes().get(i), i)));
     }
     return text.toString();
-  }
-
-  private String pass(PassHeat heat, int number) {
-    Pass pass = heat.pass();
-    return pass.process().label()
-        + " "
-        + rounded(pass.current(), 0)
-        + " A, "
-        + rounded(pass.voltage(), 1)
-        + " V, "
-        + speed(pass.travelSpeed())
-        + ", "
-        + start(pass, number)
-        + "; "
-        + efficiency(heat)
-        + "; heat into the metal "
-        + heatInput(heat.netPower() / pass.travelSpeed());
-  }
-
-  private String start(Pass pass, int number) {
-    String pause =
-        pass.pause().isPresent()
-            ? ", pause " + rounded(pass.pause().getAsDouble() / 60, 1) + " min"
-            : "";
-    return (number == 0 ? "preheat " : "interpass ") + temperature(pass.startTemperature()) + pause;
-  }
-
-  private String efficiency(PassHeat heat) {
-    return "arc efficiency " + rounded(heat.efficiency(), 2) + efficiencyOrigin(heat);
-  }
-
-  private String efficiencyOrigin(PassHeat heat) {
-    if (heat.calibratedBy().isPresent()) {
-      boolean own = heat.pass().beadWidth().isPresent();
-      String width = " from the bead width " + length(heat.calibratedBy().getAsDouble());
-      return own ? width : width + " of an earlier pass";
-    }
-    if (heat.pass().efficiency().isPresent()) {
-      return " as stated";
-    }
-    return ", the usual for the process ("
-        + rounded(heat.efficiencyLow(), 2)
-        + " to "
-        + rounded(heat.efficiencyHigh(), 2)
-        + "; a bead width would settle it)";
-  }
-
-  private String heatInput(double joulesPerMetre) {
-    return units == UnitSystem.METRIC
-        ? rounded(joulesPerMetre / KILO / MILLIMETRES, 2) + " kJ/mm"
-        : rounded(joulesPerMetre / KILO / INCHES, 1) + " kJ/in";
-  }
-
-  private String speed(double metresPerSecond) {
-    return units == UnitSystem.METRIC
-        ? rounded(metresPerSecond * MILLIMETRES, 2) + " mm/s"
-        : rounded(metresPerSecond * INCHES * MINUTE, 1) + " in/min";
   }
 
   private String length(double metres) {

@@ -113,7 +113,8 @@ final class JointSettingsReader {
           "found "
               + DIAMETER.show(tube.diameter())
               + "; expected a thin wall, a diameter of at least 20 thicknesses of the right side, "
-              + DIAMETER.show(smallest));
+              + DIAMETER.show(smallest)
+              + "; without tube the rest of the case is computed");
     }
     section.finish();
     return tube;

@@ -21,11 +21,13 @@ import java.util.stream.Stream;
  *
  * @param side left or right, or each where both are alike
  * @param anyLoss where the base zone begins, m; the end of the leg if it is softened throughout
+ * @param toTheEnd whether the section is computed no farther, so that no end of it is known
  * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is,
  *     0 where it is never less
  * @param code half width that the code counts, m; empty if none is known for this weld
  */
-public record SoftenedReach(String side, double anyLoss, double dip, OptionalDouble code) {
+public record SoftenedReach(
+    String side, double anyLoss, boolean toTheEnd, double dip, OptionalDouble code) {
   private static final double HARDNESS_BACK = 0.9;
   private static final int BEFORE = 0;
   private static final int AS_WELDED = 1;
@@ -56,7 +58,11 @@ public record SoftenedReach(String side, double anyLoss, double dip, OptionalDou
             .mapToDouble(value -> value.value() * MM)
             .findFirst();
     return new SoftenedReach(
-        name.isEmpty() ? "each" : place.label(), zonesEnd(profile, place), dipEnd(outwards), code);
+        name.isEmpty() ? "each" : place.label(),
+        zonesEnd(profile, place),
+        outwards.stream().noneMatch(station -> station.zone() == Zone.BASE),
+        dipEnd(outwards),
+        code);
   }
 
   private static double zonesEnd(SectionProfile profile, Place place) {
@@ -91,9 +97,14 @@ public record SoftenedReach(String side, double anyLoss, double dip, OptionalDou
         / station.estimates().get(BEFORE).middle().hardness();
   }
 
+  /** The width that is known to be softened: of a loss without an end the dip alone. */
+  private double computed() {
+    return toTheEnd ? dip : anyLoss;
+  }
+
   /** The half width to design with: the larger of the computed and the code's, m. */
   public double design() {
-    return Math.max(anyLoss, code.orElse(0));
+    return Math.max(computed(), code.orElse(0));
   }
 
   /** What to make of it, for people. */
@@ -107,8 +118,11 @@ public record SoftenedReach(String side, double anyLoss, double dip, OptionalDou
         + side
         + " side, from the weld centre: hardness is back at 90 % of the base at "
         + BothUnits.length(dip)
-        + ", where a hardness traverse shows the end of the dip; the last metal that the weld changed"
-        + " ends at "
+        + ", where a hardness traverse shows the end of the dip; "
+        + (toTheEnd
+            ? "beyond it the yield stays a little under that before welding, as far as the section is"
+                + " computed, "
+            : "the last metal that the weld changed ends at ")
         + BothUnits.length(anyLoss);
   }
 
@@ -121,7 +135,7 @@ public record SoftenedReach(String side, double anyLoss, double dip, OptionalDou
   }
 
   private String besideTheCode(double width) {
-    return anyLoss > width
+    return computed() > width
         ? " That is wider than the half width of the code, "
             + BothUnits.length(width)
             + ": design with the larger, and measure it by a hardness traverse or a macro section."

@@ -451,7 +451,7 @@ class CaseFaultsTest {
         "length: found 25 mm; expected at least six throats and 30 mm, 30 mm",
         "^100 mm",
         "diameter: found 100 mm; expected a thin wall, a diameter of at least 20 thicknesses of the"
-            + " right side, 120 mm",
+            + " right side, 120 mm; without tube the rest of the case is computed",
         "^10 mm",
         "pressure: found '10 mm'; unknown unit 'mm'; expected a pressure above 0, up to 1000 bar"
             + " (units: bar, psi, ksi, MPa)");

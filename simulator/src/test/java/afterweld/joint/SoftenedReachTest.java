@@ -7,6 +7,7 @@ import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class SoftenedReachTest {
@@ -55,5 +56,13 @@ class SoftenedReachTest {
     assertEquals(0, reach.dip());
     assertTrue(reach.sentence().startsWith("Changed by the weld"), reach.sentence());
     assertTrue(reach.sentence().contains("no dip"), reach.sentence());
+  }
+
+  /** Where the computed section ends is no width to design with. */
+  @Test
+  void whatHasNoEndIsNoWidthToDesignWith() {
+    SoftenedReach endless = new SoftenedReach("each", 0.053, true, 0.014, OptionalDouble.of(0.03));
+    assertEquals(0.03, endless.design());
+    assertTrue(endless.sentence().contains("is the larger: design with it"), endless.sentence());
   }
 }

@@ -17,6 +17,7 @@ import afterweld.joint.SliceLine;
 import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
+import afterweld.section.PassWords;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Soundness;
@@ -27,7 +28,6 @@ import afterweld.section.WeldMetalTrial;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
-import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -38,6 +38,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -99,7 +100,7 @@ public final class ProfileReport {
     values.put("checks", checks);
     values.put("zones", profile.zones().stream().map(this::zoneRow).toList());
     values.put("weldMetal", weldMetal());
-    values.put("passes", profile.passes().stream().map(this::pass).toList());
+    values.put("passes", passes());
     values.put("hasCodes", !joint.codes().isEmpty());
     values.put("codes", joint.codes().stream().map(this::codeRow).toList());
     putMember(values);
@@ -214,7 +215,8 @@ public final class ProfileReport {
 
   private String verdictInWords() {
     String label = judgement.verdict().label();
-    return judgement.met().isPresent() ? label : label + ": a test coupon decides";
+    boolean decides = judgement.met().isEmpty() && texts(false).isEmpty();
+    return decides ? label + ": a test coupon decides" : label;
   }
 
   private String answer(JointStrength strength) {
@@ -324,17 +326,11 @@ public final class ProfileReport {
         + ".";
   }
 
-  private String pass(PassHeat heat) {
-    return String.format(
-        Locale.ROOT,
-        "%s, %.0f A, %.1f V, %.2f mm/s, from %s: arc efficiency %.2f %s.",
-        heat.pass().process().label(),
-        heat.pass().current(),
-        heat.pass().voltage(),
-        heat.pass().travelSpeed() * 1e3,
-        text(OutputQuantity.PEAK_TEMPERATURE, heat.pass().startTemperature()),
-        heat.efficiency(),
-        heat.calibrated() ? "from the bead width" : "given, or the usual one");
+  private List<String> passes() {
+    PassWords words = new PassWords(units);
+    return IntStream.range(0, profile.passes().size())
+        .mapToObj(i -> words.of(profile.passes().get(i), i) + ".")
+        .toList();
   }
 
   private Map<String, String> codeRow(DesignCodeValue value) {
