@@ -6,6 +6,7 @@ import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.material.Alloy;
 import afterweld.section.BothUnits;
+import afterweld.section.CoatingBake;
 import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceHistory;
@@ -290,9 +291,10 @@ final class FurnaceObjections {
         : objected(text + (age.temperature() > HOT_AGE ? ": it overages." : ": it hardly ages."));
   }
 
-  private static Objection shortAge(Age age, Side side, double least) {
+  private Objection shortAge(Age age, Side side, double least) {
     String text = held(age) + " is short of the " + hours(least) + " that " + side.alloy().name();
-    return age.time() < FAR_SHORT * least
+    boolean bake = CoatingBake.isAsShort(order.weldCase());
+    return age.time() < FAR_SHORT * least && !bake
         ? objected(text + " needs at least there: it stays far under its strength.")
         : noted(text + " is usually given at least there.");
   }
