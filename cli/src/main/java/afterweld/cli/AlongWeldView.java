@@ -9,7 +9,7 @@ import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
-import afterweld.thermal.PeakMap;
+import afterweld.thermal.StationTimeline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,7 +64,7 @@ final class AlongWeldView {
       along.label(at.place()),
       distance(units, at.fromStart()),
       distance(units, at.beadWidth()),
-      distance(units, softened(along.stated(), at)),
+      distance(units, softened(at)),
       OutputQuantity.YIELD.text(units, lowest(at, Strength::yield)),
       OutputQuantity.HARDNESS.text(units, lowest(at, Strength::hardness))
     };
@@ -88,7 +88,7 @@ final class AlongWeldView {
         + "; softened at the "
         + along.label(other.end().place())
         + ": "
-        + distance(units, softened(other, other.end()))
+        + distance(units, softened(other.end()))
         + unit
         + ". "
         + evenness(other)
@@ -121,22 +121,21 @@ final class AlongWeldView {
   }
 
   /** Distance between the outer edges of what got hot enough to lose strength, m. */
-  private double softened(Sections sections, AtPlace at) {
-    PeakMap peaks = sections.peaks();
-    return reach(peaks, at, 0, softening.left(), softening.right())
-        + reach(peaks, at, peaks.legs() - 1, softening.right(), softening.left());
+  private double softened(AtPlace at) {
+    return reach(at.left(), softening.left(), softening.right())
+        + reach(at.right(), softening.right(), softening.left());
   }
 
   /**
    * A leg that softened to its end knows no threshold: the other side's is taken if it is lower.
    */
   private static double reach(
-      PeakMap peaks, AtPlace at, int leg, Softening.OfSide own, Softening.OfSide other) {
+      StationTimeline heat, Softening.OfSide own, Softening.OfSide other) {
     if (!own.any()) {
       return 0;
     }
     boolean lower = own.throughout() && other.threshold() && other.from() < own.from();
-    return peaks.reach(leg, at.fromStart(), lower ? other.from() : own.from());
+    return heat.reach(lower ? other.from() : own.from());
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
@@ -167,7 +166,7 @@ final class AlongWeldView {
     json.put("start_current_A", new JsonNumber(start, 1));
     json.put("end_current_A", new JsonNumber(start * sections.endCurrent(), 1));
     json.put("bead_width_mm", new JsonNumber(at.beadWidth() * 1e3, 2));
-    json.put("softened_mm", new JsonNumber(softened(sections, at) * 1e3, 1));
+    json.put("softened_mm", new JsonNumber(softened(at) * 1e3, 1));
     json.put("lowest_yield_MPa", new JsonNumber(lowest(at, Strength::yield) / 1e6, 1));
     json.put("lowest_hardness_HV", new JsonNumber(lowest(at, Strength::hardness), 1));
     return json;

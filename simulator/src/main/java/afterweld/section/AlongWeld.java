@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.PeakMap;
+import afterweld.thermal.StationTimeline;
 import afterweld.thermal.WeldCourse.Place;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -68,11 +69,18 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
    * @param place where
    * @param fromStart m from the start of the weld
    * @param beadWidth of the last pass on the arc side, m
+   * @param left heat of the left side there
+   * @param right heat of the right side there
    * @param profile before welding and as welded, with few stations and without the bands of default
    *     inputs; of the other fall of the current at the end only
    */
   public record AtPlace(
-      Place place, double fromStart, double beadWidth, Optional<SectionProfile> profile) {}
+      Place place,
+      double fromStart,
+      double beadWidth,
+      StationTimeline left,
+      StationTimeline right,
+      Optional<SectionProfile> profile) {}
 
   /** The name of a place on this weld. */
   public String label(Place place) {
@@ -126,11 +134,15 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
   }
 
   private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place, boolean computed) {
+    CaseHeat there = heat.at(place);
     Optional<SectionProfile> profile =
-        computed
-            ? Optional.of(SectionSimulation.runThin(asWelded, heat.at(place)))
-            : Optional.empty();
+        computed ? Optional.of(SectionSimulation.runThin(asWelded, there)) : Optional.empty();
     return new AtPlace(
-        place, heat.peaks().orElseThrow().fromStart(place), heat.beadWidth(place), profile);
+        place,
+        heat.peaks().orElseThrow().fromStart(place),
+        heat.beadWidth(place),
+        there.left(),
+        there.right(),
+        profile);
   }
 }

@@ -152,18 +152,28 @@ public final class SectionSimulation {
             weldCase,
             new StationBands(weldCase, shownStates()).stations(runs, others),
             shownStates());
+    Softening softening = Softening.of(runs);
     return new SectionProfile(
         weldCase,
         soundness(left, right, stations),
         shownNames(),
         stations,
-        ZoneSpans.of(stations),
+        ZoneSpans.of(
+            stations,
+            place ->
+                place == Station.Place.LEFT
+                    ? softenedTo(softening.left(), left)
+                    : softenedTo(softening.right(), right)),
         weldMetal,
         heat.heats(),
         TellingCycles.of(runs),
-        Softening.of(runs),
+        softening,
         warnings(runs),
         Cautions.of(weldCase));
+  }
+
+  private static double softenedTo(Softening.OfSide side, SideRun run) {
+    return side.threshold() ? run.timeline().reach(side.from()) : Double.NaN;
   }
 
   private Soundness soundness(SideRun left, SideRun right, List<Station> stations) {

@@ -111,27 +111,6 @@ public final class PeakMap {
   }
 
   /**
-   * Distance from the weld centre within which a leg gets as hot as a temperature, m: the end of
-   * the leg if all of it does, 0 if nothing.
-   *
-   * @param place m from the start of the weld
-   * @param temperature K
-   */
-  public double reach(int leg, double place, double temperature) {
-    double[] distances = across.get(leg);
-    double[] values = profile(leg, place);
-    int hot = values.length - 1;
-    while (hot >= 0 && values[hot] < temperature) {
-      hot--;
-    }
-    if (hot < 0 || hot == values.length - 1) {
-      return hot < 0 ? 0 : distances[hot];
-    }
-    double part = (values[hot] - temperature) / (values[hot] - values[hot + 1]);
-    return distances[hot] + part * (distances[hot + 1] - distances[hot]);
-  }
-
-  /**
    * Peak temperature, K; linear between what was computed, beyond the end of a leg that of its end.
    *
    * @param place m from the start of the weld

@@ -24,6 +24,9 @@ final class ShellProcedure {
   private static final double COOLER = 0.7;
   private static final double SETTLING = 30;
 
+  /** Half-width of a bead that is looked for at all, m. */
+  private static final double NARROWEST = 1e-4;
+
   /** Records of the run, in this order. */
   private static final int SECTION = 0;
 
@@ -225,18 +228,24 @@ final class ShellProcedure {
 
   /**
    * Distance of the fusion line from the bead's centre on the arc side, where widths are taken, m,
-   * as the power is found: no heat potential missing there, by thickness over the legs; 0 if it
-   * does not melt there.
+   * as the power is found: no heat potential missing there, by thickness over the legs, the bead
+   * deciding how deep its heat enters; 0 if it does not melt there.
    *
-   * @param heat of the pass that was welded last
+   * @param pass number of it; {@code WORST} stands for the section
    */
-  double fusionHalfWidth(PassHeat heat) {
-    return fusionHalfWidth(heat, heats.size() - 1, run.record(WIDTHS));
+  double fusionHalfWidth(int pass, WeldCourse.Place place) {
+    return fusionHalfWidth(heats.get(pass).pass(), pass, record(place));
   }
 
-  /** The same of any pass at a place of the weld; {@code WORST} stands for the section. */
-  double fusionHalfWidth(int pass, WeldCourse.Place place) {
-    return fusionHalfWidth(heats.get(pass), pass, record(place));
+  /**
+   * The heat of the pass that was welded last with the bead that it melts where widths are taken.
+   *
+   * @throws HeatInputException if that is no bead
+   */
+  PassHeat melted() {
+    int last = heats.size() - 1;
+    heats.set(last, heats.get(last).melting(fusionHalfWidth(last, WeldCourse.Place.MIDDLE)));
+    return heats.get(last);
   }
 
   private ShellRecord record(WeldCourse.Place place) {
@@ -248,11 +257,13 @@ final class ShellProcedure {
     };
   }
 
-  private double fusionHalfWidth(PassHeat heat, int pass, ShellRecord record) {
-    List<ShellSection> surfaces = surfaces(heat.pass(), record, heat.fusionHalfWidth());
+  private double fusionHalfWidth(Pass pass, int which, ShellRecord record) {
     ShellSection widest =
-        surfaces.stream().max(Comparator.comparingDouble(ShellSection::end)).orElseThrow();
-    return widest.outermost(y -> -missing(heat.pass(), surfaces, pass, y), 0);
+        surfaces(pass, record, NARROWEST).stream()
+            .max(Comparator.comparingDouble(ShellSection::end))
+            .orElseThrow();
+    return widest.outermost(
+        y -> -missing(pass, surfaces(pass, record, Math.max(y, NARROWEST)), which, y), 0);
   }
 
   /** Time line of the stations of a leg at a place; {@code WORST} stands for the section. */

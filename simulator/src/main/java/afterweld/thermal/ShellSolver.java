@@ -221,7 +221,7 @@ public final class ShellSolver {
                 calibrated.get(pass.process()),
                 () -> procedure.power(pass, guess.netPower()));
         procedure.weld(heat);
-        heats.add(scouting ? heat : melted(procedure, heat));
+        heats.add(scouting || pass.beadWidth().isPresent() ? heat : procedure.melted());
         if (pass.beadWidth().isPresent()) {
           calibrated.put(pass.process(), heat);
         }
@@ -286,13 +286,5 @@ public final class ShellSolver {
         value * guess.pass().arcPower(),
         guess.fusionHalfWidth(),
         calibratedBy);
-  }
-
-  /** With the fusion line as it comes out where widths are taken, if no width gave it. */
-  private static PassHeat melted(ShellProcedure procedure, PassHeat heat) {
-    if (heat.pass().beadWidth().isPresent()) {
-      return heat;
-    }
-    return heat.melting(procedure.fusionHalfWidth(heat));
   }
 }

@@ -129,6 +129,48 @@ class SmallPartTest {
     assertTrue(codes(SectionSimulation.run(fallingCase)).contains("falling-current"));
   }
 
+  /** In parts whose heat enters as deep as the bead is wide: what is foretold is what comes. */
+  @Test
+  void anotherFallOfTheCurrentMeltsWhatWasForetoldOfIt() {
+    Side wall = Cases.side("6061", "T6", 0.006);
+    Ring ring = new Ring(0.06, Place.END);
+    Pass pass = Cases.pass(200, 3e-3, 293.15);
+    WeldCase constant =
+        ring(Place.END, Optional.empty())
+            .change()
+            .sides(wall, wall)
+            .ring(ring)
+            .passes(List.of(pass))
+            .done();
+    AlongWeld.Sections foretold = AlongWeld.of(constant).orElseThrow().other().orElseThrow();
+    WeldCase falling =
+        constant
+            .change()
+            .ring(new Ring(0.06, Place.END, foretold.endCurrent()))
+            .passes(List.of(foretold.passes().get(0).pass()))
+            .done();
+    AlongWeld entered = AlongWeld.of(falling).orElseThrow();
+    assertBeads(foretold, entered.stated());
+    assertBeads(AlongWeld.of(constant).orElseThrow().stated(), entered.other().orElseThrow());
+  }
+
+  private static void assertBeads(AlongWeld.Sections expected, AlongWeld.Sections found) {
+    for (int i = 0; i < expected.places().size(); i++) {
+      double bead = expected.places().get(i).beadWidth();
+      assertEquals(bead, found.places().get(i).beadWidth(), 0.1e-3, "place " + i);
+    }
+  }
+
+  /** One place, one width: the last changed metal of the section and the row along the weld. */
+  @Test
+  void theBaseBeginsWhereTheViewAlongTheWeldEndsItsSoftening() {
+    WeldCase end = ring(Place.END, Optional.empty());
+    SectionProfile section = SectionSimulation.runThin(end);
+    AlongWeld.AtPlace there = AlongWeld.of(end).orElseThrow().stated().end();
+    assertEquals(
+        there.right().reach(section.softening().right().from()), softened(section), 0.05e-3);
+  }
+
   /** Where the depth into the thicker part is open, the band holds both of its ends. */
   @Test
   void anOpenDepthIntoAThickPartWidensTheBand() {
