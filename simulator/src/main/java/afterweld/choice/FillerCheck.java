@@ -65,29 +65,32 @@ final class FillerCheck {
             + purpose.label()
             + ". ";
     String text =
-        head + String.join(" ", against) + instead(offered(weld, usual.suitable(purpose)));
+        head + String.join(" ", against) + instead(weld, usual.suitable(purpose));
     return Optional.of(new Objection(Objection.Severity.OBJECTED, Subject.FILLER, text));
   }
 
-  /** Those that would not crack at the dilution of this joint; all of them where each would. */
-  private static List<String> offered(WeldCase weld, List<String> suitable) {
-    List<String> without =
-        suitable.stream().filter(name -> crack(weld, name) != CrackTendency.HIGH).toList();
-    return without.isEmpty() ? suitable : without;
+  private static String instead(WeldCase weld, List<String> suitable) {
+    List<String> named = suitable.stream().filter(name -> !cracks(weld, name)).toList();
+    if (!named.isEmpty()) {
+      return " Take " + few(named) + ".";
+    }
+    return suitable.isEmpty()
+        ? " No filler suits."
+        : " By the guides "
+            + few(suitable)
+            + " would suit, but at the dilution of this joint it tends to crack: weld a trial piece"
+            + " first.";
   }
 
-  private static CrackTendency crack(WeldCase weld, String name) {
+  private static String few(List<String> names) {
+    return String.join(" or ", names.subList(0, Math.min(NAMED, names.size())));
+  }
+
+  private static boolean cracks(WeldCase weld, String name) {
     Composition filler =
         FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
     Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
-    return CrackTendency.of(plate.mixedWith(filler, FillerComparison.dilution(weld).dilution()));
-  }
-
-  private static String instead(List<String> suitable) {
-    return suitable.isEmpty()
-        ? " No filler suits."
-        : " Take "
-            + String.join(" or ", suitable.subList(0, Math.min(NAMED, suitable.size())))
-            + ".";
+    double dilution = FillerComparison.dilution(weld).dilution();
+    return CrackTendency.of(plate.mixedWith(filler, dilution)) == CrackTendency.HIGH;
   }
 }

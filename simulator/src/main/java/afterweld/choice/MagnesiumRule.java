@@ -4,10 +4,12 @@ import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.section.FillerChoice;
 import afterweld.section.SectionProfile;
+import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -55,15 +57,27 @@ final class MagnesiumRule {
    * Why the filler of a case takes part in no full treatment, and which fillers of its bases do.
    */
   static String refusal(WeldCase weld) {
-    List<String> others = UsualFillers.of(weld).suitable(FillerPurpose.TREATED);
     return weld.filler().alloy().orElseThrow().name()
         + " has "
         + RICH_IN_THE_FURNACE
-        + (others.isEmpty()
-            ? " No filler bears a full treatment of this pair: leave it as welded."
-            : " Take "
-                + String.join(" or ", others.subList(0, Math.min(NAMED, others.size())))
-                + ", or leave the joint as welded.");
+        + annealed(weld)
+            .map(side -> " The furnace anneals " + side.alloy().name() + " too: leave it as welded.")
+            .orElseGet(() -> others(UsualFillers.of(weld).suitable(FillerPurpose.TREATED)));
+  }
+
+  /** A side that a full treatment does not harden: no filler makes the treatment right for it. */
+  private static Optional<Side> annealed(WeldCase weld) {
+    return Stream.of(weld.left(), weld.right())
+        .filter(side -> !side.alloy().heatTreatable())
+        .findFirst();
+  }
+
+  private static String others(List<String> fillers) {
+    return fillers.isEmpty()
+        ? " No filler bears a full treatment of this pair: leave it as welded."
+        : " Take "
+            + String.join(" or ", fillers.subList(0, Math.min(NAMED, fillers.size())))
+            + ", or leave the joint as welded.";
   }
 
   static boolean rich(Composition metal) {

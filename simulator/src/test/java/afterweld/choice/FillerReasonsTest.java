@@ -9,6 +9,7 @@ import afterweld.material.MaterialLibrary;
 import afterweld.section.Cases;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,12 @@ import org.junit.jupiter.api.Test;
 /** A reason beside a filler says nothing that its row of numbers may contradict. */
 class FillerReasonsTest {
   private static final MaterialLibrary LIBRARY = MaterialLibrary.standard();
+  private static final Requirement COLOUR = service(Optional.of(true), OptionalDouble.empty());
+
+  private static Requirement service(Optional<Boolean> colour, OptionalDouble temperature) {
+    OptionalDouble none = OptionalDouble.empty();
+    return new Requirement(none, none, none, colour, temperature);
+  }
 
   private static FillerOption option(WeldCase weld, Requirement asked, String filler) {
     return FillerComparison.of(weld, asked).option(filler).orElseThrow();
@@ -55,15 +62,8 @@ class FillerReasonsTest {
 
   @Test
   void aSiliconFillerIsKeptFromAColourWithoutAFigureForItsWeldMetal() {
-    Requirement colour =
-        new Requirement(
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.of(true),
-            OptionalDouble.empty());
     Cases diluted = Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.7));
-    FillerOption silicon = option(diluted.weldCase(), colour, "4043");
+    FillerOption silicon = option(diluted.weldCase(), COLOUR, "4043");
     assertFalse(silicon.allowed());
     assertTrue(silicon.reasons().stream().noneMatch(reason -> reason.contains("2 %")));
   }
@@ -81,5 +81,32 @@ class FillerReasonsTest {
     Cases unlike = Cases.butt("5052", "O").withRight(Cases.side("5454", "O", 6e-3));
     List<String> reasons = option(unlike.weldCase(), Requirement.NONE, "5554").reasons();
     assertTrue(reasons.stream().anyMatch(reason -> reason.startsWith("Guide, on 5454: ")));
+  }
+
+  /** Advice that is followed must not end at another refusal. */
+  @Test
+  void noFillerIsAdvisedThatCracksAtTheDilutionOfTheJoint() {
+    FurnaceStep aged = Cases.fullTreatment("6060").get(3);
+    Cases extruded = Cases.butt("6060", "T4").then(List.of(aged));
+    String thin = objection(extruded.withFiller(Cases.filler("5356", 0.6)).weldCase(), COLOUR);
+    assertFalse(thin.contains("Take"), thin);
+    assertTrue(thin.contains("5554 would suit, but at the dilution of this joint it tends to crack"), thin);
+    Cases warm = Cases.butt("5454", "H34").withFiller(Cases.filler("5356", 0.3));
+    Requirement tank = service(Optional.empty(), OptionalDouble.of(373.15));
+    String clear = objection(warm.weldCase(), tank);
+    assertTrue(clear.contains("Take 5554"), clear);
+  }
+
+  private static String objection(WeldCase weld, Requirement asked) {
+    return FillerCheck.objection(weld, asked).orElseThrow().text();
+  }
+
+  /** Work-hardened sheet is annealed in the solution furnace, whatever the filler (textbooks). */
+  @Test
+  void noFillerIsAdvisedForATreatmentThatAnnealsOneSide() {
+    Cases unlike = Cases.butt("6061", "T6").withRight(Cases.side("5052", "H34", 3e-3));
+    Cases rich = unlike.withFiller(Cases.filler("5356", 0.4)).then(Cases.fullTreatment("6061"));
+    String refusal = MagnesiumRule.refusal(rich.weldCase());
+    assertTrue(refusal.endsWith("The furnace anneals 5052 too: leave it as welded."), refusal);
   }
 }
