@@ -100,6 +100,16 @@ final class JointAgeingTable {
               + ". No ageing that was tried makes the joint over 1 % better than that.");
     }
     Trial best = study.trials().get(ranking.best().getAsInt());
+    if (ranking.even()) {
+      return Paragraph.of(
+          "No ageing that was tried is better than another by over 1 %: "
+              + study.aim().name()
+              + " "
+              + study.aim().text(units, best.joint().value())
+              + " after "
+              + times(i -> ranking.asGood().contains(i))
+              + ".");
+    }
     return Paragraph.of(
         "Best ageing of those tried: "
             + temperature(best.temperature())

@@ -257,8 +257,13 @@ final class FurnaceObjections {
             + " temper, and little of what the weld took comes back.");
   }
 
+  /** Whether the trade ages at a temperature, K. */
+  static boolean agesThere(double temperature) {
+    return temperature >= COOL_AGE - HAIR && temperature <= HOT_AGE + HAIR;
+  }
+
   private Stream<Objection> ageing(Age age, Side side) {
-    if (age.temperature() < COOL_AGE - HAIR || age.temperature() > HOT_AGE + HAIR) {
+    if (!agesThere(age.temperature())) {
       return Stream.of(outside(age));
     }
     boolean casting = side.alloy().casting();

@@ -67,6 +67,18 @@ public final class StandardTreatment {
     return schedule(weldCase).map(schedule -> List.of(age(schedule)));
   }
 
+  /**
+   * The temperature around which other ageings of a case are worth a trial, K: its own where the
+   * trade ages, else that of the standard treatment.
+   */
+  public static double worthATrial(WeldCase weldCase, FurnaceStep.Age own) {
+    return FurnaceObjections.agesThere(own.temperature())
+        ? own.temperature()
+        : schedule(weldCase)
+            .map(Alloy.StandardSchedule::ageTemperature)
+            .orElse(own.temperature());
+  }
+
   private static FurnaceStep age(Alloy.StandardSchedule schedule) {
     return new FurnaceStep.Age(
         schedule.ageTemperature(), schedule.ageTime(), FurnaceStep.Ramp.BY_FURNACE, false);

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 /**
  * What becomes of the joint with other temperatures and times of its ageing, ranked by what the
  * case requires. The ageing is the first of the case, or of the standard treatment where it has
- * none; all other steps stay.
+ * none; all other steps stay. The trials lie around it, or around the standard one where the trade
+ * does not age at its temperature.
  *
  * @param aim what it is ranked by
  * @param trials coolest first, the times of one temperature rising; empty where no metal of the
@@ -100,9 +101,10 @@ public record JointAgeing(
     JointAgeing ageing(JointPlace asWelded, JointPlace asWritten) {
       Age age = (Age) steps.get(place());
       Trial schedule = trial(age.temperature(), age.time());
+      double centre = StandardTreatment.worthATrial(weldCase, age);
       List<Trial> trials =
           Arrays.stream(OFFSETS)
-              .map(offset -> age.temperature() + offset)
+              .map(offset -> centre + offset)
               .boxed()
               .flatMap(
                   temperature ->

@@ -61,4 +61,21 @@ class JointAgeingTest {
     assertTrue(none.trials().isEmpty() && none.schedule().isEmpty());
     assertTrue(none.asWritten().value() > 0);
   }
+
+  /** The usual ageing is among the trials, whatever the case says (common practice: 175 °C, 8 h). */
+  @Test
+  void anAgeingThatNobodyUsesIsComparedWithTheUsualOnes() {
+    List<FurnaceStep> cold = new ArrayList<>(TREATED.afterWeld());
+    cold.set(cold.size() - 1, new Age(121 + 273.15, 8 * 3600, Ramp.BY_FURNACE, false));
+    JointAgeing ageing = JointAgeing.of(TREATED.withAfterWeld(cold), 0.05, Requirement.NONE);
+    Age usual = (Age) TREATED.afterWeld().get(TREATED.afterWeld().size() - 1);
+    assertTrue(
+        ageing.trials().stream()
+            .anyMatch(
+                trial ->
+                    Math.abs(trial.temperature() - usual.temperature()) < 0.01
+                        && trial.time() == usual.time()));
+    double best = ageing.trials().get(ageing.ranking().best().orElseThrow()).joint().value();
+    assertTrue(best > 1.2 * ageing.asWritten().value(), best + " " + ageing.asWritten().value());
+  }
 }
