@@ -49,6 +49,7 @@ final class BendJson {
     root.put(
         "notes",
         List.of(
+            report.asks(),
             BendReport.EDGE_NOTE,
             BendReport.DUCTILITY_NOTE,
             GuidedBend.PLUNGER_NOTE,

@@ -163,7 +163,7 @@ final class BendTable {
                 + " where the bend is sharpest ("
                 + bent.sharpest().zone()
                 + ")";
-    double former = GuidedBend.smallestFormer(report.thickness(), bent.least().strain());
+    double former = GuidedBend.smallestFormer(report.specimen(), bent.least().strain());
     return state
         + ": the metal stretches evenly by at least "
         + percent(bent.least().strain())
@@ -171,7 +171,9 @@ final class BendTable {
         + bent.least().zone()
         + ")"
         + sharpest
-        + ". A wrapped bend asks no more from a former of "
+        + ". A wrapped bend of "
+        + length(report.specimen())
+        + " thickness asks no more from a former of "
         + length(former)
         + " on.";
   }

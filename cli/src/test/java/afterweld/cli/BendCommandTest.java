@@ -69,6 +69,8 @@ class BendCommandTest {
             ? "a former of 4 thicknesses, 8 mm"
             : "a former of 16.5 thicknesses of a specimen cut to 3.2 mm";
     assertTrue(words.contains(asks) && words.contains("AWS D1.2:2014"), words);
+    String bent = example.equals(COVER_STRIP) ? "2.0 mm" : "3.2 mm";
+    assertTrue(words.contains("A wrapped bend of " + bent + " thickness asks"), words);
     assertTrue(words.contains("the test asks"), words);
     assertTrue(words.contains("not a design value"), words);
     assertTrue(words.indexOf("by end couples") < words.indexOf("over an edge"), words);

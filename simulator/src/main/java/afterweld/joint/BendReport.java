@@ -21,13 +21,16 @@ import java.util.Set;
  * @param strip angle, length, width and load that the case asks for
  * @param thickness of the thinner side, m
  * @param states the states that could be bent, in order
- * @param test the qualification test of this weld; empty where none is known
+ * @param joint how the parts meet
+ * @param test the qualification test of this weld; empty where none is known, or where the codes
+ *     ask for none
  * @param warnings limits of what the numbers mean, and what could not be bent
  */
 public record BendReport(
     BendSettings strip,
     double thickness,
     List<BentState> states,
+    Joint joint,
     Optional<BendTest> test,
     List<Warning> warnings) {
 
@@ -48,6 +51,10 @@ public record BendReport(
 
   private static final String NO_FORMER =
       "No former of a guided bend is known here for this pair of metals; take it from the code.";
+
+  private static final String NO_GROOVE_WELD =
+      "No guided bend is judged: the codes bend groove welds of butt joints; a fillet weld is broken"
+          + " open and a section of it etched (AWS D1.2, from memory).";
 
   private static final String HARDENED_BY_HEAT =
       "To form the part: bend it before full treatment, or within an hour of the quench and age it"
@@ -92,6 +99,7 @@ public record BendReport(
         strip,
         thickness,
         states,
+        profile.weldCase().joint(),
         BendTest.of(profile.weldCase()),
         warnings.stream().distinct().toList());
   }
@@ -183,10 +191,15 @@ public record BendReport(
     return Character.toUpperCase(head.charAt(0)) + head.substring(1) + ": " + text + stop;
   }
 
-  /** What the test of this weld asks, or that none is known. */
+  /** What the test of this weld asks, or why there is none. */
   public String asks() {
     return test.map(one -> "Guided bend by " + BendOutlook.asks(one, thickness) + ".")
-        .orElse(NO_FORMER);
+        .orElse(BendTest.bends(joint) ? NO_FORMER : NO_GROOVE_WELD);
+  }
+
+  /** Thickness of what is bent in the test, m; that of the strip where no test is known. */
+  public double specimen() {
+    return test.map(one -> one.specimenThickness(thickness)).orElse(thickness);
   }
 
   /** How the guided bend looks in every state after welding that could be bent. */

@@ -2,6 +2,7 @@ package afterweld.joint;
 
 import afterweld.material.Alloy;
 import afterweld.material.ClassPathTable;
+import afterweld.section.Joint;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
@@ -67,9 +68,12 @@ public record BendTest(
 
   /**
    * The test of a weld: the widest former that its bases and its filler ask for. Empty where one of
-   * them is in no group with a former, as castings are.
+   * them is in no group with a former, as castings are, and where the joint is no butt joint.
    */
   static Optional<BendTest> of(WeldCase weldCase) {
+    if (!bends(weldCase.joint())) {
+      return Optional.empty();
+    }
     Stream<String> bases =
         Stream.of(weldCase.left(), weldCase.right()).map(side -> group(side, weldCase.afterWeld()));
     Stream<String> fillers =
@@ -82,6 +86,11 @@ public record BendTest(
             .flatMap(Optional::stream)
             .max(Comparator.comparingDouble(BendTest::formerThicknesses))
         : Optional.empty();
+  }
+
+  /** Whether the codes bend such a joint: fillet welds are broken and etched (from memory). */
+  static boolean bends(Joint joint) {
+    return joint == Joint.BUTT;
   }
 
   private static Optional<BendTest> forGroup(String group) {
@@ -115,7 +124,8 @@ public record BendTest(
         specimenThickness(plateThickness), formerDiameter(plateThickness));
   }
 
-  private double specimenThickness(double plateThickness) {
+  /** Thickness of the specimen of a plate, m. */
+  double specimenThickness(double plateThickness) {
     return Math.min(plateThickness, specimen.orElse(plateThickness));
   }
 }

@@ -8,13 +8,16 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.Warning;
+import afterweld.section.WrittenWelds;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The strip of a computed joint, in every state. */
 class BendReportTest {
@@ -167,6 +170,29 @@ class BendReportTest {
     BendTest test = BendTest.all().get(1);
     assertEquals(16.5 * 3.2, 1e3 * test.formerDiameter(0.012), 1e-6);
     assertEquals(test.strain(0.0032), test.strain(0.012), 1e-12);
+  }
+
+  /** One specimen, one former: what a wrapped bend asks is told of the metal that is bent. */
+  @Test
+  void theSpecimenOfTheTestIsTheOneThatTheBendSpeaksOf() {
+    assertEquals(0.0032, plate("butt").specimen(), 1e-9);
+    assertEquals(0.003, report(WELDED).specimen(), 1e-9, "a thin strip is bent as it is");
+  }
+
+  private static BendReport plate(String joint) {
+    String sides = "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: " + joint + "\n";
+    String pass = "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s";
+    return report(SectionSimulation.runThin(WrittenWelds.of(sides, pass, 1)));
+  }
+
+  /** Fillet welds get a break test and a macro section, no guided bend: AWS D1.2, from memory. */
+  @ParameterizedTest
+  @ValueSource(strings = {"lap", "tee"})
+  void theGuidedBendOfTheCodesIsForButtJoints(String joint) {
+    BendReport report = plate(joint);
+    assertTrue(report.test().isEmpty() && report.outlooks().isEmpty());
+    assertTrue(report.asks().startsWith("No guided bend is judged: "), report.asks());
+    assertEquals(2, report.states().size(), "the user's own bend stays");
   }
 
   @Test

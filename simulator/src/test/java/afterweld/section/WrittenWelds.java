@@ -5,7 +5,7 @@ import afterweld.material.MaterialLibrary;
 import java.nio.charset.StandardCharsets;
 
 /** Welds as a welder writes them down. */
-final class WrittenWelds {
+public final class WrittenWelds {
   private WrittenWelds() {}
 
   /**
@@ -15,7 +15,7 @@ final class WrittenWelds {
    * @param pass keys of a pass
    * @param passes how many alike
    */
-  static WeldCase of(String more, String pass, int passes) {
+  public static WeldCase of(String more, String pass, int passes) {
     String filler = more.contains("filler:") ? "" : "filler: {alloy: \"4043\"}\n";
     String text =
         "title: written\n" + more + filler + "passes:\n" + ("  - {" + pass + "}\n").repeat(passes);
