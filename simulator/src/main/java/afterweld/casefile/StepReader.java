@@ -38,7 +38,6 @@ final class StepReader {
   private static final double USUAL_BATH = Unit.ZERO_CELSIUS + 25;
   private static final double BOILING = Unit.ZERO_CELSIUS + 100;
   private static final double USUAL_DELAY = 7;
-  private static final double USUAL_COOLING = 28 / 3600.0;
 
   private final MeltingLimit limit;
   private final Notes notes;
@@ -161,7 +160,7 @@ final class StepReader {
   FurnaceStep anneal(Section section) {
     double temperature = setTemperature(section);
     double time = section.required(HOLD);
-    double cooling = section.quantityOr(COOLING, USUAL_COOLING);
+    OptionalDouble cooling = section.quantity(COOLING);
     if (!section.has(COOLING.key())) {
       notes.add(
           "cooling-by-default", "Anneal: cooled at 28 K/h (50 °F/h) down to 260 °C (500 °F).");

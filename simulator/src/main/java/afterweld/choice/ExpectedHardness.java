@@ -184,7 +184,7 @@ final class ExpectedHardness {
 
   private Expected expected(String place, Station station, String softMeans) {
     Estimate estimate = atLast(station);
-    double vickers = estimate.middle().hardness();
+    double vickers = Math.rint(estimate.middle().hardness());
     OptionalDouble rockwell =
         cast(station) ? OptionalDouble.empty() : HardnessScale.rockwellB(vickers);
     return new Expected(

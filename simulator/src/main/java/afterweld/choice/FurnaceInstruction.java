@@ -112,15 +112,27 @@ final class FurnaceInstruction {
   }
 
   private String annealing(Anneal anneal) {
-    double usual = figures.usualAnneal();
     return figures.tooCold(anneal).isEmpty()
-        ? sentence(anneal)
-        : sentence(new Anneal(usual, anneal.time(), anneal.coolingRate()))
+        ? cooled(anneal)
+        : cooled(new Anneal(figures.usualAnneal(), anneal.time(), anneal.coolingRate()))
             + ordered(temperature(anneal.temperature()));
   }
 
+  /** Only metal that hardens by heat treatment stays harder where it cools fast. */
+  private String cooled(Anneal anneal) {
+    boolean usual = order.hardens() && anneal.coolingRate().isEmpty();
+    String text = FurnaceWords.of(anneal, first);
+    return usual
+        ? sentence(text + FurnaceWords.cooling(anneal, first))
+            + " The case states no cooling: this is the usual one."
+        : sentence(text);
+  }
+
   private String sentence(FurnaceStep step) {
-    String words = FurnaceWords.of(step, first);
+    return sentence(FurnaceWords.of(step, first));
+  }
+
+  private static String sentence(String words) {
     return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
   }
 

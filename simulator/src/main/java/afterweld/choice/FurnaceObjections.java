@@ -36,6 +36,7 @@ final class FurnaceObjections {
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL = 380 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL_OF_WORKED = 330 + ZERO_CELSIUS;
+  private static final double BRIEF_ANNEAL = 3600;
   private static final double USUAL_ANNEAL = 413 + ZERO_CELSIUS;
   private static final double USUAL_ANNEAL_OF_WORKED = 345 + ZERO_CELSIUS;
   private static final String HARDENING_ANNEALS =
@@ -75,7 +76,7 @@ final class FurnaceObjections {
       return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
     if (step instanceof Anneal anneal) {
-      return tooCold(anneal).stream();
+      return Stream.concat(tooCold(anneal).stream(), brief(anneal).stream());
     }
     return step instanceof Age age ? aged(age) : Stream.of();
   }
@@ -96,6 +97,18 @@ final class FurnaceObjections {
                     + BothUnits.temperature(anneal.temperature())
                     + " is too cold: "
                     + usual))
+        : Optional.empty();
+  }
+
+  private Optional<Objection> brief(Anneal anneal) {
+    return order.hardens() && anneal.time() < BRIEF_ANNEAL - HAIR
+        ? Optional.of(
+            noted(
+                "An anneal of "
+                    + FurnaceWords.time(anneal.time())
+                    + " is short: metal that hardens by heat treatment is usually held for 2 to 3 h"
+                    + " (AMS 2770 practice, from memory), work-hardened metal only until it is at"
+                    + " temperature."))
         : Optional.empty();
   }
 

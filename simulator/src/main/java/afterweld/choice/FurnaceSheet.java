@@ -76,9 +76,9 @@ public record FurnaceSheet(
    * Hardness at one place after the treatment.
    *
    * @param place where
-   * @param vickers best estimate, HV
-   * @param brinell the estimate in HB 500 kgf
-   * @param rockwell the estimate in HRB where that scale is valid
+   * @param vickers best estimate in whole HV, as a tester reads it
+   * @param brinell the same in HB 500 kgf
+   * @param rockwell the same in HRB where that scale is valid
    * @param recheck which reading is to be taken again
    */
   public record Expected(

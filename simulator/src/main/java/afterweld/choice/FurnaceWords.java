@@ -92,8 +92,13 @@ final class FurnaceWords {
         + BothUnits.temperature(anneal.temperature(), first)
         + " for "
         + time(anneal.time())
-        + ", cooled at "
-        + rate(HOUR * anneal.coolingRate(), "h", first)
+        + (anneal.coolingRate().isPresent() ? cooling(anneal, first) : "");
+  }
+
+  /** How it cools, ordered or not. */
+  static String cooling(Anneal anneal, UnitSystem first) {
+    return ", cooled at "
+        + rate(HOUR * anneal.cooling(), "h", first)
         + (anneal.temperature() > ANNEAL_SLOW_UNTIL
             ? " down to " + BothUnits.temperature(ANNEAL_SLOW_UNTIL, first)
             : "");

@@ -143,7 +143,7 @@ public final class FurnaceHistory {
         heated(start, anneal.temperature(), anneal.time(), MOVING_AIR, Ramp.BY_FURNACE);
     double slowEnd = Math.min(ANNEAL_SLOW_UNTIL, hot.endTemperature());
     TemperatureHistory slow =
-        hot.thenTo(slowEnd, (hot.endTemperature() - slowEnd) / anneal.coolingRate());
+        hot.thenTo(slowEnd, (hot.endTemperature() - slowEnd) / anneal.cooling());
     return slow.then(inStillAir(slowEnd));
   }
 

@@ -58,9 +58,18 @@ public sealed interface FurnaceStep {
    *
    * @param temperature set temperature, K
    * @param time time at temperature, s
-   * @param coolingRate rate down to 260 °C, K/s; then still air
+   * @param coolingRate rate down to 260 °C, K/s, if ordered; then still air
    */
-  record Anneal(double temperature, double time, double coolingRate) implements FurnaceStep {}
+  record Anneal(double temperature, double time, OptionalDouble coolingRate)
+      implements FurnaceStep {
+    /** Of metal that hardens by heat treatment, 28 K/h (common practice); K/s. */
+    public static final double USUAL_COOLING = 28 / 3600.0;
+
+    /** The ordered rate, or the usual one that the computation takes, K/s. */
+    public double cooling() {
+      return coolingRate.orElse(USUAL_COOLING);
+    }
+  }
 
   /**
    * Heating to the set temperature: in a given time, at a given rate, or as the furnace does it.

@@ -389,7 +389,7 @@ class CaseReaderTest {
             """;
     List<FurnaceStep> steps = caseOf(text).weld().afterWeld();
     FurnaceStep.Anneal anneal = (FurnaceStep.Anneal) steps.get(0);
-    assertEquals(28.0 / 3600, anneal.coolingRate(), TIGHT);
+    assertEquals(28.0 / 3600, anneal.cooling(), TIGHT);
     assertEquals(FurnaceStep.Furnace.SALT, ((FurnaceStep.SolutionTreat) steps.get(1)).furnace());
     assertEquals(new FurnaceStep.QuenchAtRate(120), steps.get(2));
     assertEquals(new FurnaceStep.NaturalAge(7200), steps.get(3));

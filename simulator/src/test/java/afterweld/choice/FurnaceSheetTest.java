@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.section.Cases;
 import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.strength.HardnessScale;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.NaturalAge;
@@ -140,12 +142,49 @@ class FurnaceSheetTest {
   /** A part that was not annealed reads hard (common practice: O metal is checked for softness). */
   @Test
   void anAnnealIsCheckedForHardReadings() {
-    FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, 28.0 / 3600);
+    FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, OptionalDouble.of(28.0 / 3600));
     FurnaceSheet.Recheck recheck =
         sheet(Cases.butt("6061", "T6").then(List.of(anneal))).expected().get(0).recheck();
     assertTrue(recheck.over(), recheck.toString());
     assertTrue(recheck.limit() < 60, recheck.toString());
     assertTrue(recheck.means().contains("not annealed"), recheck.means());
+  }
+
+  /** Only metal that hardens by heat treatment is cooled slowly (ASM, from memory). */
+  @Test
+  void anAnnealOrdersACoolingOnlyWhereItCountsOrIsStated() {
+    String hardening = annealing("6061", "T6", OptionalDouble.empty());
+    assertTrue(hardening.contains("cooled at 28 °C/h"), hardening);
+    assertTrue(hardening.contains("states no cooling"), hardening);
+    String worked = annealing("5086", "H34", OptionalDouble.empty());
+    assertFalse(worked.contains("cool"), worked);
+    String stated = annealing("5086", "H34", OptionalDouble.of(30.0 / 3600));
+    assertTrue(stated.contains("cooled at 30 °C/h"), stated);
+    assertFalse(stated.contains("states no cooling"), stated);
+  }
+
+  private static String annealing(String alloy, String temper, OptionalDouble cooling) {
+    FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, cooling);
+    WeldCase weldCase = Cases.butt(alloy, temper).then(List.of(anneal)).weldCase();
+    FurnaceOrder order = new FurnaceOrder(weldCase, true);
+    return new FurnaceInstruction(order, UnitSystem.METRIC, false)
+        .lines().stream()
+            .filter(line -> line.what().equals("Anneal"))
+            .map(FurnaceSheet.Line::text)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  /** The sheet shows whole HV: two places of one HV have one HB and one HRB. */
+  @Test
+  void oneVickersFigureIsOneBrinellFigure() {
+    for (FurnaceSheet.Expected expected : sheet(Cases.butt("6061", "T6")).expected()) {
+      assertEquals(
+          HardnessScale.brinell(Math.rint(expected.vickers())).value(),
+          expected.brinell(),
+          1e-9,
+          expected.place());
+    }
   }
 
   @Test

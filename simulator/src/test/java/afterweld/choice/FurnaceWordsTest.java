@@ -45,7 +45,7 @@ class FurnaceWordsTest {
                 533.15, 7200, new Ramp(OptionalDouble.of(5400), OptionalDouble.empty()), true)));
     assertEquals(
         "anneal at 415 °C (780 °F) for 2.5 h, cooled at 28 °C/h (50.4 °F/h) down to 260 °C (500 °F)",
-        FurnaceWords.of(new Anneal(688.15, 9000, 28 / 3600.0)));
+        FurnaceWords.of(new Anneal(688.15, 9000, OptionalDouble.of(28 / 3600.0))));
     assertEquals(
         "solution treat at 530 °C (985 °F) for 60 min in a salt bath",
         FurnaceWords.of(new SolutionTreat(803.15, 3600, Furnace.SALT)));

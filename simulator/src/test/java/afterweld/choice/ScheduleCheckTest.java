@@ -18,6 +18,7 @@ import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.QuenchMedium;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,14 +74,14 @@ class ScheduleCheckTest {
     assertObjected("Aged twice", plate, AGE, AGE);
     assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, AGE, AGE);
     assertObjected(
-        "annealing undoes", plate, SOLUTION, WATER, HOLD, AGE, new Anneal(688.15, 9000, 0.008));
+        "annealing undoes", plate, SOLUTION, WATER, HOLD, AGE, new Anneal(688.15, 9000, OptionalDouble.of(0.008)));
   }
 
   @Test
   void onlyMetalInSolutionAges() {
     assertObjected("Ageing does nothing for annealed 6061", plate("6061", "O", 6), AGE);
     assertObjected(
-        "Ageing does nothing", plate("6061", "T6", 6), new Anneal(688.15, 9000, 0.008), AGE);
+        "Ageing does nothing", plate("6061", "T6", 6), new Anneal(688.15, 9000, OptionalDouble.of(0.008)), AGE);
     assertEquals(List.of(), objected(plate("6061", "O", 6), SOLUTION, WATER, HOLD, AGE));
     assertEquals(List.of(), objected(plate("6061", "T4", 6), AGE));
   }
@@ -88,13 +89,30 @@ class ScheduleCheckTest {
   /** 6082 is annealed at 380 to 420 °C (data sheet), 3003 at 345 °C (common practice). */
   @Test
   void metalIsNotAnnealedInACoolFurnace() {
-    Anneal cool = new Anneal(232 + 273.15, 3600, 0.008);
+    Anneal cool = new Anneal(232 + 273.15, 3600, OptionalDouble.of(0.008));
     assertObjected("too cold", plate("6061", "T6", 6), cool);
     assertObjected("too cold", plate("3003", "H14", 3), cool);
     assertEquals(
-        List.of(), objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, 0.02)));
+        List.of(), objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, OptionalDouble.of(0.02))));
     assertEquals(
-        List.of(), objected(plate("6061", "T6", 6), new Anneal(413 + 273.15, 9000, 0.008)));
+        List.of(), objected(plate("6061", "T6", 6), new Anneal(413 + 273.15, 9000, OptionalDouble.of(0.008))));
+  }
+
+  /** 2 to 3 h for metal that hardens, no hold for the other: AMS 2770 practice, from memory. */
+  @Test
+  void aBriefAnnealOfMetalThatHardensIsARemark() {
+    Anneal brief = new Anneal(413 + 273.15, 300, OptionalDouble.empty());
+    WeldCase short6061 = steps(plate("6061", "T6", 5), brief);
+    List<String> noted = ScheduleCheck.of(short6061, Severity.NOTED);
+    assertTrue(noted.get(0).startsWith("An anneal of 5 min is short"), noted.toString());
+    assertEquals(1, ScheduleCheck.of(short6061).size(), "a remark, no objection");
+    assertEquals(List.of(), ScheduleCheck.of(steps(plate("5086", "H34", 5), brief)));
+    Anneal hour = new Anneal(413 + 273.15, 3600, OptionalDouble.empty());
+    assertEquals(List.of(), ScheduleCheck.of(steps(plate("6061", "T6", 5), hour)));
+  }
+
+  private static WeldCase steps(Cases cases, FurnaceStep... steps) {
+    return cases.then(List.of(steps)).weldCase();
   }
 
   /** Powder coats are baked on T4 parts too (common practice): no ageing that was ordered short. */

@@ -12,6 +12,7 @@ import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.Ramp;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
@@ -62,7 +63,7 @@ class OverageingLimitTest {
 
   @Test
   void annealingAfterwardsIsKnownAgain() {
-    assertTrue(claimed(profile("T6", age(207, 25), new Anneal(688, 9000, 28.0 / 3600))));
+    assertTrue(claimed(profile("T6", age(207, 25), new Anneal(688, 9000, OptionalDouble.of(28.0 / 3600)))));
   }
 
   @Test

@@ -71,7 +71,7 @@ class FurnaceHistoryTest {
   @Test
   void everyTreatmentEndsAtRoomTemperature() {
     Age age = new Age(177 + CELSIUS, 8 * 3600, Ramp.BY_FURNACE, false);
-    Anneal anneal = new Anneal(413 + CELSIUS, 2.5 * 3600, 28.0 / 3600);
+    Anneal anneal = new Anneal(413 + CELSIUS, 2.5 * 3600, OptionalDouble.of(28.0 / 3600));
     Quench boiling = new Quench(QuenchMedium.BOILING_WATER, 100 + CELSIUS, 5);
     for (TemperatureHistory history : schedule(0.006, SOLUTION, boiling, age, anneal)) {
       if (history.peakTemperature() != history.endTemperature()) {
@@ -82,7 +82,7 @@ class FurnaceHistoryTest {
 
   @Test
   void annealCoolsSlowlyDownTo260() {
-    Anneal anneal = new Anneal(413 + CELSIUS, 2.5 * 3600, 28.0 / 3600);
+    Anneal anneal = new Anneal(413 + CELSIUS, 2.5 * 3600, OptionalDouble.of(28.0 / 3600));
     TemperatureHistory history = schedule(0.006, anneal).get(0);
     double from = lastAt(history, 400 + CELSIUS);
     double to = lastAt(history, 270 + CELSIUS);
