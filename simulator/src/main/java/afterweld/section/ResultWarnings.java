@@ -21,8 +21,16 @@ final class ResultWarnings {
 
   private ResultWarnings() {}
 
-  static List<Warning> of(WeldCase weldCase, List<StationRun> runs) {
+  /**
+   * All of them.
+   *
+   * @param fusedThrough whether the root is fused; where it is not, that is said in the first place
+   */
+  static List<Warning> of(WeldCase weldCase, List<StationRun> runs, boolean fusedThrough) {
     List<Warning> warnings = new ArrayList<>();
+    if (fusedThrough && !has(runs, Zone.FUSION)) {
+      warnings.add(belowThePools(weldCase.depth()));
+    }
     aboutZones(runs, warnings);
     AgedOnly.warning(runs).ifPresent(warnings::add);
     warnings.add(ErrorBand.origin());
@@ -32,6 +40,15 @@ final class ResultWarnings {
       aboutQuench(weldCase.right(), "right", weldCase, warnings);
     }
     return warnings;
+  }
+
+  private static Warning belowThePools(double depth) {
+    return new Warning(
+        "no-weld-metal",
+        "No pass melts the metal "
+            + BothUnits.length(depth)
+            + " below the arc side, where this section is taken: it shows no weld metal. A smaller"
+            + " 'depth:' in the case shows the weld.");
   }
 
   private static void aboutZones(List<StationRun> runs, List<Warning> warnings) {

@@ -312,7 +312,7 @@ public final class SectionSimulation {
     warnings.addAll(heat.warnings());
     OverageingLimit.warning(weldCase).forEach(warnings::add);
     warnings.addAll(rule.warnings());
-    warnings.addAll(ResultWarnings.of(weldCase, runs));
+    warnings.addAll(ResultWarnings.of(weldCase, runs, rule.fusedThrough()));
     return warnings.stream().distinct().toList();
   }
 }

@@ -157,6 +157,22 @@ class SoundnessTest {
     assertFalse(of(plate(3), given + "2.6 mm", 1).sound());
   }
 
+  /** Four beads on 25 mm do not meet in its middle: a section there is no section of the weld. */
+  @Test
+  void aSectionBelowThePoolsSaysSo() {
+    String thick = plate(25) + "preparation: double-v\n";
+    assertTrue(below(thick, 4));
+    assertFalse(below(thick + "depth: 4 mm\n", 4));
+    assertFalse(below(plate(6), 2));
+    assertFalse(below(plate(25) + "preparation: square\n", 1), "the open root is said first");
+  }
+
+  private static boolean below(String more, int passes) {
+    WeldCase weldCase = WrittenWelds.of(more, mig(280, 27, 7), passes);
+    return SectionSimulation.runThin(weldCase).warnings().stream()
+        .anyMatch(warning -> warning.code().equals("no-weld-metal"));
+  }
+
   @Test
   void nothingIsClaimedOfAJointThatIsNone() {
     for (String shape : List.of("preparation: square\n", "joint: bead\n")) {
