@@ -90,9 +90,7 @@ final class SheetCommand implements Callable<Integer> {
         "The case names no treatment, and the standard one of its base must not be run on this"
             + " weld:");
     reasons.addAll(refusals);
-    reasons.add(
-        "Leave it as welded, or take a filler that bears the solution treatment: 'afterweld fillers'"
-            + " compares them.");
+    reasons.add("Leave it as welded; 'afterweld fillers' compares the fillers.");
     return reasons;
   }
 

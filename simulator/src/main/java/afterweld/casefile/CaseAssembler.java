@@ -68,8 +68,8 @@ final class CaseAssembler {
     OptionalDouble reinforcement = reinforcement(procedure.passes());
     double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
     double depth = depth(plates);
-    Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler()));
     Requirement requirement = new RequirementReader(notes).read(top);
+    Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates).read(top);
     SpreadSettings spread = new SpreadReader().read(top);
@@ -78,7 +78,7 @@ final class CaseAssembler {
       return Optional.empty();
     }
     WeldCase weld = weld(title, plates, procedure, reinforcement, ambient, depth, treatment);
-    ScheduleCheck.of(weld, Severity.REFUSED)
+    ScheduleCheck.of(weld, requirement, Severity.REFUSED)
         .forEach(text -> top.unwanted(HeatTreatmentReader.AFTER_WELD, text));
     if (top.faults().count() > 0) {
       return Optional.empty();

@@ -1,6 +1,7 @@
 package afterweld.casefile;
 
 import afterweld.choice.FillerPurpose;
+import afterweld.choice.Requirement;
 import afterweld.choice.UsualFillers;
 import afterweld.material.Composition;
 import afterweld.section.BothUnits;
@@ -17,7 +18,8 @@ import java.util.Optional;
  *
  * @param solidus lowest solidus, K; NaN if nothing is known
  * @param metal which metal has it, as a message says it
- * @param suitable fillers that the guides take for a full treatment of the pair; empty where a base
+ * @param suitable fillers that the guides take for a full treatment of the pair and for what the case
+ *     requires; empty where a base
  *     sets the limit or the case has one of them
  */
 record MeltingLimit(double solidus, String metal, List<String> suitable) {
@@ -29,7 +31,8 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
   }
 
   /** The limit of a joint as far as it is known. */
-  static MeltingLimit of(Plates plates, Optional<FillerChoice> filler) {
+  static MeltingLimit of(
+      Plates plates, Optional<FillerChoice> filler, Requirement requirement) {
     double base = plates.lowestSolidus();
     double deposit =
         filler
@@ -37,18 +40,19 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
             .map(metal -> WeldPool.eutectic(metal).orElse(base))
             .orElse(Double.NaN);
     return deposit < base
-        ? new MeltingLimit(deposit, "the weld metal as deposited", suitable(plates, filler))
+        ? new MeltingLimit(deposit, "the weld metal as deposited", suitable(plates, filler, requirement))
         : new MeltingLimit(base, "the base metal", List.of());
   }
 
-  private static List<String> suitable(Plates plates, Optional<FillerChoice> filler) {
+  private static List<String> suitable(
+      Plates plates, Optional<FillerChoice> filler, Requirement requirement) {
     List<String> suitable =
         plates.left().alloy().isPresent()
                 && plates.right().alloy().isPresent()
                 && (plates.left().alloy().get().heatTreatable()
                     || plates.right().alloy().get().heatTreatable())
             ? UsualFillers.of(plates.left().alloy().get(), plates.right().alloy().get())
-                .suitable(FillerPurpose.TREATED)
+                .suitable(FillerPurpose.treated(requirement))
             : List.of();
     boolean has =
         filler

@@ -21,7 +21,7 @@ public final class CaseObjections {
    * it and no more.
    */
   public static List<Objection> of(WeldCase weldCase, Requirement requirement) {
-    List<Objection> ofSchedule = ScheduleCheck.of(weldCase);
+    List<Objection> ofSchedule = ScheduleCheck.of(weldCase, requirement);
     if (ofSchedule.stream().anyMatch(one -> one.severity() == Severity.REFUSED)) {
       return ofSchedule;
     }

@@ -2,7 +2,6 @@ package afterweld.choice;
 
 import afterweld.choice.Objection.Subject;
 import afterweld.material.Composition;
-import afterweld.material.MaterialLibrary;
 import afterweld.section.CrackTendency;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
@@ -17,8 +16,6 @@ import java.util.Optional;
  * MagnesiumRule}, {@link ColourMatch}, {@link WithoutFiller}.
  */
 final class FillerCheck {
-  private static final int NAMED = 3;
-
   private FillerCheck() {}
 
   /**
@@ -64,33 +61,7 @@ final class FillerCheck {
             + ", "
             + purpose.label()
             + ". ";
-    String text =
-        head + String.join(" ", against) + instead(weld, usual.suitable(purpose));
+    String text = head + String.join(" ", against) + FillerAdvice.instead(weld, purpose);
     return Optional.of(new Objection(Objection.Severity.OBJECTED, Subject.FILLER, text));
-  }
-
-  private static String instead(WeldCase weld, List<String> suitable) {
-    List<String> named = suitable.stream().filter(name -> !cracks(weld, name)).toList();
-    if (!named.isEmpty()) {
-      return " Take " + few(named) + ".";
-    }
-    return suitable.isEmpty()
-        ? " No filler suits."
-        : " By the guides "
-            + few(suitable)
-            + " would suit, but at the dilution of this joint it tends to crack: weld a trial piece"
-            + " first.";
-  }
-
-  private static String few(List<String> names) {
-    return String.join(" or ", names.subList(0, Math.min(NAMED, names.size())));
-  }
-
-  private static boolean cracks(WeldCase weld, String name) {
-    Composition filler =
-        FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
-    Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
-    double dilution = FillerComparison.dilution(weld).dilution();
-    return CrackTendency.of(plate.mixedWith(filler, dilution)) == CrackTendency.HIGH;
   }
 }

@@ -18,9 +18,6 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
   /** Left as welded, and nothing else asked. */
   public static final FillerPurpose WELDED = new FillerPurpose(Heat.WELDED, false, false);
 
-  /** Fully treated, and nothing else asked. */
-  public static final FillerPurpose TREATED = new FillerPurpose(Heat.FULL, false, false);
-
   /** What happens to a weld afterwards. */
   public enum Heat {
     WELDED("left as welded"),
@@ -44,8 +41,18 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
    * asks nothing more.
    */
   static FillerPurpose of(WeldCase weldCase, Requirement requirement) {
+    return of(
+        CoatingBake.isAsShort(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()), requirement);
+  }
+
+  /** What a full treatment with its requirement asks of a filler. */
+  public static FillerPurpose treated(Requirement requirement) {
+    return of(Heat.FULL, requirement);
+  }
+
+  private static FillerPurpose of(Heat heat, Requirement requirement) {
     return new FillerPurpose(
-        CoatingBake.isAsShort(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()),
+        heat,
         requirement.anodizedMatch().orElse(false),
         requirement.serviceTemperature().orElse(0) > MagnesiumRule.WARM_SERVICE);
   }

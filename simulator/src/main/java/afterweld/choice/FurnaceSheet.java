@@ -146,7 +146,7 @@ public record FurnaceSheet(
           WeldCase treated = weldCase.withAfterWeld(list);
           return sheet(
               new FurnaceOrder(treated, own),
-              CaseObjections.of(treated, requirement),
+              requirement,
               first,
               simulation);
         });
@@ -154,11 +154,12 @@ public record FurnaceSheet(
 
   private static FurnaceSheet sheet(
       FurnaceOrder order,
-      List<Objection> objections,
+      Requirement requirement,
       UnitSystem first,
       Function<WeldCase, SectionProfile> simulation) {
     WeldCase weldCase = order.weldCase();
-    List<String> refusals = ScheduleCheck.of(weldCase, Severity.REFUSED);
+    List<Objection> objections = CaseObjections.of(weldCase, requirement);
+    List<String> refusals = ScheduleCheck.of(weldCase, requirement, Severity.REFUSED);
     boolean passes = objections.stream().allMatch(one -> one.severity() == Severity.NOTED);
     List<Line> lines = new FurnaceInstruction(order, first, !passes).lines();
     Optional<SectionProfile> profile =

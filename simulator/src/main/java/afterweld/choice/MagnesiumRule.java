@@ -49,20 +49,20 @@ final class MagnesiumRule {
       "More than 3 % Mg: ageing lines its grain boundaries with what corrodes under stress.";
 
   private static final double MOST = 3.0;
-  private static final int NAMED = 3;
 
   private MagnesiumRule() {}
 
   /**
-   * Why the filler of a case takes part in no full treatment, and which fillers of its bases do.
+   * Why the filler of a case takes part in no full treatment, and what to do instead for what the
+   * case requires.
    */
-  static String refusal(WeldCase weld) {
+  static String refusal(WeldCase weld, Requirement requirement) {
     return weld.filler().alloy().orElseThrow().name()
         + " has "
         + RICH_IN_THE_FURNACE
         + annealed(weld)
             .map(side -> " The furnace anneals " + side.alloy().name() + " too: leave it as welded.")
-            .orElseGet(() -> others(UsualFillers.of(weld).suitable(FillerPurpose.TREATED)));
+            .orElseGet(() -> FillerAdvice.instead(weld, FillerPurpose.of(weld, requirement)));
   }
 
   /** A side that a full treatment does not harden: no filler makes the treatment right for it. */
@@ -70,14 +70,6 @@ final class MagnesiumRule {
     return Stream.of(weld.left(), weld.right())
         .filter(side -> !side.alloy().heatTreatable())
         .findFirst();
-  }
-
-  private static String others(List<String> fillers) {
-    return fillers.isEmpty()
-        ? " No filler bears a full treatment of this pair: leave it as welded."
-        : " Take "
-            + String.join(" or ", fillers.subList(0, Math.min(NAMED, fillers.size())))
-            + ", or leave the joint as welded.";
   }
 
   static boolean rich(Composition metal) {

@@ -141,8 +141,8 @@ final class RouteTrial {
   }
 
   /** Why the furnace must not be run at all, as the command for that case alone would say. */
-  private static Optional<String> refused(WeldCase weldCase) {
-    return ScheduleCheck.of(weldCase).stream()
+  private Optional<String> refused(WeldCase weldCase) {
+    return ScheduleCheck.of(weldCase, requirement).stream()
         .filter(one -> one.severity() == Objection.Severity.REFUSED)
         .map(Objection::text)
         .findFirst();

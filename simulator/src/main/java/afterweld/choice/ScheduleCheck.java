@@ -16,13 +16,17 @@ import java.util.List;
 public final class ScheduleCheck {
   private ScheduleCheck() {}
 
-  /** All objections, the gravest first. */
-  public static List<Objection> of(WeldCase weldCase) {
+  /**
+   * All objections, the gravest first.
+   *
+   * @param requirement what a filler that is advised instead must suit too
+   */
+  public static List<Objection> of(WeldCase weldCase, Requirement requirement) {
     if (weldCase.afterWeld().isEmpty()) {
       return List.of();
     }
     FurnaceOrder order = new FurnaceOrder(weldCase, true);
-    List<Objection> refused = new ScheduleRefusal(order).all();
+    List<Objection> refused = new ScheduleRefusal(order, requirement).all();
     if (!refused.isEmpty()) {
       return refused;
     }
@@ -35,8 +39,9 @@ public final class ScheduleCheck {
   }
 
   /** The sentences of one severity. */
-  public static List<String> of(WeldCase weldCase, Severity severity) {
-    return of(weldCase).stream()
+  public static List<String> of(
+      WeldCase weldCase, Requirement requirement, Severity severity) {
+    return of(weldCase, requirement).stream()
         .filter(objection -> objection.severity() == severity)
         .map(Objection::text)
         .toList();

@@ -16,9 +16,11 @@ final class ScheduleRefusal {
       " Nor does a base of this joint harden in a furnace: the treatment would only soften them.";
 
   private final FurnaceOrder order;
+  private final Requirement requirement;
 
-  ScheduleRefusal(FurnaceOrder order) {
+  ScheduleRefusal(FurnaceOrder order, Requirement requirement) {
     this.order = order;
+    this.requirement = requirement;
   }
 
   List<Objection> all() {
@@ -32,7 +34,7 @@ final class ScheduleRefusal {
   private Optional<Objection> of(SolutionTreat treat) {
     String at = "Solution treatment at " + BothUnits.temperature(treat.temperature());
     if (order.hardens() && MagnesiumRule.rich(order.weldCase().filler())) {
-      String text = at + ": " + MagnesiumRule.refusal(order.weldCase());
+      String text = at + ": " + MagnesiumRule.refusal(order.weldCase(), requirement);
       return Optional.of(new Objection(Objection.Severity.REFUSED, Objection.Subject.FILLER, text));
     }
     double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());

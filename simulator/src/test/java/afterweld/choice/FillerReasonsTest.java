@@ -13,7 +13,9 @@ import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -106,7 +108,52 @@ class FillerReasonsTest {
   void noFillerIsAdvisedForATreatmentThatAnnealsOneSide() {
     Cases unlike = Cases.butt("6061", "T6").withRight(Cases.side("5052", "H34", 3e-3));
     Cases rich = unlike.withFiller(Cases.filler("5356", 0.4)).then(Cases.fullTreatment("6061"));
-    String refusal = MagnesiumRule.refusal(rich.weldCase());
+    String refusal = MagnesiumRule.refusal(rich.weldCase(), Requirement.NONE);
     assertTrue(refusal.endsWith("The furnace anneals 5052 too: leave it as welded."), refusal);
+  }
+
+  /** A silicon filler goes grey, one rich in magnesium bears no furnace (filler guides, memory). */
+  @Test
+  void whereNoFillerServesBothTheDrawingIsToldWhatToGiveUp() {
+    Cases rich = Cases.butt("6082", "T6").withFiller(Cases.filler("5183", 0.3));
+    WeldCase treated = rich.then(Cases.fullTreatment("6082")).weldCase();
+    List<String> said =
+        List.of(
+            MagnesiumRule.refusal(treated, COLOUR),
+            ScheduleCheck.of(treated, COLOUR).get(0).text(),
+            objection(rich.then(List.of(Cases.fullTreatment("6082").get(3))).weldCase(), COLOUR));
+    for (String text : said) {
+      assertFalse(text.contains("Take"), text);
+      assertTrue(text.contains("leave the joint as welded, or give up the match in colour"), text);
+    }
+    assertTrue(MagnesiumRule.refusal(treated, Requirement.NONE).contains("Take 4643"));
+  }
+
+  @Test
+  void everyFillerThatIsAdvisedSuitsWhatTheCaseRequires() {
+    Requirement warm = service(Optional.empty(), OptionalDouble.of(373.15));
+    for (String base : List.of("6061", "6063", "6082", "6005A", "A356")) {
+      Cases rich = Cases.butt(base, "T6").withFiller(Cases.filler("5356", 0.4));
+      Cases treated = rich.then(Cases.fullTreatment(base));
+      for (Requirement asked : List.of(Requirement.NONE, COLOUR, warm)) {
+        String text = MagnesiumRule.refusal(treated.weldCase(), asked);
+        for (String name : named(text)) {
+          WeldCase followed = treated.withFiller(Cases.filler(name, 0.4)).weldCase();
+          assertEquals("", ofFiller(followed, asked), base + ": " + text);
+        }
+      }
+    }
+  }
+
+  private static String ofFiller(WeldCase weld, Requirement asked) {
+    return CaseObjections.serious(weld, asked).stream()
+        .filter(objection -> objection.subject() == Objection.Subject.FILLER)
+        .map(Objection::text)
+        .collect(Collectors.joining(" "));
+  }
+
+  private static List<String> named(String text) {
+    Matcher advice = Pattern.compile(" Take ((?:\\d{4}(?: or )?)+)").matcher(text);
+    return advice.find() ? List.of(advice.group(1).split(" or ")) : List.of();
   }
 }

@@ -51,7 +51,8 @@ class ScheduleCheckTest {
   }
 
   private static List<String> objected(Cases cases, FurnaceStep... steps) {
-    return ScheduleCheck.of(cases.then(List.of(steps)).weldCase(), Severity.OBJECTED);
+    WeldCase treated = cases.then(List.of(steps)).weldCase();
+    return ScheduleCheck.of(treated, Requirement.NONE, Severity.OBJECTED);
   }
 
   private static void assertObjected(String word, Cases cases, FurnaceStep... steps) {
@@ -62,8 +63,9 @@ class ScheduleCheckTest {
   @Test
   void theUsualFullTreatmentPassesWithoutARemark() {
     WeldCase usual = plate("6061", "T6", 6).then(List.of(SOLUTION, WATER, HOLD, AGE)).weldCase();
-    assertEquals(List.of(), ScheduleCheck.of(usual));
-    assertEquals(List.of(), ScheduleCheck.of(plate("6061", "T6", 6).weldCase()));
+    assertEquals(List.of(), ScheduleCheck.of(usual, Requirement.NONE));
+    WeldCase welded = plate("6061", "T6", 6).weldCase();
+    assertEquals(List.of(), ScheduleCheck.of(welded, Requirement.NONE));
   }
 
   @Test
@@ -189,7 +191,7 @@ class ScheduleCheckTest {
             .withFiller(Cases.filler("5356", 0.3))
             .then(List.of(SOLUTION, WATER, HOLD, AGE))
             .weldCase();
-    assertEquals(1, ScheduleCheck.of(rich, Severity.REFUSED).size());
+    assertEquals(1, ScheduleCheck.of(rich, Requirement.NONE, Severity.REFUSED).size());
   }
 
   @Test
@@ -219,7 +221,7 @@ class ScheduleCheckTest {
     WeldCase treated = weldCase.withAfterWeld(StandardTreatment.full(weldCase).orElseThrow());
     assertEquals(
         List.of(),
-        ScheduleCheck.of(treated, Severity.OBJECTED),
+        ScheduleCheck.of(treated, Requirement.NONE, Severity.OBJECTED),
         weldCase.left().alloy().name() + " to " + weldCase.right().alloy().name());
   }
 
@@ -233,7 +235,7 @@ class ScheduleCheckTest {
             .then(List.of(age(celsius, minutes)))
             .weldCase();
     assertEquals(List.of(), CaseObjections.serious(baked, Requirement.NONE));
-    String noted = String.join(" ", ScheduleCheck.of(baked, Severity.NOTED));
+    String noted = String.join(" ", ScheduleCheck.of(baked, Requirement.NONE, Severity.NOTED));
     assertTrue(noted.contains("bake of a coating"), noted);
     String sheet = FurnaceSheet.of(baked).orElseThrow().lines().toString();
     assertFalse(sheet.contains("8 h"), sheet);
