@@ -167,7 +167,7 @@ class CaseFaultsTest {
         "unknown key 'colour'; known here: alloy, from_left, dilution, melted_area, deposit_area",
         "^machine:",
         "unknown key 'machine'; known here: title, left, right, joint, preparation, filler, ring, seam,"
-            + " heat_flow, passes, reinforcement, ambient, depth, after_weld, natural_age, require, routes,"
+            + " heat_flow, passes, reinforcement, ambient, depth, require, after_weld, natural_age, routes,"
             + " gauge, bend, fillet, tube, member, spread");
   }
 
