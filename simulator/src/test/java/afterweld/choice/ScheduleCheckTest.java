@@ -105,12 +105,14 @@ class ScheduleCheckTest {
   void aBriefAnnealOfMetalThatHardensIsARemark() {
     Anneal brief = new Anneal(413 + 273.15, 300, OptionalDouble.empty());
     WeldCase short6061 = steps(plate("6061", "T6", 5), brief);
-    List<String> noted = ScheduleCheck.of(short6061, Severity.NOTED);
+    List<String> noted = ScheduleCheck.of(short6061, Requirement.NONE, Severity.NOTED);
     assertTrue(noted.get(0).startsWith("An anneal of 5 min is short"), noted.toString());
-    assertEquals(1, ScheduleCheck.of(short6061).size(), "a remark, no objection");
-    assertEquals(List.of(), ScheduleCheck.of(steps(plate("5086", "H34", 5), brief)));
+    assertEquals(1, ScheduleCheck.of(short6061, Requirement.NONE).size(), "a remark, no objection");
+    assertEquals(
+        List.of(), ScheduleCheck.of(steps(plate("5086", "H34", 5), brief), Requirement.NONE));
     Anneal hour = new Anneal(413 + 273.15, 3600, OptionalDouble.empty());
-    assertEquals(List.of(), ScheduleCheck.of(steps(plate("6061", "T6", 5), hour)));
+    assertEquals(
+        List.of(), ScheduleCheck.of(steps(plate("6061", "T6", 5), hour), Requirement.NONE));
   }
 
   private static WeldCase steps(Cases cases, FurnaceStep... steps) {
