@@ -42,7 +42,7 @@ final class RouteTable {
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
     }
-    text.append('\n').append(shelf()).append('\n').append(notices.text());
+    text.append('\n').append(shelf()).append(notices.text());
     return text.append('\n').append(answer()).toString();
   }
 
@@ -89,7 +89,11 @@ final class RouteTable {
     return text.toString();
   }
 
+  /** With an empty line after it; nothing where no strength of the joint is computed. */
   private String shelf() {
+    if (study.shelf().stream().allMatch(shelf -> shelf.joint().tensile().isEmpty())) {
+      return "";
+    }
     String times =
         study.shelf().stream()
             .map(
@@ -101,7 +105,8 @@ final class RouteTable {
                         units.stressUnit(),
                         shelf.days()))
             .collect(Collectors.joining(", "));
-    return Paragraph.of("Natural ageing alone, no oven: tensile strength " + times + ".");
+    return Paragraph.of("Natural ageing alone, no oven: tensile strength " + times + ".")
+        + "\n";
   }
 
   /** The answer only. */

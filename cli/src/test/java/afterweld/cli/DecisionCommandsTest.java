@@ -313,6 +313,21 @@ class DecisionCommandsTest {
     return run("sheet", rich.toString(), "--out", folder.resolve("rich").toString());
   }
 
+  @Test
+  void routesOfAJointThatIsNotComputedSayThatAndNoDashes() throws IOException {
+    Path thick = folder.resolve("thick.yaml");
+    String pass = "  - {process: GMAW, current: 280 A, voltage: 27 V, travel_speed: 8 mm/s}\n";
+    Files.writeString(
+        thick,
+        "left: {alloy: '5083', temper: O, thickness: 25 mm}\njoint: butt\n"
+            + "filler: {alloy: '5183'}\nrequire: {tensile: 200 MPa}\npasses:\n"
+            + pass.repeat(8));
+    run("routes", thick.toString(), "--out", folder.resolve("thick").toString());
+    String said = memory.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("Choice: none. - No route can be chosen: the joint is not"), said);
+    assertFalse(said.contains("as likely as not") || said.contains("– MPa"), said);
+  }
+
   /** The fork arm is answered above. */
   @ParameterizedTest
   @ValueSource(strings = {"fillers", "routes", "ageing"})

@@ -94,6 +94,11 @@ public final class RequirementCheck {
     return against;
   }
 
+  /** The joint that is judged. */
+  JointStrength joint() {
+    return joint;
+  }
+
   /** Every strength asked, with what is predicted of it: yield, tensile strength, hardness. */
   public List<StrengthFinding> strengths() {
     return strengths;
@@ -210,9 +215,7 @@ public final class RequirementCheck {
     return stands
         + lowestYield(units)
         + (requirement.hardness().isPresent() ? " Hardness is that of the softest place." : "")
-        + (joint.softestInGauge() || joint.middle().isEmpty()
-            ? ""
-            : " The softest metal lies outside the gauge: the lowest local yield decides.");
+        + (joint.decidingNote().isEmpty() ? "" : " " + joint.decidingNote());
   }
 
   private String lowestYield(UnitSystem units) {

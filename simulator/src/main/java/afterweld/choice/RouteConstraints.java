@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The hard conditions of one route, one by one, with their numbers. */
@@ -87,10 +86,7 @@ final class RouteConstraints {
     if (check.strengths().isEmpty()) {
       return new RouteConstraint(RouteConstraint.STRENGTH, State.MET, "No strength is asked.");
     }
-    String text =
-        check.strengths().stream()
-            .map(found -> found.sentence(UnitSystem.METRIC))
-            .collect(Collectors.joining(" "));
+    String text = RouteResult.text(check.strengths(), check.joint(), UnitSystem.METRIC);
     return new RouteConstraint(RouteConstraint.STRENGTH, strengthState(), text);
   }
 

@@ -1,11 +1,13 @@
 package afterweld.choice;
 
 import afterweld.joint.JointStrength;
+import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One route, simulated in full.
@@ -88,7 +90,19 @@ public record RouteResult(
   /** What a constraint says, with strengths in a system of units. */
   public String text(RouteConstraint constraint, UnitSystem units) {
     return constraint.name().equals(RouteConstraint.STRENGTH) && !strengths.isEmpty()
-        ? strengths.stream().map(found -> found.sentence(units)).collect(Collectors.joining(" "))
+        ? text(strengths, joint, units)
         : constraint.text();
+  }
+
+  /** How strengths stand, and which yield was judged where that is not the proof of the table. */
+  static String text(List<StrengthFinding> strengths, JointStrength joint, UnitSystem units) {
+    boolean judged =
+        strengths.stream()
+            .filter(StrengthFinding::predicted)
+            .anyMatch(found -> found.asked().quantity() == OutputQuantity.YIELD);
+    return Stream.concat(
+            strengths.stream().map(found -> found.sentence(units)),
+            Stream.of(joint.decidingNote()).filter(note -> judged && !note.isEmpty()))
+        .collect(Collectors.joining(" "));
   }
 }

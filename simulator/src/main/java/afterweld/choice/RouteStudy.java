@@ -44,8 +44,10 @@ public record RouteStudy(
    *
    * @param days days
    * @param joint dressed flush
+   * @param helps how it stands where this is longer than the case waits and the joint may then be
+   *     chosen; else empty
    */
-  public record Shelf(double days, JointStrength joint) {}
+  public record Shelf(double days, JointStrength joint, Optional<Judgement> helps) {}
 
   /** Tries every route. */
   public static RouteStudy of(
@@ -93,7 +95,7 @@ public record RouteStudy(
         routes.stream().map(route -> score(entries, route)).toList(),
         ranking.winner().map(entry -> entry.route().name()),
         ranking.clear() && met(routes, ranking.winner().map(entry -> entry.route().name())),
-        RouteWords.why(ranking),
+        ranking.winner().isPresent() ? RouteWords.why(ranking) : RouteWords.noChoice(routes, shelf),
         shelf);
   }
 

@@ -57,7 +57,14 @@ final class RouteTrial {
   /** The joint left at room temperature for a number of days. */
   RouteStudy.Shelf shelf(double days) {
     WeldCase left = routeCase(delivered.left(), delivered.right(), List.of(), days * DAY);
-    return new RouteStudy.Shelf(days, JointReport.finished(leftAlone(left), jointSettings.gauge()));
+    Tried tried = simulated(RouteKind.LEAVE, left);
+    boolean longer = days * DAY > delivered.naturalAge();
+    return new RouteStudy.Shelf(
+        days,
+        tried.route().joint(),
+        longer && tried.choosable() && tried.check().margin(0) >= 0
+            ? Optional.of(tried.route().judgement())
+            : Optional.empty());
   }
 
   /** A route; empty if it does not exist for this case or only repeats another. */

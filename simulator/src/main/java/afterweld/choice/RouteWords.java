@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.joint.JointStrength;
 import afterweld.section.AgedOnly;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
@@ -7,9 +8,12 @@ import afterweld.section.TimeWords;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What is said about a route and about the choice, in sentences a customer understands. */
 final class RouteWords {
@@ -98,18 +102,47 @@ final class RouteWords {
                 + " not met.");
   }
 
-  /** Why the choice is what it is, beside its strengths. */
-  static List<String> why(RouteRanking ranking) {
-    return ranking
-        .winner()
-        .map(winner -> why(ranking, winner))
-        .orElse(
-            List.of(
-                "No route is as likely as not to meet what is asked: see the constraints, and what"
-                    + " would be met."));
+  /** Why no route is chosen where a strength is asked, and whether waiting longer helps. */
+  static List<String> noChoice(List<RouteResult> routes, List<RouteStudy.Shelf> shelf) {
+    JointStrength leftAlone = routes.get(RouteKind.LEAVE.ordinal()).joint();
+    if (routes.stream().allMatch(route -> route.joint().middle().isEmpty())) {
+      String why = leftAlone.note();
+      return List.of(
+          "No route can be chosen: "
+              + (leftAlone.withheld().isEmpty() ? why + "." : "the joint is " + why));
+    }
+    List<String> said = new ArrayList<>();
+    said.add(
+        "No route is as likely as not to meet what is asked: see the constraints, and what would be"
+            + " met.");
+    waiting(shelf).ifPresent(said::add);
+    return said;
   }
 
-  private static List<String> why(RouteRanking ranking, RouteRanking.Entry winner) {
+  private static Optional<String> waiting(List<RouteStudy.Shelf> shelf) {
+    Map<String, String> helping = new LinkedHashMap<>();
+    shelf.forEach(
+        wait -> wait.helps().ifPresent(one -> helping.putIfAbsent(one.words(), days(wait))));
+    return helping.values().stream()
+        .findFirst()
+        .map(
+            first ->
+                "Waiting at room temperature helps: left alone it is "
+                    + helping.entrySet().stream()
+                        .map(wait -> wait.getKey() + " after " + wait.getValue())
+                        .collect(Collectors.joining(", "))
+                    + ". Write the wait as natural_age, such as natural_age: "
+                    + first
+                    + ".");
+  }
+
+  private static String days(RouteStudy.Shelf wait) {
+    return wait.days() == 1 ? "1 day" : String.format(Locale.ROOT, "%.0f days", wait.days());
+  }
+
+  /** Why the winner is the choice, beside its strengths. */
+  static List<String> why(RouteRanking ranking) {
+    RouteRanking.Entry winner = ranking.winner().orElseThrow();
     List<String> why = new ArrayList<>();
     winner.route().constraints().stream()
         .filter(constraint -> constraint.state() == RouteConstraint.State.NEEDS_ANSWER)

@@ -92,6 +92,13 @@ public record JointStrength(
     return deciding(middle, lowestYield);
   }
 
+  /** Which yield that is where it is not the joint proof; empty where it is, or there is none. */
+  public String decidingNote() {
+    return softestInGauge || middle.isEmpty()
+        ? ""
+        : "The softest metal lies outside the gauge: the lowest local yield decides, not the proof.";
+  }
+
   /** The same at the low end of the band, Pa. */
   public OptionalDouble decidingYieldLow() {
     return deciding(low, lowestYieldLow);

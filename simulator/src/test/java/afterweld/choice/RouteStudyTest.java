@@ -13,11 +13,14 @@ import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Facts of the trade about routes must come out of the simulation. */
@@ -29,8 +32,11 @@ class RouteStudyTest {
   }
 
   private static RouteStudy study(Cases cases, Requirement requirement) {
-    return RouteStudy.of(
-        cases.weldCase(), JointSettings.DEFAULT, requirement, RouteSettings.DEFAULT);
+    return study(cases.weldCase(), requirement);
+  }
+
+  private static RouteStudy study(WeldCase weld, Requirement requirement) {
+    return RouteStudy.of(weld, JointSettings.DEFAULT, requirement, RouteSettings.DEFAULT);
   }
 
   private static double strength(RouteStudy study, RouteKind kind) {
@@ -288,5 +294,44 @@ class RouteStudyTest {
         RouteStudy.of(weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
     assertEquals(one.why(), two.why());
     assertEquals(one.scores(), two.scores());
+  }
+
+  /** 6xxx metal beside a weld comes back at room temperature over days (textbooks). */
+  @Test
+  void waitingIsAdvisedWhereItWouldBeEnoughAndThenItIs() {
+    WeldCase sameDay = waiting(4.0 / 24);
+    RouteStudy tooMuch = study(sameDay, tensile(500));
+    assertTrue(tooMuch.why().stream().noneMatch(why -> why.contains("natural_age")));
+    double early = strength(tooMuch, RouteKind.LEAVE);
+    double late = tooMuch.shelf().get(2).joint().tensile().orElseThrow();
+    Requirement between = tensile((early + late) / 2e6);
+    String why = String.join(" ", study(sameDay, between).why());
+    Matcher advice = Pattern.compile("natural_age: (\\d+) day").matcher(why);
+    assertTrue(advice.find(), why);
+    RouteStudy followed = study(waiting(Double.parseDouble(advice.group(1))), between);
+    assertEquals(RouteKind.LEAVE.label(), followed.choice().orElse("none"));
+  }
+
+  private static WeldCase waiting(double days) {
+    WeldCase weld = Cases.butt("6005A", "T6").withFiller(Cases.filler("5356", 0.4)).weldCase();
+    return weld.change().naturalAge(days * Cases.DAY).done();
+  }
+
+  @Test
+  void theSentenceSaysWhereItIsNotTheProofOfTheTableThatIsJudged() {
+    Requirement proof =
+        new Requirement(OptionalDouble.of(200e6), NONE, NONE, Optional.empty(), NONE);
+    JointSettings shortGauge =
+        new JointSettings(0.01, JointSettings.DEFAULT.bend(), Optional.empty(), Optional.empty());
+    RouteResult left =
+        route(
+            RouteStudy.of(
+                Cases.butt("6061", "T6").weldCase(), shortGauge, proof, RouteSettings.DEFAULT),
+            RouteKind.LEAVE);
+    assertFalse(left.joint().softestInGauge());
+    assertNotEquals(left.joint().proof(), left.joint().decidingYield());
+    for (UnitSystem units : UnitSystem.values()) {
+      assertTrue(left.text(left.strength(), units).endsWith(left.joint().decidingNote()));
+    }
   }
 }
