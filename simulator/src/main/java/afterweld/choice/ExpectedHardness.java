@@ -184,13 +184,14 @@ final class ExpectedHardness {
 
   private Expected expected(String place, Station station, String softMeans) {
     Estimate estimate = atLast(station);
-    double vickers = Math.rint(estimate.middle().hardness());
+    double vickers = estimate.middle().hardness();
+    double shown = Math.rint(vickers);
     OptionalDouble rockwell =
-        cast(station) ? OptionalDouble.empty() : HardnessScale.rockwellB(vickers);
+        cast(station) ? OptionalDouble.empty() : HardnessScale.rockwellB(shown);
     return new Expected(
         place,
         vickers,
-        HardnessScale.brinell(vickers).value(),
+        HardnessScale.brinell(shown).value(),
         rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
         recheck(station, softMeans));
   }

@@ -76,8 +76,8 @@ public record FurnaceSheet(
    * Hardness at one place after the treatment.
    *
    * @param place where
-   * @param vickers best estimate in whole HV, as a tester reads it
-   * @param brinell the same in HB 500 kgf
+   * @param vickers best estimate, HV
+   * @param brinell the estimate in whole HV, as the sheet shows it, in HB 500 kgf
    * @param rockwell the same in HRB where that scale is valid
    * @param recheck which reading is to be taken again
    */
