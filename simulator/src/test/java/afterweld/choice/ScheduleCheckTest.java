@@ -76,14 +76,23 @@ class ScheduleCheckTest {
     assertObjected("Aged twice", plate, AGE, AGE);
     assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, AGE, AGE);
     assertObjected(
-        "annealing undoes", plate, SOLUTION, WATER, HOLD, AGE, new Anneal(688.15, 9000, OptionalDouble.of(0.008)));
+        "annealing undoes",
+        plate,
+        SOLUTION,
+        WATER,
+        HOLD,
+        AGE,
+        new Anneal(688.15, 9000, OptionalDouble.of(0.008)));
   }
 
   @Test
   void onlyMetalInSolutionAges() {
     assertObjected("Ageing does nothing for annealed 6061", plate("6061", "O", 6), AGE);
     assertObjected(
-        "Ageing does nothing", plate("6061", "T6", 6), new Anneal(688.15, 9000, OptionalDouble.of(0.008)), AGE);
+        "Ageing does nothing",
+        plate("6061", "T6", 6),
+        new Anneal(688.15, 9000, OptionalDouble.of(0.008)),
+        AGE);
     assertEquals(List.of(), objected(plate("6061", "O", 6), SOLUTION, WATER, HOLD, AGE));
     assertEquals(List.of(), objected(plate("6061", "T4", 6), AGE));
   }
@@ -95,9 +104,11 @@ class ScheduleCheckTest {
     assertObjected("too cold", plate("6061", "T6", 6), cool);
     assertObjected("too cold", plate("3003", "H14", 3), cool);
     assertEquals(
-        List.of(), objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, OptionalDouble.of(0.02))));
+        List.of(),
+        objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, OptionalDouble.of(0.02))));
     assertEquals(
-        List.of(), objected(plate("6061", "T6", 6), new Anneal(413 + 273.15, 9000, OptionalDouble.of(0.008))));
+        List.of(),
+        objected(plate("6061", "T6", 6), new Anneal(413 + 273.15, 9000, OptionalDouble.of(0.008))));
   }
 
   /** 2 to 3 h for metal that hardens, no hold for the other: AMS 2770 practice, from memory. */

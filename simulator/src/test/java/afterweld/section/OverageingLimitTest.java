@@ -63,7 +63,9 @@ class OverageingLimitTest {
 
   @Test
   void annealingAfterwardsIsKnownAgain() {
-    assertTrue(claimed(profile("T6", age(207, 25), new Anneal(688, 9000, OptionalDouble.of(28.0 / 3600)))));
+    assertTrue(
+        claimed(
+            profile("T6", age(207, 25), new Anneal(688, 9000, OptionalDouble.of(28.0 / 3600)))));
   }
 
   @Test
