@@ -5,7 +5,9 @@ import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a comparison of fillers comes to, in sentences that every writer passes on. */
 public final class FillerAnswer {
@@ -50,14 +52,23 @@ public final class FillerAnswer {
 
   private String choice() {
     List<String> ranked = ranked();
-    String also =
-        ranked.size() > 1 ? ", then " + String.join(", ", ranked.subList(1, ranked.size())) : "";
+    Map<Boolean, List<String>> rest =
+        ranked.stream()
+            .skip(1)
+            .collect(Collectors.partitioningBy(comparison.usual()::onlyRated));
+    String also = rest.get(false).isEmpty() ? "" : ", then " + String.join(", ", rest.get(false));
+    String rated =
+        rest.get(true).isEmpty()
+            ? ""
+            : " Usable too, since the guides rate them well on these bases: "
+                + String.join(", ", rest.get(true))
+                + ".";
     String first = suitable.get(0);
     String cracks =
         ranked.get(0).equals(first)
             ? ""
             : " Their first choice, " + first + ", lies in the crack-prone range at this dilution.";
-    return head() + ranked.get(0) + also + ". " + source() + cracks;
+    return head() + ranked.get(0) + also + ". " + source() + cracks + rated;
   }
 
   /** The guides' order, with what would crack at this dilution behind the rest. */

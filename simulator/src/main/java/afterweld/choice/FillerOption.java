@@ -63,9 +63,10 @@ public record FillerOption(
     return !filler.equals(WITHOUT);
   }
 
-  /** All that is said of it. */
+  /** All that is said of it, never nothing. */
   public List<String> sentences() {
-    return Stream.concat(reasons.stream(), furnace.stream()).toList();
+    List<String> said = Stream.concat(reasons.stream(), furnace.stream()).toList();
+    return said.isEmpty() ? List.of("Nothing speaks against it.") : said;
   }
 
   /** The same filler where no strength of the weld is given. */

@@ -97,7 +97,12 @@ public record StrengthFinding(
     String title = asked.quantity().title();
     String head = Character.toUpperCase(title.charAt(0)) + title.substring(1) + ": ";
     String asks = head + asked.textBeside(units, middle) + " asked, ";
-    return asks + (predicted() ? prediction(units) : unknown) + ": " + answer(units);
+    return asks + (predicted() ? prediction(units) : unknown) + joined(answer(units));
+  }
+
+  /** A reason of whole sentences is followed by another. */
+  private String joined(String answer) {
+    return !predicted() && unknown.endsWith(".") ? " So it is " + answer : ": " + answer;
   }
 
   private String prediction(UnitSystem units) {

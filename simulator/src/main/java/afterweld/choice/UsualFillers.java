@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
+import afterweld.material.FillerGuidance;
 import afterweld.material.FillerGuidance.HeatTreatmentResponse;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.BrittleMix;
@@ -18,7 +19,8 @@ import java.util.stream.Stream;
 /**
  * Which fillers of the library suit two bases for a purpose, the first choice first: by the row of
  * the filler guides for the pair ({@link FillerPair}), or of its nearest relatives ({@link
- * PairRule}). Where no row serves, those that the guides rate on both bases.
+ * PairRule}); after those of the row the ones that the guides rate well on both bases. Where no
+ * row serves, all that they rate on both.
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
  * Mg and none whose weld metal the guides call one that does not harden; where the guides have no
@@ -88,6 +90,7 @@ public final class UsualFillers {
           names.addAll(firstFor(row, purpose));
           names.addAll(byHeat(row, purpose.heat()));
           names.addAll(row.suiting());
+          LIBRARY.fillers().stream().map(Alloy::name).filter(this::onlyRated).forEach(names::add);
         });
     if (pair.isEmpty()) {
       LIBRARY.fillers().stream().map(Alloy::name).filter(this::ratedOnBoth).forEach(names::add);
@@ -111,6 +114,20 @@ public final class UsualFillers {
   private boolean ratedOnBoth(String filler) {
     return LIBRARY.guidance(left.name(), filler).isPresent()
         && LIBRARY.guidance(right.name(), filler).isPresent();
+  }
+
+  /**
+   * Whether the row does not name it and the guides rate it 1 or 2 of 4 on both bases in every
+   * respect: usable, and never a first choice. A row that names no filler takes none.
+   */
+  boolean onlyRated(String filler) {
+    return pair.filter(row -> !row.suiting().isEmpty() && !row.suiting().contains(filler))
+            .isPresent()
+        && Stream.of(left, right).allMatch(base -> ratedWell(base, filler));
+  }
+
+  private static boolean ratedWell(BaseMetal base, String filler) {
+    return LIBRARY.guidance(base.name(), filler).filter(FillerGuidance::good).isPresent();
   }
 
   /** What speaks against a filler for a purpose, a sentence each; empty if nothing does. */

@@ -1,6 +1,7 @@
 package afterweld.material;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What the filler guides of the trade say about a filler on a base. Ratings run from 1 (best) to 4
@@ -34,6 +35,12 @@ public record FillerGuidance(
   /** Copies the facts. */
   public FillerGuidance {
     facts = List.copyOf(facts);
+  }
+
+  /** Whether every rating is 1 or 2. */
+  public boolean good() {
+    return Stream.of(crackResistance, strength, ductility, corrosionResistance)
+        .allMatch(rating -> rating <= 2);
   }
 
   /** How well the colour of the weld matches the base after anodizing. */

@@ -156,4 +156,13 @@ class FillerReasonsTest {
     Matcher advice = Pattern.compile(" Take ((?:\\d{4}(?: or )?)+)").matcher(text);
     return advice.find() ? List.of(advice.group(1).split(" or ")) : List.of();
   }
+
+  @Test
+  void everyFillerThatIsComparedHasAReasonWithAndWithoutStrengths() {
+    for (FillerOption option :
+        FillerComparison.of(Cases.butt("5083", "O").weldCase(), Requirement.NONE).options()) {
+      assertFalse(option.sentences().isEmpty(), option.filler());
+      assertFalse(option.withoutStrength().sentences().isEmpty(), option.filler());
+    }
+  }
 }

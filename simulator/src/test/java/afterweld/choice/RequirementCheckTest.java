@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
 import afterweld.material.Element;
 import afterweld.section.Asked;
 import afterweld.section.Cases;
@@ -312,5 +313,15 @@ class RequirementCheckTest {
     assertTrue(
         judged.reasons().stream().anyMatch(said -> said.startsWith("Cracking high")),
         judged.reasons().toString());
+  }
+
+  @Test
+  void aReasonOfWholeSentencesIsNotFollowedByAColon() {
+    SectionProfile flat = flat(200);
+    JointStrength none =
+        JointStrength.withheld(0, JointStrength.Bead.FLUSH, 0.05, "not computed. Too thick.");
+    String said =
+        RequirementCheck.of(flat, none, yieldOf(150)).strengths().get(0).sentence(UnitSystem.METRIC);
+    assertTrue(said.endsWith("Too thick. So it is open, a coupon decides."), said);
   }
 }
