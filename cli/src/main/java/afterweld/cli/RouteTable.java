@@ -36,8 +36,8 @@ final class RouteTable {
         Paragraph.of(
             "Joint dressed flush after each route, strengths in "
                 + units.stressUnit()
-                + ". in: whether the route is; steps: of the shop, for the ranking; h: in furnaces. Full"
-                + " treatment: solution treat, quench and age."));
+                + ". in: whether the route is; steps: of the shop, for the ranking; h: in furnaces."
+                + " Full treatment: solution treat, quench and age."));
     text.append('\n').append(numbers());
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
@@ -105,8 +105,7 @@ final class RouteTable {
                         units.stressUnit(),
                         shelf.days()))
             .collect(Collectors.joining(", "));
-    return Paragraph.of("Natural ageing alone, no oven: tensile strength " + times + ".")
-        + "\n";
+    return Paragraph.of("Natural ageing alone, no oven: tensile strength " + times + ".") + "\n";
   }
 
   /** The answer only. */

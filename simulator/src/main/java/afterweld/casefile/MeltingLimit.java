@@ -18,9 +18,8 @@ import java.util.Optional;
  *
  * @param solidus lowest solidus, K; NaN if nothing is known
  * @param metal which metal has it, as a message says it
- * @param suitable fillers that the guides take for a full treatment of the pair and for what the case
- *     requires; empty where a base
- *     sets the limit or the case has one of them
+ * @param suitable fillers that the guides take for a full treatment of the pair and for what the
+ *     case requires; empty where a base sets the limit or the case has one of them
  */
 record MeltingLimit(double solidus, String metal, List<String> suitable) {
   private static final int NAMED = 3;
@@ -31,8 +30,7 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
   }
 
   /** The limit of a joint as far as it is known. */
-  static MeltingLimit of(
-      Plates plates, Optional<FillerChoice> filler, Requirement requirement) {
+  static MeltingLimit of(Plates plates, Optional<FillerChoice> filler, Requirement requirement) {
     double base = plates.lowestSolidus();
     double deposit =
         filler
@@ -40,7 +38,8 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
             .map(metal -> WeldPool.eutectic(metal).orElse(base))
             .orElse(Double.NaN);
     return deposit < base
-        ? new MeltingLimit(deposit, "the weld metal as deposited", suitable(plates, filler, requirement))
+        ? new MeltingLimit(
+            deposit, "the weld metal as deposited", suitable(plates, filler, requirement))
         : new MeltingLimit(base, "the base metal", List.of());
   }
 

@@ -53,9 +53,7 @@ public final class FillerAnswer {
   private String choice() {
     List<String> ranked = ranked();
     Map<Boolean, List<String>> rest =
-        ranked.stream()
-            .skip(1)
-            .collect(Collectors.partitioningBy(comparison.usual()::onlyRated));
+        ranked.stream().skip(1).collect(Collectors.partitioningBy(comparison.usual()::onlyRated));
     String also = rest.get(false).isEmpty() ? "" : ", then " + String.join(", ", rest.get(false));
     String rated =
         rest.get(true).isEmpty()

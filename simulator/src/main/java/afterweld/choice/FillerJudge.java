@@ -179,7 +179,9 @@ final class FillerJudge {
     if (filler.none()) {
       remarks.add("Melted base alone: for thin, well fitted edges.");
     } else if (joint.usual.onlyRated(filler.name())) {
-      remarks.add("Rated well by the filler guides on these bases, but not among their choices for the pair.");
+      remarks.add(
+          "Rated well by the filler guides on these bases, but not among their choices for the"
+              + " pair.");
     }
     remarks.addAll(notes());
     return remarks;

@@ -48,7 +48,8 @@ public record FurnaceSheet(
 
   /** Why no hardness is expected of a weld whose strength is not computed. */
   public static final String NOT_COMPUTED =
-      "No hardness is promised: the joint is not computed, and the sheet only says how to treat it.";
+      "No hardness is promised: the joint is not computed, and the sheet only says how to treat"
+          + " it.";
 
   /** What a reading does not tell. */
   public static final String NO_PROOF =
@@ -144,11 +145,7 @@ public record FurnaceSheet(
     return steps.map(
         list -> {
           WeldCase treated = weldCase.withAfterWeld(list);
-          return sheet(
-              new FurnaceOrder(treated, own),
-              requirement,
-              first,
-              simulation);
+          return sheet(new FurnaceOrder(treated, own), requirement, first, simulation);
         });
   }
 

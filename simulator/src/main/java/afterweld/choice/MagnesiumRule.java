@@ -61,7 +61,8 @@ final class MagnesiumRule {
         + " has "
         + RICH_IN_THE_FURNACE
         + annealed(weld)
-            .map(side -> " The furnace anneals " + side.alloy().name() + " too: leave it as welded.")
+            .map(
+                side -> " The furnace anneals " + side.alloy().name() + " too: leave it as welded.")
             .orElseGet(() -> FillerAdvice.instead(weld, FillerPurpose.of(weld, requirement)));
   }
 

@@ -39,8 +39,7 @@ public final class ScheduleCheck {
   }
 
   /** The sentences of one severity. */
-  public static List<String> of(
-      WeldCase weldCase, Requirement requirement, Severity severity) {
+  public static List<String> of(WeldCase weldCase, Requirement requirement, Severity severity) {
     return of(weldCase, requirement).stream()
         .filter(objection -> objection.severity() == severity)
         .map(Objection::text)

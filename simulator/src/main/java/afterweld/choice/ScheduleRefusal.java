@@ -45,8 +45,8 @@ final class ScheduleRefusal {
         Objection.refused(
             order.weldMetalOnlyMayMelt()
                 ? at
-                    + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F) on."
-                    + " It is not one to put into a solution furnace."
+                    + ": weld metal with 2.5 % Mg or more may begin to melt from 450 °C (840 °F)"
+                    + " on. It is not one to put into a solution furnace."
                     + (order.hardens() ? "" : NOTHING_HARDENS)
                 : at + tooNear(lowest)));
   }

@@ -19,8 +19,8 @@ import java.util.stream.Stream;
 /**
  * Which fillers of the library suit two bases for a purpose, the first choice first: by the row of
  * the filler guides for the pair ({@link FillerPair}), or of its nearest relatives ({@link
- * PairRule}); after those of the row the ones that the guides rate well on both bases. Where no
- * row serves, all that they rate on both.
+ * PairRule}); after those of the row the ones that the guides rate well on both bases. Where no row
+ * serves, all that they rate on both.
  *
  * <p>Every purpose begins with its own first choice. Full treatment: no filler with more than 3 %
  * Mg and none whose weld metal the guides call one that does not harden; where the guides have no

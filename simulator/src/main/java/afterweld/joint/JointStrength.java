@@ -96,7 +96,8 @@ public record JointStrength(
   public String decidingNote() {
     return softestInGauge || middle.isEmpty()
         ? ""
-        : "The softest metal lies outside the gauge: the lowest local yield decides, not the proof.";
+        : "The softest metal lies outside the gauge: the lowest local yield decides, not the"
+              + " proof.";
   }
 
   /** The same at the low end of the band, Pa. */

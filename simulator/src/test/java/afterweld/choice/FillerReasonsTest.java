@@ -92,7 +92,9 @@ class FillerReasonsTest {
     Cases extruded = Cases.butt("6060", "T4").then(List.of(aged));
     String thin = objection(extruded.withFiller(Cases.filler("5356", 0.6)).weldCase(), COLOUR);
     assertFalse(thin.contains("Take"), thin);
-    assertTrue(thin.contains("5554 would suit, but at the dilution of this joint it tends to crack"), thin);
+    assertTrue(
+        thin.contains("5554 would suit, but at the dilution of this joint it tends to crack"),
+        thin);
     Cases warm = Cases.butt("5454", "H34").withFiller(Cases.filler("5356", 0.3));
     Requirement tank = service(Optional.empty(), OptionalDouble.of(373.15));
     String clear = objection(warm.weldCase(), tank);

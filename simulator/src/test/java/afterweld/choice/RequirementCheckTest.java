@@ -321,7 +321,10 @@ class RequirementCheckTest {
     JointStrength none =
         JointStrength.withheld(0, JointStrength.Bead.FLUSH, 0.05, "not computed. Too thick.");
     String said =
-        RequirementCheck.of(flat, none, yieldOf(150)).strengths().get(0).sentence(UnitSystem.METRIC);
+        RequirementCheck.of(flat, none, yieldOf(150))
+            .strengths()
+            .get(0)
+            .sentence(UnitSystem.METRIC);
     assertTrue(said.endsWith("Too thick. So it is open, a coupon decides."), said);
   }
 }
