@@ -79,10 +79,12 @@ public record JointChecks(
     OptionalDouble weldMetal = codeStrength(profile.weldCase());
     OptionalDouble zone = softestTensile(profile, AS_WELDED);
     if (weldMetal.isEmpty() || zone.isEmpty()) {
+      String missing =
+          weldMetal.isEmpty()
+              ? "EN 1999-1-1 gives no strength of this weld metal on this base"
+              : "the strength of its softest metal is not computed";
       refused.add(
-          new Warning(
-              "fillet-not-checked",
-              "Fillet: no code value of the weld metal's strength for this base and filler."));
+          new Warning("fillet-not-checked", "Fillet: no load is computed, as " + missing + "."));
       return Optional.empty();
     }
     return Optional.of(

@@ -139,6 +139,40 @@ class JointReportTest {
     assertTrue(worked.codes().stream().anyMatch(value -> value.item().contains("HAZ")));
   }
 
+  /** US Aluminum Design Manual, Table A.3.5 (from memory): 15 ksi to 0.375 in, 11 ksi over it. */
+  @Test
+  void threeEighthsOfAnInchIsNotOverThreeEighths() {
+    assertEquals(15, usMinimumProof(3.0 / 8));
+    assertEquals(11, usMinimumProof(0.376));
+  }
+
+  private static double usMinimumProof(double inches) {
+    Side plate = Cases.side("6061", "T6", 0.0254 * inches);
+    Cases welded = Cases.butt("6061", "T6").withLeft(plate).withRight(plate);
+    return DesignCodes.of(welded.weldCase()).stream()
+        .filter(value -> value.item().startsWith("welded minimum proof"))
+        .mapToDouble(value -> Double.parseDouble(value.published()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** EN 1999-1-1, notes to Table 8.8 (from memory): 5183 counts as 5356, 4047A as 4043A. */
+  @Test
+  void kindredFillersHaveTheStrengthOfTheirGroup() {
+    assertEquals(weldMetal("5356"), weldMetal("5183"));
+    assertEquals(weldMetal("4043"), weldMetal("4047"));
+    assertEquals(190, weldMetal("5556"));
+  }
+
+  private static double weldMetal(String filler) {
+    Cases welded = Cases.butt("6061", "T6").withFiller(Cases.filler(filler, 0.4));
+    return DesignCodes.of(welded.weldCase()).stream()
+        .filter(value -> value.item().startsWith("strength of weld metal"))
+        .mapToDouble(DesignCodeValue::value)
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** EN 1999-1-1, 6.1.6.1 (from memory): O metal has no softened zone. */
   @Test
   void annealedMetalHasNoSoftenedWidth() {
