@@ -101,6 +101,11 @@ final class AlongWeldView {
       return "No bead forms at the start with it: hold the arc there until the pool has formed,"
           + " preheat, or run on over the start. ";
     }
+    if (other.endsCold()) {
+      return "No bead is left at the "
+          + along.label(other.end().place())
+          + " with it: take the current back less. ";
+    }
     return other.even() ? "" : "The bead is not even with it. ";
   }
 

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.joint.JointStrength;
 import afterweld.choice.Judgement;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
@@ -204,7 +205,7 @@ final class SpreadTable {
 
   private String places() {
     if (study.total().failsIn().isEmpty()) {
-      return Paragraph.of("Place of failure: the strength of the weld metal is not predicted.");
+      return Paragraph.of("Place of failure: " + JointStrength.NOT_PREDICTED + ".");
     }
     TextTable table = new TextTable("weakest zone", " of joints", " inputs only");
     study
@@ -324,7 +325,7 @@ final class SpreadTable {
           + ".";
     }
     return study.requirement().asksStrength()
-        ? "The strength of the weld metal is not predicted, so no chance can be given."
+        ? "No chance can be given: the joint is " + JointStrength.NOT_PREDICTED + "."
         : "The case requires no strength, so there is no chance to give.";
   }
 

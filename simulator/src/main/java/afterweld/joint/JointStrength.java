@@ -34,7 +34,7 @@ public record JointStrength(
     String withheld) {
 
   /** What stands in place of values that cannot be given. */
-  public static final String NOT_PREDICTED = "the strength of the weld metal is not predicted";
+  public static final String NOT_PREDICTED = "not predicted, since one of its zones is not";
 
   /** A joint of which nothing is claimed. */
   public static JointStrength withheld(int state, Bead bead, double gauge, String why) {

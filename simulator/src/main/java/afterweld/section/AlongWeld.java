@@ -50,6 +50,11 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
       return places.get(0).beadWidth() < MeltDown.NO_BEAD;
     }
 
+    /** Whether no bead is left at its end. */
+    public boolean endsCold() {
+      return end().beadWidth() < MeltDown.NO_BEAD;
+    }
+
     /** Whether its narrowest bead is nearly as wide as its widest. */
     public boolean even() {
       DoubleSummaryStatistics beads =

@@ -34,6 +34,7 @@ public final class HeatInput {
   private static final double LOWEST_EFFICIENCY = 0.3;
   private static final double HIGHEST_EFFICIENCY = 0.9;
   static final double NARROWEST_FUSION = 1e-3;
+  static final String NO_BEAD = "this heat would not melt a bead";
   private static final double NARROWEST = 1e-4;
 
   /** How far advice goes: A, m/s, K [common practice]. */
@@ -138,7 +139,7 @@ public final class HeatInput {
     if (heat.fusionHalfWidth() < NARROWEST_FUSION) {
       throw new HeatInputException(
           "current",
-          "this heat would not melt a bead"
+          NO_BEAD
               + firstBead(pass, efficiency)
               + (low < high ? atUsual(efficiency, low, high) : ""));
     }
@@ -176,7 +177,7 @@ public final class HeatInput {
     double amperes = power(pass, 2 * NARROWEST_FUSION) / efficiency / pass.voltage();
     List<String> ways = new ArrayList<>();
     if (amperes <= MOST_CURRENT) {
-      ways.add("from about " + AdvisedSetting.current(amperes) + " on at this speed");
+      ways.add(fromCurrent(amperes));
     }
     bisected(pass.travelSpeed(), SLOWEST, speed -> melts(pass.withTravelSpeed(speed), efficiency))
         .ifPresent(
@@ -189,6 +190,10 @@ public final class HeatInput {
             kelvin -> melts(pass.withStartTemperature(kelvin), efficiency))
         .ifPresent(kelvin -> ways.add("preheated to about " + AdvisedSetting.preheat(kelvin)));
     return ways.isEmpty() ? "" : "; one begins " + String.join(", or ", ways);
+  }
+
+  static String fromCurrent(double amperes) {
+    return "from about " + AdvisedSetting.current(amperes) + " on at this speed";
   }
 
   private boolean melts(Pass pass, double efficiency) {

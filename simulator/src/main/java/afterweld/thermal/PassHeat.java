@@ -42,7 +42,7 @@ public record PassHeat(
    */
   PassHeat melting(double halfWidth) {
     if (halfWidth < HeatInput.NARROWEST_FUSION) {
-      throw new HeatInputException("current", "this heat would not melt a bead");
+      throw new HeatInputException("current", HeatInput.NO_BEAD);
     }
     return new PassHeat(
         pass,

@@ -24,6 +24,9 @@ final class ShellProcedure {
   private static final double COOLER = 0.7;
   private static final double SETTLING = 30;
 
+  /** Width that is advised where nothing melts, m: over the narrowest by what trials may miss. */
+  private static final double SURELY_A_BEAD = 2.4e-3;
+
   /** Half-width of a bead that is looked for at all, m. */
   private static final double NARROWEST = 1e-4;
 
@@ -41,6 +44,7 @@ final class ShellProcedure {
   private final ShellRun run;
   private final double section;
   private final List<PassHeat> heats = new ArrayList<>();
+  private ShellRun.Mark beforeLast;
 
   /**
    * A procedure before its first pass.
@@ -92,6 +96,7 @@ final class ShellProcedure {
 
   /** Welds a pass with a known power. */
   void weld(PassHeat heat) {
+    beforeLast = run.mark();
     run.weld(heat.pass(), heat.netPower());
     heats.add(heat);
   }
@@ -240,12 +245,25 @@ final class ShellProcedure {
   /**
    * The heat of the pass that was welded last with the bead that it melts where widths are taken.
    *
-   * @throws HeatInputException if that is no bead
+   * @throws HeatInputException if that is no bead, with the current at which one begins
    */
   PassHeat melted() {
     int last = heats.size() - 1;
-    heats.set(last, heats.get(last).melting(fusionHalfWidth(last, WeldCourse.Place.MIDDLE)));
+    double halfWidth = fusionHalfWidth(last, WeldCourse.Place.MIDDLE);
+    if (halfWidth < HeatInput.NARROWEST_FUSION) {
+      throw noBead(heats.remove(last));
+    }
+    heats.set(last, heats.get(last).melting(halfWidth));
     return heats.get(last);
+  }
+
+  private HeatInputException noBead(PassHeat cold) {
+    run.backTo(beforeLast);
+    Pass barely = cold.pass().ofWidth(SURELY_A_BEAD);
+    double times = power(barely, cold.netPower()) / cold.netPower();
+    return new HeatInputException(
+        "current",
+        HeatInput.NO_BEAD + "; one begins " + HeatInput.fromCurrent(times * cold.pass().current()));
   }
 
   private ShellRecord record(WeldCourse.Place place) {

@@ -187,7 +187,7 @@ class RequirementCheckTest {
     assertEquals(Verdict.OPEN, judgement.verdict());
     assertEquals(NONE, judgement.chance());
     assertEquals(
-        "Yield strength: 100 MPa asked, the strength of the weld metal is not predicted: open, a"
+        "Yield strength: 100 MPa asked, not predicted, since one of its zones is not: open, a"
             + " coupon decides.",
         judgement.reasons().get(0));
   }

@@ -2,15 +2,19 @@ package afterweld.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.thermal.HeatFlow;
+import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PeakMap;
 import afterweld.thermal.WeldCourse.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Rings and narrow bodies as whole sections. */
@@ -159,6 +163,24 @@ class SmallPartTest {
       double bead = expected.places().get(i).beadWidth();
       assertEquals(bead, found.places().get(i).beadWidth(), 0.1e-3, "place " + i);
     }
+  }
+
+  /** Who sets the current that is named gets the bead that is promised. */
+  @Test
+  void tooColdAnArcIsToldTheCurrentThatMelts() {
+    WeldCase cold = withCurrent(60);
+    HeatInputException fault =
+        assertThrows(HeatInputException.class, () -> SectionSimulation.heats(cold));
+    Matcher named = Pattern.compile("from about (\\d+) A on").matcher(fault.getMessage());
+    assertTrue(named.find(), fault.getMessage());
+    double current = Double.parseDouble(named.group(1));
+    double bead = 2 * SectionSimulation.heats(withCurrent(current)).get(0).fusionHalfWidth();
+    assertTrue(bead > 2e-3 && bead < 3e-3, "bead " + bead);
+  }
+
+  private static WeldCase withCurrent(double current) {
+    Pass pass = Cases.pass(current, 4e-3, 293.15);
+    return ring(Place.MIDDLE, Optional.empty()).change().passes(List.of(pass)).done();
   }
 
   /** One place, one width: the last changed metal of the section and the row along the weld. */

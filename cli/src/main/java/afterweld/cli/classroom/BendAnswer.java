@@ -1,5 +1,6 @@
 package afterweld.cli.classroom;
 
+import afterweld.joint.JointStrength;
 import static afterweld.section.UnitSystem.METRIC;
 import static afterweld.section.UnitSystem.US;
 
@@ -45,7 +46,7 @@ final class BendAnswer {
     Optional<SliceLine> line =
         ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, settings.length());
     if (line.isEmpty()) {
-      json.put("problem", "The strength of the weld metal is not predicted.");
+      json.put("problem", "The joint is " + JointStrength.NOT_PREDICTED + ".");
       return json;
     }
     try {
