@@ -8,6 +8,7 @@ import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -45,17 +46,27 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
 
   /**
    * Band of the lowest value of the whole line, wherever it lies: from the lowest low end to the
-   * lowest high end of all stations.
+   * highest that the lowest of a run may be.
    */
   Estimate lowestBand() {
-    return new Estimate(estimate().middle(), lowest(Estimate::low), lowest(Estimate::high));
+    Strength high =
+        profile
+            .ofEachRun()
+            .map(run -> lowest(run.stations(), Estimate::high))
+            .max(byQuantity())
+            .orElseThrow();
+    return new Estimate(estimate().middle(), lowest(profile.stations(), Estimate::low), high);
   }
 
-  private Strength lowest(Function<Estimate, Strength> end) {
-    return profile.stations().stream()
+  private Comparator<Strength> byQuantity() {
+    return Comparator.comparingDouble(strength -> Quantities.of(strength, quantity));
+  }
+
+  private Strength lowest(List<Station> stations, Function<Estimate, Strength> end) {
+    return stations.stream()
         .map(other -> end.apply(other.estimates().get(state)))
         .filter(Strength::predicted)
-        .min(Comparator.comparingDouble(strength -> Quantities.of(strength, quantity)))
+        .min(byQuantity())
         .orElseThrow();
   }
 

@@ -26,4 +26,13 @@ public final class LowestHardness {
         .min()
         .orElse(Double.NaN);
   }
+
+  /** The highest that the softest place may have, HV: of each run its lowest. */
+  public static double high(SectionProfile profile) {
+    return profile
+        .ofEachRun()
+        .mapToDouble(run -> of(run, Estimate::high))
+        .max()
+        .orElse(Double.NaN);
+  }
 }

@@ -10,12 +10,11 @@ import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
-import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -277,15 +276,15 @@ public final class RequirementCheck {
   private StrengthFinding hardness(Asked asked) {
     return new StrengthFinding(
         asked,
-        lowestHardness(Estimate::low),
-        lowestHardness(Estimate::middle),
-        lowestHardness(Estimate::high),
+        lowestHardness(section -> LowestHardness.of(section, Estimate::low)),
+        lowestHardness(section -> LowestHardness.of(section, Estimate::middle)),
+        lowestHardness(LowestHardness::high),
         joint.withheld().isEmpty() ? NO_HARDNESS : joint.note(),
         true);
   }
 
-  private double lowestHardness(Function<Estimate, Strength> end) {
-    return joint.withheld().isEmpty() ? LowestHardness.of(profile, end) : Double.NaN;
+  private double lowestHardness(ToDoubleFunction<SectionProfile> end) {
+    return joint.withheld().isEmpty() ? end.applyAsDouble(profile) : Double.NaN;
   }
 
   private static OptionalDouble tensile(Optional<CrossWeldTension> pulled) {

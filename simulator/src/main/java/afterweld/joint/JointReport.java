@@ -13,6 +13,7 @@ import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -145,12 +146,31 @@ public record JointReport(
         gauge,
         middle,
         exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.LOW),
-        exact ? middle : pulled(profile, gauge, state, bead, ProfileSlices.End.HIGH),
+        exact ? middle : strongest(profile, gauge, state, bead),
         lowestYield(profile.stations(), state, Estimate::middle),
         lowestYield(profile.stations(), state, Estimate::low),
-        lowestYield(profile.stations(), state, Estimate::high),
+        profile
+            .ofEachRun()
+            .mapToDouble(run -> lowestYield(run.stations(), state, Estimate::high))
+            .max()
+            .orElseThrow(),
         softestInGauge(profile, gauge, state),
         "");
+  }
+
+  /** The strongest that one of the runs may be; empty if one is not predicted. */
+  private static Optional<CrossWeldTension> strongest(
+      SectionProfile profile, double gauge, int state, Bead bead) {
+    List<Optional<CrossWeldTension>> all =
+        profile
+            .ofEachRun()
+            .map(run -> pulled(run, gauge, state, bead, ProfileSlices.End.HIGH))
+            .toList();
+    return all.contains(Optional.<CrossWeldTension>empty())
+        ? Optional.empty()
+        : all.stream()
+            .flatMap(Optional::stream)
+            .max(Comparator.comparingDouble(CrossWeldTension::tensile));
   }
 
   private static Optional<CrossWeldTension> pulled(

@@ -4,6 +4,7 @@ import afterweld.thermal.PassHeat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The main result: what is left across the weld in every state, with all that a reader needs to
@@ -13,7 +14,9 @@ import java.util.stream.IntStream;
  * @param soundness whether it is a joint at all; where it is not, no strength of the joint is given
  * @param states names of the states, always {@code before welding} and {@code as welded} first; the
  *     last is {@code after heat treatment} when the case has one
- * @param stations from left to right
+ * @param stations from left to right; the band of each spans all runs
+ * @param runs the same stations run with the best inputs and with each end of what the case leaves
+ *     to defaults or leaves open, each with the model's own band alone: a joint is one of them
  * @param zones from left to right
  * @param weldMetal what the pool froze to
  * @param passes heat of each pass
@@ -27,6 +30,7 @@ public record SectionProfile(
     Soundness soundness,
     List<String> states,
     List<Station> stations,
+    List<List<Station>> runs,
     List<ZoneSpan> zones,
     WeldMetal weldMetal,
     List<PassHeat> passes,
@@ -38,11 +42,48 @@ public record SectionProfile(
   public SectionProfile {
     states = List.copyOf(states);
     stations = List.copyOf(stations);
+    runs = runs.stream().map(List::copyOf).toList();
     zones = List.copyOf(zones);
     passes = List.copyOf(passes);
     tellingCycles = List.copyOf(tellingCycles);
     warnings = List.copyOf(warnings);
     cautions = List.copyOf(cautions);
+  }
+
+  /** A profile of one run. */
+  public SectionProfile(
+      WeldCase weldCase,
+      Soundness soundness,
+      List<String> states,
+      List<Station> stations,
+      List<ZoneSpan> zones,
+      WeldMetal weldMetal,
+      List<PassHeat> passes,
+      List<TellingCycle> tellingCycles,
+      Softening softening,
+      List<Warning> warnings,
+      List<String> cautions) {
+    this(
+        weldCase,
+        soundness,
+        states,
+        stations,
+        List.of(stations),
+        zones,
+        weldMetal,
+        passes,
+        tellingCycles,
+        softening,
+        warnings,
+        cautions);
+  }
+
+  /**
+   * The profile of each run by itself. The strongest joint that may be is the strongest of these:
+   * the soft place moves with the heat, so the highest values of every place make no joint.
+   */
+  public Stream<SectionProfile> ofEachRun() {
+    return runs.stream().map(this::withStations);
   }
 
   /**
@@ -69,7 +110,8 @@ public record SectionProfile(
         weldCase.withAfterWeld(List.of()),
         soundness,
         states.subList(0, 2),
-        stations.stream().map(Station::asWelded).toList(),
+        asWelded(stations),
+        runs.stream().map(SectionProfile::asWelded).toList(),
         zones.stream().map(ZoneSpan::asWelded).toList(),
         weldMetal,
         passes,
@@ -79,7 +121,11 @@ public record SectionProfile(
         cautions);
   }
 
-  /** The same profile with other values at its stations. */
+  private static List<Station> asWelded(List<Station> stations) {
+    return stations.stream().map(Station::asWelded).toList();
+  }
+
+  /** The same profile with other values at its stations, of one run. */
   public SectionProfile withStations(List<Station> others) {
     return new SectionProfile(
         weldCase,
@@ -102,6 +148,7 @@ public record SectionProfile(
         soundness,
         states,
         stations,
+        runs,
         zones,
         weldMetal,
         passes,

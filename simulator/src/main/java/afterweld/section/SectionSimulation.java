@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Makes a section profile from a case: heat of the passes, thermal cycle and state at every
@@ -147,17 +148,18 @@ public final class SectionSimulation {
     }
     List<StationRun> runs = quick ? line.some(lefts, rights) : line.compute(lefts, rights);
     List<List<StationRun>> others = quick ? List.of() : otherRuns(left, right, runs);
-    List<Station> stations =
-        OverageingLimit.claimed(
-            weldCase,
-            new StationBands(weldCase, shownStates()).stations(runs, others),
-            shownStates());
+    List<Station> stations = claimed(runs, others);
+    List<List<Station>> each =
+        Stream.concat(Stream.of(runs), others.stream())
+            .map(one -> claimed(one, List.of()))
+            .toList();
     Softening softening = Softening.of(runs);
     return new SectionProfile(
         weldCase,
         soundness(left, right, stations),
         shownNames(),
         stations,
+        each,
         ZoneSpans.of(
             stations,
             place ->
@@ -170,6 +172,11 @@ public final class SectionSimulation {
         softening,
         warnings(runs),
         Cautions.of(weldCase));
+  }
+
+  private List<Station> claimed(List<StationRun> runs, List<List<StationRun>> others) {
+    StationBands bands = new StationBands(weldCase, shownStates());
+    return OverageingLimit.claimed(weldCase, bands.stations(runs, others), shownStates());
   }
 
   private static double softenedTo(Softening.OfSide side, SideRun run) {

@@ -1,7 +1,8 @@
 package afterweld.study;
 
 import afterweld.choice.Requirement;
-import afterweld.section.Estimate;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -150,9 +151,9 @@ public record GridStudy(
         return new Node(values, joint, Band.NONE, Double.NaN, bead);
       }
       SectionReading reading = new SectionReading(profile);
-      Estimate weakest = reading.weakest();
+      JointStrength pulled = JointReport.finished(profile, gauge);
       Band lowest =
-          new Band(weakest.middle().yield(), weakest.low().yield(), weakest.high().yield());
+          new Band(pulled.lowestYield(), pulled.lowestYieldLow(), pulled.lowestYieldHigh());
       return new Node(values, joint, lowest, reading.exact().softenedWidth(gauge), bead);
     } catch (HeatInputException noWeld) {
       JointPlace none = JointPlace.none("No weld: " + noWeld.getMessage() + ".");

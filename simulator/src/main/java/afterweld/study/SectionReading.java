@@ -72,19 +72,6 @@ final class SectionReading {
         .orElseThrow();
   }
 
-  /** The station with the lowest yield, with its band; a yield that is not predicted goes first. */
-  Estimate weakest() {
-    return stations.stream()
-        .map(station -> station.estimates().get(last))
-        .reduce((one, other) -> yieldsNoMore(one, other) ? one : other)
-        .orElseThrow();
-  }
-
-  private static boolean yieldsNoMore(Estimate one, Estimate other) {
-    double first = one.middle().yield();
-    return Double.isNaN(first) || first <= other.middle().yield();
-  }
-
   /**
    * A quantity at distances: straight between stations of one zone, with a step halfway where the
    * zone changes; the outermost value goes on beyond the ends.

@@ -63,6 +63,7 @@ public final class SpreadRunner {
   private final NearbySections nearby;
   private final SectionProfile section;
   private final boolean held;
+  private final SectionProfile heldSection;
   private final String against;
   private final double[] distances;
   private final JointRun[] process;
@@ -87,6 +88,7 @@ public final class SpreadRunner {
     this.nearby = NearbySections.to(weldCase);
     this.section = SectionSimulation.run(weldCase);
     this.held = inputs.stream().allMatch(UncertainInput::held);
+    this.heldSection = held ? upToTheStrongest(section, gauge) : section;
     this.against =
         RequirementCheck.of(section, JointReport.finished(section, gauge), requirement).against();
     this.distances = section.stations().stream().mapToDouble(Station::distance).toArray();
@@ -134,7 +136,7 @@ public final class SpreadRunner {
       drawn = inputs.get(input).at(drawn, shares[input][run]);
     }
     try {
-      count(run, drawn, held ? section : nearby.of(drawn));
+      count(run, drawn, held ? heldSection : nearby.of(drawn));
     } catch (HeatInputException noWeld) {
       process[run] = null;
     }
@@ -165,8 +167,43 @@ public final class SpreadRunner {
       Estimate estimate, ToDoubleFunction<Strength> quantity, double deviations) {
     double middle = quantity.applyAsDouble(estimate.middle());
     double end = quantity.applyAsDouble(deviations > 0 ? estimate.high() : estimate.low());
-    double deviation = Math.abs(end - middle) / ErrorBand.DEVIATIONS;
-    return Math.max(LEAST_FACTOR * middle, middle + deviations * deviation);
+    double off = Math.abs(deviations) * (end - middle) / ErrorBand.DEVIATIONS;
+    return Math.max(LEAST_FACTOR * middle, middle + off);
+  }
+
+  /**
+   * A section whose high ends are those of the run that may be strongest, as the band of the joint
+   * is: the highest values of every place make no joint.
+   */
+  private static SectionProfile upToTheStrongest(SectionProfile section, double gauge) {
+    List<Station> strongest =
+        section
+            .ofEachRun()
+            .max(Comparator.comparingDouble(run -> highest(run, gauge)))
+            .orElseThrow()
+            .stations();
+    return section.withStations(
+        IntStream.range(0, strongest.size())
+            .mapToObj(i -> upTo(section.stations().get(i), strongest.get(i)))
+            .toList());
+  }
+
+  private static double highest(SectionProfile run, double gauge) {
+    return JointReport.finished(run, gauge).high().map(pull -> pull.tensile()).orElse(Double.NaN);
+  }
+
+  private static Station upTo(Station station, Station strongest) {
+    List<Estimate> estimates =
+        IntStream.range(0, station.estimates().size())
+            .mapToObj(
+                state ->
+                    new Estimate(
+                        station.estimates().get(state).middle(),
+                        station.estimates().get(state).low(),
+                        strongest.estimates().get(state).high()))
+            .toList();
+    return new Station(
+        station.distance(), station.place(), station.zone(), station.peakTemperature(), estimates);
   }
 
   private static boolean melts(WeldCase drawn, SectionProfile profile) {

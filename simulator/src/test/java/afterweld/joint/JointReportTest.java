@@ -13,9 +13,14 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.strength.ModelError;
+import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Ramp;
+import afterweld.thermal.Pass;
+import afterweld.thermal.WeldingProcess;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 class JointReportTest {
@@ -116,6 +121,27 @@ class JointReportTest {
     assertTrue(low < welded.tensile().orElseThrow());
     double band = 0.15 * ModelError.standard().tensile().bandFactor();
     assertEquals(1 - band, low / welded.tensile().orElseThrow(), 0.03);
+  }
+
+  /** The soft place moves with the heat, but no heat leaves a joint without one. */
+  @Test
+  void theHighEndIsThatOfOneHeat() {
+    WeldingProcess arc = WeldingProcess.GMAW;
+    double highest =
+        DoubleStream.of(arc.efficiencyLow(), arc.efficiency(), arc.efficiencyHigh())
+            .map(efficiency -> high(OptionalDouble.of(efficiency)))
+            .max()
+            .orElseThrow();
+    assertEquals(1, high(OptionalDouble.empty()) / highest, 0.04);
+  }
+
+  private static double high(OptionalDouble efficiency) {
+    OptionalDouble none = OptionalDouble.empty();
+    Pass pass =
+        new Pass(WeldingProcess.GMAW, 120, 20, 9e-3, 293.15, none, none, efficiency, 0, none);
+    Age age = new Age(450.15, 8 * 3600, Ramp.BY_FURNACE, false);
+    Cases aged = Cases.butt("6061", "T6").withPasses(pass).then(List.of(age));
+    return JointReport.finished(aged.run(), 0.05).high().orElseThrow().tensile();
   }
 
   @Test
