@@ -4,6 +4,7 @@ import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
 import afterweld.section.OutputQuantity;
+import afterweld.section.SectionProfile;
 import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
@@ -11,6 +12,7 @@ import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
 import afterweld.thermal.StationTimeline;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,17 +25,22 @@ import java.util.stream.Stream;
 final class AlongWeldView {
   private static final int AS_WELDED = 1;
 
+  /** A place weaker than the section by less than this share is as strong. */
+  private static final double WEAKER = 0.03;
+
   private final AlongWeld along;
+  private final SectionProfile section;
   private final Softening softening;
 
   /**
    * A view.
    *
-   * @param softening peak temperatures from which the bases lose strength
+   * @param section of the same weld, which all else is judged by
    */
-  AlongWeldView(AlongWeld along, Softening softening) {
+  AlongWeldView(AlongWeld along, SectionProfile section) {
     this.along = along;
-    this.softening = softening;
+    this.section = section;
+    this.softening = section.softening();
   }
 
   /** A row for each place, and what another fall of the current would change. */
@@ -52,7 +59,29 @@ final class AlongWeldView {
         + Paragraph.of(
             "Bead on the arc side; softened from edge to edge, where the base loses over 2 % of its"
                 + " yield; lowest yield and hardness as welded.")
+        + weaker(units)
         + along.other().map(other -> Paragraph.of(sentence(other, units))).orElse("");
+  }
+
+  /** Where the weld is weaker than in the section, which is where it got hottest. */
+  private String weaker(UnitSystem units) {
+    double here = lowest(section, Strength::yield);
+    return along.stated().places().stream()
+        .filter(at -> lowest(at, Strength::yield) < (1 - WEAKER) * here)
+        .min(Comparator.comparingDouble(at -> lowest(at, Strength::yield)))
+        .map(
+            at ->
+                Paragraph.of(
+                    "The section that all else speaks of yields at "
+                        + OutputQuantity.YIELD.text(units, here)
+                        + " "
+                        + units.stressUnit()
+                        + ". At the place called "
+                        + along.label(at.place())
+                        + " the weld is weaker: judge it there too (position: "
+                        + along.label(at.place())
+                        + ")."))
+        .orElse("");
   }
 
   private Stream<Sections> all() {
@@ -144,8 +173,11 @@ final class AlongWeldView {
   }
 
   private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
-    return at.profile().stream()
-        .flatMap(profile -> profile.stations().stream())
+    return at.profile().map(profile -> lowest(profile, quantity)).orElse(Double.NaN);
+  }
+
+  private static double lowest(SectionProfile profile, ToDoubleFunction<Strength> quantity) {
+    return profile.stations().stream()
         .mapToDouble(station -> quantity.applyAsDouble(asWelded(station)))
         .filter(Double::isFinite)
         .min()

@@ -47,7 +47,7 @@ final class ProfileTable {
         + block("Lowest in each zone: " + zones.states(), zones.lowest())
         + block(
             "Along the weld",
-            along.map(view -> new AlongWeldView(view, profile.softening()).table(units)).orElse(""))
+            along.map(view -> new AlongWeldView(view, profile).table(units)).orElse(""))
         + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())

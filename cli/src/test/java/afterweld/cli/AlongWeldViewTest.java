@@ -1,12 +1,13 @@
 package afterweld.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.AlongWeld;
-import afterweld.section.Softening;
+import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +17,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class AlongWeldViewTest {
-  private static final double SOFTENING = 260 + 273.15;
   private static final String SEAM =
       """
       title: Bar
@@ -31,11 +31,35 @@ class AlongWeldViewTest {
 
   @BeforeAll
   static void weld() {
+    view = view(SEAM);
+  }
+
+  private static AlongWeldView view(String text) {
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
-    byte[] bytes = SEAM.getBytes(StandardCharsets.UTF_8);
-    WeldCase weld = reader.read("bar.yaml", bytes).caseFile().orElseThrow().weld();
-    view = new AlongWeldView(AlongWeld.of(weld).orElseThrow(), Softening.both(SOFTENING));
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    WeldCase weld = reader.read("case.yaml", bytes).caseFile().orElseThrow().weld();
+    return new AlongWeldView(AlongWeld.of(weld).orElseThrow(), SectionSimulation.runThin(weld));
+  }
+
+  /** Hottest is widest, not always weakest: the program must not hide what its own rows say. */
+  @Test
+  void aPlaceThatIsWeakerThanTheSectionIsNamed() {
+    String post =
+        """
+        title: Post on its foot
+        left: {alloy: "6061", temper: T6, thickness: 9.5 mm, width: 76 mm}
+        right: {alloy: "6061", temper: T6, thickness: 3.7 mm, width: 300 mm}
+        joint: socket
+        ring: {diameter: 48 mm, position: %s}
+        filler: {alloy: "5356", dilution: 32 %%}
+        passes:
+          - {process: GTAW-AC, current: 165 A, voltage: 15 V, travel_speed: 2.5 mm/s}
+        """;
+    String hottest = view(post.formatted("worst")).table(UnitSystem.METRIC);
+    assertTrue(hottest.contains("half lap the weld is weaker"), hottest);
+    String weakest = view(post.formatted("half lap")).table(UnitSystem.METRIC);
+    assertFalse(weakest.contains("is weaker"), weakest);
   }
 
   @Test
