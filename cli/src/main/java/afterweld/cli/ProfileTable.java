@@ -44,7 +44,7 @@ final class ProfileTable {
     return procedure.head()
         + block("Weld metal and heat", procedure.weldMetal() + procedure.passes())
         + block("Zones as welded", zones.places() + softening())
-        + block("Lowest in each zone: " + zones.states(), zones.lowest())
+        + block("Lowest in each zone" + ofMetalAlone() + ": " + zones.states(), zones.lowest())
         + block(
             "Along the weld",
             along.map(view -> new AlongWeldView(view, profile).table(units)).orElse(""))
@@ -61,6 +61,10 @@ final class ProfileTable {
   /** The answer only: the lowest places and the requirement. */
   String answer() {
     return lowestPlaces() + "requirement: " + Standing.word(judgement) + "\n";
+  }
+
+  private String ofMetalAlone() {
+    return profile.soundness().sound() ? "" : ", of the metal at this depth and not of the joint";
   }
 
   /** Metal that is part of no joint has no lowest place that anybody could rely on. */

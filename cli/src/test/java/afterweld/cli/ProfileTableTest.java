@@ -9,12 +9,14 @@ import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
+import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -252,5 +254,30 @@ class ProfileTableTest {
             .table()
             .text();
     assertTrue(text.endsWith("\nRequirement: none\n- The case requires nothing.\n"), text);
+  }
+
+  /** Figures of a zone are no joint's where none is claimed. */
+  @Test
+  void whereNoJointIsClaimedTheZonesSaySo() {
+    assertFalse(metric().contains("not of the joint"));
+    SectionProfile welded = Fixtures.profile();
+    Soundness open =
+        new Soundness(
+            Soundness.State.NOT_COMPUTED, List.of("Thick."), List.of(), OptionalDouble.empty());
+    SectionProfile thick =
+        new SectionProfile(
+            welded.weldCase(),
+            open,
+            welded.states(),
+            welded.stations(),
+            welded.zones(),
+            welded.weldMetal(),
+            welded.passes(),
+            welded.tellingCycles(),
+            welded.softening(),
+            welded.warnings(),
+            welded.cautions());
+    String text = flowing(table(thick, UnitSystem.METRIC).text());
+    assertTrue(text.contains("zone, of the metal at this depth and not of the joint: 1"), text);
   }
 }
