@@ -163,8 +163,7 @@ final class AlongWeldView {
   /**
    * A leg that softened to its end knows no threshold: the other side's is taken if it is lower.
    */
-  private static double reach(
-      StationTimeline heat, Softening.OfSide own, Softening.OfSide other) {
+  private static double reach(StationTimeline heat, Softening.OfSide own, Softening.OfSide other) {
     if (!own.any()) {
       return 0;
     }

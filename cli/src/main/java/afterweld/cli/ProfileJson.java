@@ -63,8 +63,7 @@ final class ProfileJson {
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));
-    along.ifPresent(
-        view -> root.put("along_weld", new AlongWeldView(view, profile).json()));
+    along.ifPresent(view -> root.put("along_weld", new AlongWeldView(view, profile).json()));
     JointJson jointJson = new JointJson(profile, joint);
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());

@@ -1,7 +1,7 @@
 package afterweld.cli;
 
-import afterweld.joint.JointStrength;
 import afterweld.choice.Judgement;
+import afterweld.joint.JointStrength;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;

@@ -29,10 +29,6 @@ public final class LowestHardness {
 
   /** The highest that the softest place may have, HV: of each run its lowest. */
   public static double high(SectionProfile profile) {
-    return profile
-        .ofEachRun()
-        .mapToDouble(run -> of(run, Estimate::high))
-        .max()
-        .orElse(Double.NaN);
+    return profile.ofEachRun().mapToDouble(run -> of(run, Estimate::high)).max().orElse(Double.NaN);
   }
 }

@@ -74,9 +74,7 @@ public final class StandardTreatment {
   public static double worthATrial(WeldCase weldCase, FurnaceStep.Age own) {
     return FurnaceObjections.agesThere(own.temperature())
         ? own.temperature()
-        : schedule(weldCase)
-            .map(Alloy.StandardSchedule::ageTemperature)
-            .orElse(own.temperature());
+        : schedule(weldCase).map(Alloy.StandardSchedule::ageTemperature).orElse(own.temperature());
   }
 
   private static FurnaceStep age(Alloy.StandardSchedule schedule) {

@@ -97,7 +97,7 @@ public record JointStrength(
     return softestInGauge || middle.isEmpty()
         ? ""
         : "The softest metal lies outside the gauge: the lowest local yield decides, not the"
-              + " proof.";
+            + " proof.";
   }
 
   /** The same at the low end of the band, Pa. */

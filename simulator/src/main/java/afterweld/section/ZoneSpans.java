@@ -47,11 +47,7 @@ final class ZoneSpans {
     List<Double> lowest =
         IntStream.range(0, states).mapToObj(state -> lowestHardness(inside, state)).toList();
     return new ZoneSpan(
-        inside.get(0).zone(),
-        inside.get(0).place(),
-        border(first),
-        border(end),
-        lowest);
+        inside.get(0).zone(), inside.get(0).place(), border(first), border(end), lowest);
   }
 
   private double border(int next) {

@@ -62,7 +62,9 @@ class JointAgeingTest {
     assertTrue(none.asWritten().value() > 0);
   }
 
-  /** The usual ageing is among the trials, whatever the case says (common practice: 175 °C, 8 h). */
+  /**
+   * The usual ageing is among the trials, whatever the case says (common practice: 175 °C, 8 h).
+   */
   @Test
   void anAgeingThatNobodyUsesIsComparedWithTheUsualOnes() {
     List<FurnaceStep> cold = new ArrayList<>(TREATED.afterWeld());

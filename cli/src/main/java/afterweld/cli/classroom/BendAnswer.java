@@ -1,11 +1,11 @@
 package afterweld.cli.classroom;
 
-import afterweld.joint.JointStrength;
 import static afterweld.section.UnitSystem.METRIC;
 import static afterweld.section.UnitSystem.US;
 
 import afterweld.joint.BendCoupon;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.joint.JointStrength;
 import afterweld.joint.ProfileSlices;
 import afterweld.joint.SliceLine;
 import afterweld.joint.StripBend;
