@@ -206,8 +206,25 @@ final class RouteRanking {
     return winner.isPresent()
         && asGood().isEmpty()
         && (ordered() || share() >= CLEAR_SHARE)
-        && winner(-FIVE_PERCENT, equal()).equals(winner)
-        && winner(FIVE_PERCENT, equal()).equals(winner);
+        && atOtherStrengths().isEmpty();
+  }
+
+  /** What wins in place of the choice at an end of the strengths; empty where it wins at both. */
+  Optional<String> atOtherStrengths() {
+    return anotherAt(-FIVE_PERCENT, "low").or(() -> anotherAt(FIVE_PERCENT, "high"));
+  }
+
+  private Optional<String> anotherAt(double deviations, String end) {
+    Optional<Entry> there = winner(deviations, equal());
+    return there.equals(winner())
+        ? Optional.empty()
+        : Optional.of(
+            "At the "
+                + end
+                + " end of the strengths "
+                + there
+                    .map(entry -> entry.route().name() + " would come first.")
+                    .orElse("no route meets what is asked."));
   }
 
   /**

@@ -152,6 +152,7 @@ final class RouteWords {
         ranking.ordered()
             ? "It comes first in the order of importance asked for."
             : share(ranking));
+    ranking.atOtherStrengths().ifPresent(why::add);
     ranking
         .asGood()
         .forEach(

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** The ranking on routes made by hand, whose winner is known without computing. */
 class RouteRankingTest {
-  private static RouteRanking.Entry route(String name, double margin, int steps, int questions) {
+  private static RouteRanking.Entry route(String name, double margin, double perDeviation, int steps, int questions) {
     List<RouteConstraint> constraints =
         IntStream.range(0, questions)
             .mapToObj(i -> new RouteConstraint("question " + i, State.NEEDS_ANSWER, "?"))
@@ -46,7 +46,11 @@ class RouteRankingTest {
             0,
             1,
             List.of());
-    return new RouteRanking.Entry(result, deviations -> margin);
+    return new RouteRanking.Entry(result, deviations -> margin + perDeviation * deviations);
+  }
+
+  private static RouteRanking.Entry route(String name, double margin, int steps, int questions) {
+    return route(name, margin, 0, steps, questions);
   }
 
   private static String winner(RouteRanking ranking) {
@@ -97,6 +101,19 @@ class RouteRankingTest {
             List.of(route("short", 0.02, 1, 0), route("strong", 0.28, 5, 0)), List.of());
     assertEquals("short", winner(ranking));
     assertEquals(Optional.of("steps at 22 % of the weight instead of 25 %"), ranking.flip());
+  }
+
+  /** A choice that is not clear says what stands against it. */
+  @Test
+  void aChoiceThatFallsShortAtItsWeakestNamesWhatWouldWinThere() {
+    RouteRanking ranking =
+        new RouteRanking(
+            List.of(route("short", 0.1, 0.1, 1, 0), route("sure", 0.2, 0, 5, 0)), List.of());
+    assertEquals("short", winner(ranking));
+    assertFalse(ranking.clear());
+    assertEquals(
+        Optional.of("At the low end of the strengths sure would come first."),
+        ranking.atOtherStrengths());
   }
 
   @Test
