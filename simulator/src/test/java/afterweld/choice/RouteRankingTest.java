@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** The ranking on routes made by hand, whose winner is known without computing. */
 class RouteRankingTest {
-  private static RouteRanking.Entry route(String name, double margin, double perDeviation, int steps, int questions) {
+  private static RouteRanking.Entry route(
+      String name, double margin, double perDeviation, int steps, int questions) {
     List<RouteConstraint> constraints =
         IntStream.range(0, questions)
             .mapToObj(i -> new RouteConstraint("question " + i, State.NEEDS_ANSWER, "?"))
