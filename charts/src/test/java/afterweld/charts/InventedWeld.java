@@ -194,6 +194,7 @@ final class InventedWeld {
         Soundness.SOUND,
         states,
         stations,
+        List.of(stations),
         zones(),
         new WeldMetal("4643", 0.3, 0.15, 0.45, composition(), 850),
         List.of(),

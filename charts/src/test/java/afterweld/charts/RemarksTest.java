@@ -22,6 +22,7 @@ class RemarksTest {
         profile.soundness(),
         profile.states(),
         profile.stations(),
+        profile.runs(),
         profile.zones(),
         profile.weldMetal(),
         profile.passes(),

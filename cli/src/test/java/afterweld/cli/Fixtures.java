@@ -172,6 +172,7 @@ final class Fixtures {
         Soundness.SOUND,
         states,
         stations,
+        List.of(stations),
         spans(stations),
         new WeldMetal("4643", 0.4, 0.25, 0.55, alloy4643().composition(), 830.15),
         List.of(calibrated(), byDefault()),

@@ -270,6 +270,7 @@ class ProfileTableTest {
             open,
             welded.states(),
             welded.stations(),
+            welded.runs(),
             welded.zones(),
             welded.weldMetal(),
             welded.passes(),

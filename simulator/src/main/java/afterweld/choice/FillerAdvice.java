@@ -2,11 +2,9 @@ package afterweld.choice;
 
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
-import afterweld.material.Composition;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.CrackTendency;
 import afterweld.section.WeldCase;
-import afterweld.section.WeldPool;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -101,11 +99,9 @@ final class FillerAdvice {
   }
 
   private boolean cracks(String name) {
-    Composition filler =
-        FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow()).composition();
-    Composition plate = WeldPool.composition(weld.withoutFiller(), 1);
+    FillerMetal filler = FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow());
     double dilution = FillerComparison.dilution(weld).dilution();
-    return CrackTendency.of(plate.mixedWith(filler, dilution)) == CrackTendency.HIGH;
+    return CrackTendency.of(filler.welded(weld, dilution)) == CrackTendency.HIGH;
   }
 
   private static String few(List<String> names) {

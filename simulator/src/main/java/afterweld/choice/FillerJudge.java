@@ -14,7 +14,6 @@ import afterweld.section.PoolMetals;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldMetalTrial;
-import afterweld.section.WeldPool;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import java.util.ArrayList;
@@ -117,8 +116,7 @@ final class FillerJudge {
   }
 
   private Composition mixed(double dilution) {
-    Composition plate = WeldPool.composition(joint.weld.withoutFiller(), 1);
-    return plate.mixedWith(filler.composition(), dilution);
+    return filler.welded(joint.weld, dilution);
   }
 
   /** An unfit filler is shown through a furnace only where nothing of the joint hardens there. */

@@ -2,6 +2,8 @@ package afterweld.choice;
 
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
+import afterweld.section.WeldCase;
+import afterweld.section.WeldPool;
 
 /**
  * What is added to the pool; without filler it is more of what is there.
@@ -16,6 +18,15 @@ record FillerMetal(String name, Composition composition) {
 
   static FillerMetal without(Composition base) {
     return new FillerMetal(FillerOption.WITHOUT, base);
+  }
+
+  /**
+   * The weld metal with this filler.
+   *
+   * @param dilution share of melted base, 0 to 1
+   */
+  Composition welded(WeldCase weld, double dilution) {
+    return WeldPool.composition(weld.withoutFiller(), 1).mixedWith(composition, dilution);
   }
 
   boolean none() {

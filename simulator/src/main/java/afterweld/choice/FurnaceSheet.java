@@ -156,7 +156,11 @@ public record FurnaceSheet(
       Function<WeldCase, SectionProfile> simulation) {
     WeldCase weldCase = order.weldCase();
     List<Objection> objections = CaseObjections.of(weldCase, requirement);
-    List<String> refusals = ScheduleCheck.of(weldCase, requirement, Severity.REFUSED);
+    List<String> refusals =
+        objections.stream()
+            .filter(one -> one.severity() == Severity.REFUSED)
+            .map(Objection::text)
+            .toList();
     boolean passes = objections.stream().allMatch(one -> one.severity() == Severity.NOTED);
     List<Line> lines = new FurnaceInstruction(order, first, !passes).lines();
     Optional<SectionProfile> profile =

@@ -15,7 +15,9 @@ import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldLegs;
 import afterweld.thermal.WeldTimeline;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -35,6 +37,9 @@ final class CaseHeat {
   private final List<PassHeat> heats;
   private final Optional<ShellWeld> shell;
   private final Place place;
+
+  /** Looking at a leg takes time, and many ask for it. */
+  private final Map<Integer, StationTimeline> timelines = new ConcurrentHashMap<>();
 
   private CaseHeat(
       WeldCase weldCase,
@@ -106,6 +111,10 @@ final class CaseHeat {
   }
 
   private StationTimeline timeline(int leg) {
+    return timelines.computeIfAbsent(leg, this::looked);
+  }
+
+  private StationTimeline looked(int leg) {
     return shell.isPresent()
         ? shell.get().timeline(place, leg, weldCase.depth())
         : WeldTimeline.of(legs, leg, heats, loss, weldCase.depth());

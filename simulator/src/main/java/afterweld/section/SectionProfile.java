@@ -50,34 +50,6 @@ public record SectionProfile(
     cautions = List.copyOf(cautions);
   }
 
-  /** A profile of one run. */
-  public SectionProfile(
-      WeldCase weldCase,
-      Soundness soundness,
-      List<String> states,
-      List<Station> stations,
-      List<ZoneSpan> zones,
-      WeldMetal weldMetal,
-      List<PassHeat> passes,
-      List<TellingCycle> tellingCycles,
-      Softening softening,
-      List<Warning> warnings,
-      List<String> cautions) {
-    this(
-        weldCase,
-        soundness,
-        states,
-        stations,
-        List.of(stations),
-        zones,
-        weldMetal,
-        passes,
-        tellingCycles,
-        softening,
-        warnings,
-        cautions);
-  }
-
   /**
    * The profile of each run by itself. The strongest joint that may be is the strongest of these:
    * the soft place moves with the heat, so the highest values of every place make no joint.
@@ -132,6 +104,7 @@ public record SectionProfile(
         soundness,
         states,
         others,
+        List.of(others),
         zones,
         weldMetal,
         passes,

@@ -144,14 +144,14 @@ public record GridStudy(
   private static Node node(WeldCase at, double gauge, Requirement asked, List<Double> values) {
     try {
       SectionProfile profile = SectionSimulation.run(at);
-      JointPlace joint = JointPlace.of(profile, gauge, asked);
+      JointStrength pulled = JointReport.finished(profile, gauge);
+      JointPlace joint = JointPlace.of(profile, pulled, asked);
       double bead =
           2 * profile.passes().stream().mapToDouble(PassHeat::fusionHalfWidth).max().orElseThrow();
       if (!joint.blank().isEmpty()) {
         return new Node(values, joint, Band.NONE, Double.NaN, bead);
       }
       SectionReading reading = new SectionReading(profile);
-      JointStrength pulled = JointReport.finished(profile, gauge);
       Band lowest =
           new Band(pulled.lowestYield(), pulled.lowestYieldLow(), pulled.lowestYieldHigh());
       return new Node(values, joint, lowest, reading.exact().softenedWidth(gauge), bead);

@@ -64,7 +64,11 @@ public record JointPlace(
 
   /** The finished joint of a profile. */
   public static JointPlace of(SectionProfile profile, double gauge, Requirement asked) {
-    JointStrength joint = JointReport.finished(profile, gauge);
+    return of(profile, JointReport.finished(profile, gauge), asked);
+  }
+
+  /** The same where the finished joint has been pulled already. */
+  static JointPlace of(SectionProfile profile, JointStrength joint, Requirement asked) {
     Judgement judgement = RequirementCheck.of(profile, joint, asked).judgement(UnitSystem.METRIC);
     if (!profile.soundness().sound()) {
       return blank(profile.soundness().note(), judgement);

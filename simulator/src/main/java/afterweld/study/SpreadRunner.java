@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
 import afterweld.joint.JointReport;
+import afterweld.joint.JointStrength;
 import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.NearbySections;
@@ -62,6 +63,7 @@ public final class SpreadRunner {
   private final ModelError error = ModelError.standard();
   private final NearbySections nearby;
   private final SectionProfile section;
+  private final JointStrength joint;
   private final boolean held;
   private final SectionProfile heldSection;
   private final String against;
@@ -89,8 +91,8 @@ public final class SpreadRunner {
     this.section = SectionSimulation.run(weldCase);
     this.held = inputs.stream().allMatch(UncertainInput::held);
     this.heldSection = held ? upToTheStrongest(section, gauge) : section;
-    this.against =
-        RequirementCheck.of(section, JointReport.finished(section, gauge), requirement).against();
+    this.joint = JointReport.finished(section, gauge);
+    this.against = RequirementCheck.of(section, joint, requirement).against();
     this.distances = section.stations().stream().mapToDouble(Station::distance).toArray();
     this.process = new JointRun[runs];
     this.total = new JointRun[runs];
@@ -222,7 +224,7 @@ public final class SpreadRunner {
     View total = view(kept, this.total, true);
     return new SpreadStudy(
         section,
-        JointReport.finished(section, gauge),
+        joint,
         shift(total.tensile().p50()),
         runs,
         seed,

@@ -56,6 +56,7 @@ final class Sections {
         Soundness.SOUND,
         List.of("before welding", "as welded"),
         stations,
+        List.of(stations),
         List.of(),
         new WeldMetal("none", 1, 1, 1, metal, 850),
         List.of(),

@@ -40,6 +40,7 @@ class JointPlaceTest {
         not,
         of.states(),
         of.stations(),
+        of.runs(),
         of.zones(),
         of.weldMetal(),
         of.passes(),
