@@ -68,9 +68,7 @@ final class AgeingTable {
   private String start() {
     boolean dissolved =
         !study.ownSchedule()
-            || weldCase.afterWeld().stream()
-                .takeWhile(step -> !(step instanceof Age))
-                .anyMatch(SolutionTreat.class::isInstance);
+            || weldCase.afterWeld().stream().anyMatch(SolutionTreat.class::isInstance);
     return dissolved
         ? " The metals come to it solution treated and quenched."
         : " The metals come to it as welded: the base in its temper, the weld metal as it froze.";

@@ -4,6 +4,7 @@ import afterweld.choice.Judgement;
 import afterweld.joint.JointReport;
 import afterweld.section.AlongWeld;
 import afterweld.section.OutputQuantity;
+import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Softening;
 import afterweld.section.UnitSystem;
@@ -48,7 +49,7 @@ final class ProfileTable {
         + block(
             "Along the weld",
             along.map(view -> new AlongWeldView(view, profile).table(units)).orElse(""))
-        + block("Joint, pulled across the weld", new JointTables(profile, joint, units).strengths())
+        + block(pulled(), new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
@@ -61,6 +62,12 @@ final class ProfileTable {
   /** The answer only: the lowest places and the requirement. */
   String answer() {
     return lowestPlaces() + "requirement: " + Standing.word(judgement) + "\n";
+  }
+
+  private String pulled() {
+    return profile.weldCase().preparation() == Preparation.FILLET
+        ? "Metal across the weld, pulled in line"
+        : "Joint, pulled across the weld";
   }
 
   private String ofMetalAlone() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +22,7 @@ class InterruptTest {
   @TempDir Path folder;
 
   @Test
+  @Timeout(value = 5, unit = TimeUnit.MINUTES)
   void nothingIsLeftBehindAndTheTimeLeftWasTold() throws Exception {
     Path err = folder.resolve("err");
     Path out = folder.resolve("out");
@@ -41,12 +43,11 @@ class InterruptTest {
             .redirectOutput(folder.resolve("stdout").toFile())
             .start();
     try {
-      long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-      while (!Files.readString(err).contains(" s left") && System.nanoTime() < end) {
+      while (process.isAlive() && !Files.readString(err).contains(" s left")) {
         Thread.sleep(100);
       }
       new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
-      assertTrue(process.waitFor(20, TimeUnit.SECONDS), "it goes on");
+      process.waitFor();
     } finally {
       process.destroyForcibly();
     }

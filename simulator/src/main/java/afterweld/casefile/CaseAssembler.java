@@ -72,6 +72,7 @@ final class CaseAssembler {
     Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates).read(top);
+    Requirement asked = requirement.with(settings.fillet());
     SpreadSettings spread = new SpreadReader().read(top);
     top.finish();
     if (top.faults().count() > 0) {
@@ -83,7 +84,7 @@ final class CaseAssembler {
     if (top.faults().count() > 0) {
       return Optional.empty();
     }
-    return Optional.of(new CaseFile(weld, requirement, routes, settings, spread));
+    return Optional.of(new CaseFile(weld, asked, routes, settings, spread));
   }
 
   private WeldCase weld(

@@ -78,7 +78,7 @@ final class FurnaceObjections {
     if (step instanceof Anneal anneal) {
       return Stream.concat(tooCold(anneal).stream(), brief(anneal).stream());
     }
-    return step instanceof Age age ? aged(age) : Stream.of();
+    return step instanceof Age age ? aged(index, age) : Stream.of();
   }
 
   /** At what the bases of the joint are annealed, K. */
@@ -255,10 +255,23 @@ final class FurnaceObjections {
                 + "): quench into water, or prove it on a coupon."));
   }
 
+  private Stream<Objection> aged(int index, Age age) {
+    if (order.bakes(index) && order.hardens()) {
+      return Stream.of(order.bakes() ? baked(age) : bakedAfterwards(age));
+    }
+    return aged(age);
+  }
+
   private Stream<Objection> aged(Age age) {
-    return order.bakes() && order.hardens()
-        ? Stream.of(baked(age))
-        : order.hardening().flatMap(side -> ageing(age, side));
+    return order.hardening().flatMap(side -> ageing(age, side));
+  }
+
+  private static Objection bakedAfterwards(Age age) {
+    return noted(
+        FurnaceWords.time(age.time())
+            + " at "
+            + BothUnits.temperature(age.temperature())
+            + " after the ageing is taken as the bake of a coating, not as a second ageing.");
   }
 
   private static Objection baked(Age age) {

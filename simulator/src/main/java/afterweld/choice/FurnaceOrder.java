@@ -53,6 +53,11 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
     return CoatingBake.is(weldCase);
   }
 
+  /** Whether a step bakes a coating. */
+  boolean bakes(int index) {
+    return bakes() || HardeningAge.bakedAfter(steps(), index);
+  }
+
   boolean dissolves() {
     return has(SolutionTreat.class);
   }

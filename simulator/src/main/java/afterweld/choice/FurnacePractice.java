@@ -9,6 +9,9 @@ final class FurnacePractice {
   private static final List<Map<String, String>> ROWS =
       ClassPathTable.rows(FurnacePractice.class, "furnace_practice.csv");
 
+  /** The tables are in inches, their limits here in rounded mm: 0.063 in is the row to 1.60 mm. */
+  private static final double ROUNDED = 0.003;
+
   private FurnacePractice() {}
 
   /**
@@ -33,7 +36,7 @@ final class FurnacePractice {
    * @param thickness m
    */
   static Limit of(String rule, double thickness) {
-    double millimetres = thickness * 1e3;
+    double millimetres = thickness * 1e3 - ROUNDED;
     return ROWS.stream()
         .filter(row -> row.get("rule").equals(rule))
         .filter(

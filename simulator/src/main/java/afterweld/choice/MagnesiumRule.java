@@ -33,8 +33,9 @@ final class MagnesiumRule {
   static final double WARM_SERVICE = 66 + UnitSystem.ZERO_CELSIUS + 1e-9;
 
   private static final String RICH_IN_THE_FURNACE =
-      "more than 3 % Mg and takes part in no full treatment: its grain boundaries may melt from"
-          + " 450 °C (840 °F) on, and it corrodes under stress afterwards.";
+      "more than 3 % Mg and takes part in no full treatment: wherever little of the base is mixed in,"
+          + " its grain boundaries may melt from 450 °C (840 °F) on, and it corrodes under stress"
+          + " afterwards.";
 
   /** Why a rich filler is kept out of a full treatment. */
   static final String NO_FULL_TREATMENT = "It has " + RICH_IN_THE_FURNACE;

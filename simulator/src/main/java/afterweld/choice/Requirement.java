@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.joint.JointSettings.Fillet;
 import afterweld.section.Asked;
 import afterweld.section.OutputQuantity;
 import java.util.Map;
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param hardness of the softest place, HV
  * @param anodizedMatch whether the weld must match the base in colour after anodizing
  * @param serviceTemperature K
+ * @param fillet that the drawing calls for, if it does: its throat must carry the strengths too
  * @param written the values as they were written, such as {@code 24 ksi}, where known; a service
  *     temperature is {@link OutputQuantity#PEAK_TEMPERATURE}
  */
@@ -23,6 +25,7 @@ public record Requirement(
     OptionalDouble hardness,
     Optional<Boolean> anodizedMatch,
     OptionalDouble serviceTemperature,
+    Optional<Fillet> fillet,
     Map<OutputQuantity, String> written) {
   /** Nothing asked. */
   public static final Requirement NONE =
@@ -45,7 +48,14 @@ public record Requirement(
       OptionalDouble hardness,
       Optional<Boolean> anodizedMatch,
       OptionalDouble serviceTemperature) {
-    this(yield, tensile, hardness, anodizedMatch, serviceTemperature, Map.of());
+    this(
+        yield,
+        tensile,
+        hardness,
+        anodizedMatch,
+        serviceTemperature,
+        Optional.empty(),
+        Map.of());
   }
 
   /** Whether a strength or a hardness is asked. */
@@ -56,7 +66,13 @@ public record Requirement(
   /** Strength and hardness alone. */
   public Requirement strengths() {
     return new Requirement(
-        yield, tensile, hardness, Optional.empty(), OptionalDouble.empty(), written);
+        yield, tensile, hardness, Optional.empty(), OptionalDouble.empty(), fillet, written);
+  }
+
+  /** The same of a joint with a fillet. */
+  public Requirement with(Optional<Fillet> other) {
+    return new Requirement(
+        yield, tensile, hardness, anodizedMatch, serviceTemperature, other, written);
   }
 
   /**

@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.joint.CrossWeldTension;
+import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.Asked;
 import afterweld.section.BothUnits;
@@ -26,7 +27,8 @@ import java.util.stream.Stream;
  * the joint pulled with that end of every station. The chance of a joint is the lowest over the
  * strengths asked: they share one error of the model. Service temperature ({@link ServiceRule}) and
  * colour ({@link ColourMatch}) can only make the verdict worse. A weld that is not sound meets
- * nothing, not even a case that requires nothing. Nothing is claimed of the strengths while
+ * nothing, not even a case that requires nothing. The throat of a fillet must carry what is asked
+ * beside it ({@link ThroatRule}). Nothing is claimed of the strengths while
  * something stands against the case ({@link CaseObjections}), unless they fall short anyhow.
  */
 public final class RequirementCheck {
@@ -166,6 +168,7 @@ public final class RequirementCheck {
     List<Remark> remarks = new ArrayList<>();
     if (!strengths.isEmpty()) {
       mayCrack().ifPresent(remarks::add);
+      ThroatRule.of(profile, requirement).ifPresent(remarks::add);
     }
     service().ifPresent(remarks::add);
     colour().ifPresent(remarks::add);
@@ -206,8 +209,9 @@ public final class RequirementCheck {
 
   private String basis(UnitSystem units) {
     String stands =
-        "Yield and tensile strength are those of the joint, dressed flush, pulled over"
-            + " a gauge of "
+        "Yield and tensile strength are those of "
+            + JointReport.pulled(profile.weldCase())
+            + " over a gauge of "
             + BothUnits.gauge(joint.gauge())
             + " "
             + profile.label(lastState());

@@ -47,7 +47,7 @@ final class StepOrder {
     FurnaceStep step = steps.get(index);
     if (step instanceof Age) {
       return has(index + 1, steps.size(), SolutionTreat.class)
-          || (agedBefore(index) && !order.bakes())
+          || (besideTheAgeing(index) && !order.bakes(index))
           || order
               .sides()
               .filter(side -> side.alloy().heatTreatable())
@@ -55,6 +55,10 @@ final class StepOrder {
     }
     boolean dissolving = step instanceof SolutionTreat || FurnaceOrder.isQuench(step);
     return dissolving && has(index + 1, steps.size(), SolutionTreat.class) && !quenchOfLast(index);
+  }
+
+  private boolean besideTheAgeing(int index) {
+    return index != HardeningAge.place(steps).orElseThrow();
   }
 
   private boolean quenchOfLast(int index) {
@@ -122,11 +126,8 @@ final class StepOrder {
   }
 
   private Optional<Objection> agedTwice() {
-    if (order.bakes()) {
-      return Optional.empty();
-    }
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i) instanceof Age && agedBefore(i)) {
+      if (steps.get(i) instanceof Age && agedBefore(i) && !order.bakes(i)) {
         return Optional.of(
             objected(
                 "Aged twice in a row: these metals are aged in one hold, and a second one adds to"

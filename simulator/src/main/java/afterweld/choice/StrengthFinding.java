@@ -38,7 +38,7 @@ public record StrengthFinding(
 
   /** Of a strength of which nothing is claimed while something stands against the case. */
   static StrengthFinding unclaimed(Asked asked, String subjects) {
-    String why = "nothing is claimed while something stands against " + subjects;
+    String why = "not judged while something stands against " + subjects;
     return new StrengthFinding(asked, Double.NaN, Double.NaN, Double.NaN, why, false);
   }
 

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Where a weld without filler makes sense: a thin, well fitted square butt of metal that does not
- * crack as it freezes. A fillet has no throat without filler, a groove is not filled, and 6xxx
+ * Where a weld without filler makes sense: a thin, well fitted butt or corner with square edges of
+ * metal that does not crack as it freezes. A fillet has no throat without filler, a groove is not filled, and 6xxx
  * metal cracks (common practice; 3 mm or 1/8 in is the thickest that is usual). A bead on plate
  * joins nothing: nothing stands against it.
  */
@@ -32,7 +32,7 @@ final class WithoutFiller {
     } else if (crack == CrackTendency.HIGH) {
       against.add("This base melted without filler lies where aluminium cracks as it freezes.");
     }
-    if (weld.joint() != Joint.BUTT || weld.preparation() != Preparation.SQUARE) {
+    if (weld.preparation() != Preparation.SQUARE) {
       against.add("Without filler a fillet has no throat and a groove is not filled.");
     } else if (Math.max(weld.left().thickness(), weld.right().thickness()) > THIN) {
       against.add("Without filler only up to 3 mm (1/8 in).");

@@ -44,26 +44,27 @@ public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
    * @param thickness of the plate, m
    */
   static BendOutlook of(BendTest test, BentState bent, double thickness) {
-    double asked = test.strain(thickness);
-    double kink = Math.max(1, bent.couples().averagedKinkFactor());
-    Word wrapped = Word.of(asked, bent.least().strain());
-    Word plunged = Word.of(kink * asked, bent.sharpest().strain());
+    SpecimenBend specimen = SpecimenBend.of(test, bent.line(), thickness);
+    double asked = specimen.asked();
+    double plunger = specimen.kink() * asked;
+    Word wrapped = Word.of(asked, specimen.least().strain());
+    Word plunged = Word.of(plunger, specimen.sharpest().strain());
     String text =
         String.format(
             Locale.ROOT,
-            "in a wrap-around jig %s: the test asks %.1f %% of the outer surface, every metal of the"
-                + " strip stretches evenly by at least %.1f %% (%s). Under a plunger %s: the sharpest"
+            "in a wrap-around jig %s: the test asks %.1f %% of the outer surface, every metal round"
+                + " the former stretches evenly by at least %.1f %% (%s). Under a plunger %s: the sharpest"
                 + " place (%s) takes about %.1f times its share, %.1f %%, and stretches evenly by %.1f"
                 + " %%",
             wrapped.label(),
             100 * asked,
-            100 * bent.least().strain(),
-            metal(bent.least().zone()),
+            100 * specimen.least().strain(),
+            metal(specimen.least().zone()),
             plunged.label(),
-            metal(bent.sharpest().zone()),
-            kink,
-            100 * kink * asked,
-            100 * bent.sharpest().strain());
+            metal(specimen.sharpest().zone()),
+            specimen.kink(),
+            100 * plunger,
+            100 * specimen.sharpest().strain());
     return new BendOutlook(bent.state(), wrapped, plunged, text);
   }
 

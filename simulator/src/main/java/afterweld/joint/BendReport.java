@@ -2,6 +2,7 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.material.Alloy;
 import afterweld.section.BothUnits;
 import afterweld.section.Joint;
 import afterweld.section.SectionProfile;
@@ -52,13 +53,21 @@ public record BendReport(
   private static final String NO_FORMER =
       "No former of a guided bend is known here for this pair of metals; take it from the code.";
 
-  private static final String NO_GROOVE_WELD =
-      "No guided bend is judged: the codes bend groove welds of butt joints; a fillet weld is broken"
-          + " open and a section of it etched (AWS D1.2, from memory).";
+  private static final String NO_BUTT_JOINT =
+      "No guided bend is judged: the codes bend butt joints. A fillet weld is broken open and a"
+          + " section of it etched; a groove weld of another joint is qualified on a butt coupon (AWS"
+          + " D1.2, from memory).";
 
   private static final String HARDENED_BY_HEAT =
       "To form the part: bend it before full treatment, or within an hour of the quench and age it"
           + " afterwards, or annealed and treat it fully afterwards; once aged it stretches least.";
+
+  private static final String CAST =
+      "A casting is not formed by bending; bend a wrought part before it is welded to one.";
+
+  private static final String UNLIKE =
+      "To form the parts: bend them before they are welded; a treatment that hardens one side"
+          + " anneals the other.";
 
   private static final String HARDENED_BY_WORK =
       "To form the part: annealed metal stretches most, and no heat treatment brings back what"
@@ -194,7 +203,7 @@ public record BendReport(
   /** What the test of this weld asks, or why there is none. */
   public String asks() {
     return test.map(one -> "Guided bend by " + BendOutlook.asks(one, thickness) + ".")
-        .orElse(BendTest.bends(joint) ? NO_FORMER : NO_GROOVE_WELD);
+        .orElse(BendTest.bends(joint) ? NO_FORMER : NO_BUTT_JOINT);
   }
 
   /** Thickness of what is bent in the test, m; that of the strip where no test is known. */
@@ -212,9 +221,14 @@ public record BendReport(
 
   /** When to bend the part itself (common practice). */
   public static String forming(WeldCase weldCase) {
-    boolean byHeat =
-        weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
-    return byHeat ? HARDENED_BY_HEAT : HARDENED_BY_WORK;
+    List<Alloy> bases = List.of(weldCase.left().alloy(), weldCase.right().alloy());
+    if (bases.stream().anyMatch(Alloy::casting)) {
+      return CAST;
+    }
+    if (bases.stream().allMatch(Alloy::heatTreatable)) {
+      return HARDENED_BY_HEAT;
+    }
+    return bases.stream().anyMatch(Alloy::heatTreatable) ? UNLIKE : HARDENED_BY_WORK;
   }
 
   /** A state, if it could be bent. */

@@ -8,6 +8,7 @@ import java.util.Comparator;
  * The strip across the weld in one state, bent by end couples and over an edge.
  *
  * @param state place in the profile's list of states
+ * @param line the metal across the weld, dressed flush
  * @param couples bent by end couples
  * @param edge bent over an edge
  * @param softened from the first to the last softened metal, m from the weld centre
@@ -16,6 +17,7 @@ import java.util.Comparator;
  */
 public record BentState(
     int state,
+    SliceLine line,
     StripBend couples,
     StripBend edge,
     SliceLine.Band softened,
@@ -30,8 +32,28 @@ public record BentState(
    * @param strain nominal uniform strain, 0 to 1
    */
   public record EvenStretch(String zone, double strain) {
-    static EvenStretch of(Slice slice, double modulus) {
+    private static EvenStretch of(Slice slice, double modulus) {
       return new EvenStretch(slice.zone(), Math.expm1(slice.metal().law(modulus).uniformStrain()));
+    }
+
+    static EvenStretch least(SliceLine line, double modulus) {
+      return line.slices().stream()
+          .map(slice -> of(slice, modulus))
+          .min(Comparator.comparingDouble(EvenStretch::strain))
+          .orElseThrow();
+    }
+
+    static EvenStretch sharpest(SliceLine line, StripBend bend, double modulus) {
+      double place =
+          bend.line().stream()
+              .max(Comparator.comparingDouble(StripBend.Bent::curvature))
+              .orElseThrow()
+              .position();
+      return line.slices().stream()
+          .filter(slice -> slice.from() <= place && place <= slice.to())
+          .findFirst()
+          .map(slice -> of(slice, modulus))
+          .orElseThrow();
     }
   }
 
@@ -46,31 +68,18 @@ public record BentState(
     StripBend edge = StripBend.bend(line, coupon(strip, BendLoad.EDGE));
     SliceLine cut = line.over(strip.length());
     double modulus = coupon(strip, BendLoad.COUPLES).modulus();
-    EvenStretch least =
-        cut.slices().stream()
-            .map(slice -> EvenStretch.of(slice, modulus))
-            .min(Comparator.comparingDouble(EvenStretch::strain))
-            .orElseThrow();
-    EvenStretch sharpest = EvenStretch.of(at(cut, sharpestPlace(couples)), modulus);
-    return new BentState(state, couples, edge, line.softBand(), sharpest, least);
+    return new BentState(
+        state,
+        line,
+        couples,
+        edge,
+        line.softBand(),
+        EvenStretch.sharpest(cut, couples, modulus),
+        EvenStretch.least(cut, modulus));
   }
 
   private static BendCoupon coupon(BendSettings strip, BendLoad load) {
     return BendCoupon.of(new BendSettings(strip.angle(), strip.length(), strip.width(), load));
-  }
-
-  private static double sharpestPlace(StripBend bend) {
-    return bend.line().stream()
-        .max(Comparator.comparingDouble(StripBend.Bent::curvature))
-        .orElseThrow()
-        .position();
-  }
-
-  private static Slice at(SliceLine line, double place) {
-    return line.slices().stream()
-        .filter(slice -> slice.from() <= place && place <= slice.to())
-        .findFirst()
-        .orElseThrow();
   }
 
   /** The strip bent one way. */

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.joint.JointSettings.Fillet;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
@@ -69,6 +70,21 @@ public record JointChecks(
     fillet.ifPresent(check -> refused.addAll(check.warnings()));
     tube.ifPresent(check -> refused.addAll(check.warnings()));
     return new JointChecks(fillet, treated, tube, treatedTube, refused);
+  }
+
+  /**
+   * The fillet in the last state of a profile; empty where it cannot be computed, as where the code
+   * has no strength of its weld metal.
+   */
+  public static Optional<FilletWeld> fillet(SectionProfile profile, Fillet fillet) {
+    JointSettings only =
+        new JointSettings(
+            JointSettings.DEFAULT.gauge(),
+            JointSettings.DEFAULT.bend(),
+            Optional.of(fillet),
+            Optional.empty());
+    JointChecks checks = of(profile, only);
+    return checks.treatedFillet().or(checks::fillet);
   }
 
   private static Optional<FilletWeld> asWelded(

@@ -229,6 +229,13 @@ public record JointReport(
         .toList();
   }
 
+  /** What is pulled: of a fillet weld only the metal beside its throat, as if it lay in line. */
+  public static String pulled(WeldCase weldCase) {
+    return weldCase.preparation() == Preparation.FILLET
+        ? "the metal across the weld, pulled in line"
+        : "the joint, dressed flush, pulled";
+  }
+
   /** Whether the two parts lie in one line. */
   private static boolean inLine(WeldCase weldCase) {
     return weldCase.joint() == Joint.BUTT || weldCase.joint() == Joint.BEAD;

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.section.BothUnits;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Warning;
@@ -75,8 +76,7 @@ public record MemberReport(
       warnings.add(
           new Warning(
               "member-without-code",
-              "Member along the weld: no code column, since a code value of a base or the width of"
-                  + " its heat-affected zone is missing (none is known for TIG above 6 mm)."));
+              "Member along the weld: no code column, since " + missing(profile, values) + "."));
     }
     if (states.size() < profile.states().size()) {
       warnings.add(
@@ -94,6 +94,24 @@ public record MemberReport(
         WeldedMember.proofForce(plate),
         WeldedMember.greatestForce(plate, StressStrainLaw.DEFAULT_MODULUS),
         WeldedMember.equivalentReach(plate));
+  }
+
+  private static String missing(SectionProfile profile, List<DesignCodeValue> values) {
+    boolean same = profile.weldCase().left().equals(profile.weldCase().right());
+    Side left = profile.weldCase().left();
+    boolean known = strength(values, same ? "" : " (left)").isPresent();
+    Side bare = known ? profile.weldCase().right() : left;
+    boolean strengths = known && (same || strength(values, " (right)").isPresent());
+    return strengths
+        ? "the width of the heat-affected zone by the code is not known (for TIG above 6 mm it has"
+            + " none)"
+        : "no EN strengths of "
+            + bare.alloy().name()
+            + "-"
+            + bare.temper().name()
+            + " of "
+            + BothUnits.length(bare.thickness())
+            + " are known here";
   }
 
   /** Each side counts with half of a plate of its own metal. */

@@ -3,6 +3,7 @@ package afterweld.joint;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Station;
+import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,7 @@ public final class ProfileSlices {
                         station.distance(),
                         metal(end.of(station, state)),
                         side(profile, station).thickness(),
-                        station.zone().label()))
+                        (state == BEFORE ? Zone.BASE : station.zone()).label()))
             .toList();
     List<Station> all = profile.stations();
     return Optional.of(

@@ -56,6 +56,10 @@ public record Slice(
     return new Slice(from, to, thickness, zone, other, lostArea);
   }
 
+  Slice cutTo(double most) {
+    return new Slice(from, to, Math.min(thickness, most), zone, metal, lostArea);
+  }
+
   Slice thicker(double height) {
     return new Slice(from, to, thickness + height, zone, metal, lostArea);
   }

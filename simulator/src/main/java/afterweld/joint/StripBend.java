@@ -81,6 +81,11 @@ public record StripBend(
    */
   public static StripBend bend(SliceLine line, BendCoupon coupon) {
     checkFits(line, coupon);
+    return whole(line, coupon);
+  }
+
+  /** The same of a strip that may be softened from end to end. */
+  static StripBend whole(SliceLine line, BendCoupon coupon) {
     SliceLine strip = line.over(coupon.strip().length()).refined(LONGEST_SLICE);
     BendSolver solver = new BendSolver(strip, coupon);
     double moment = solver.moment();

@@ -7,10 +7,13 @@ import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Ageing after welding without solution treatment promises two metals no more strength than they
+ * Ageing after welding without solution treatment promises three metals no more strength than they
  * had before it:
  *
  * <ul>
@@ -19,6 +22,9 @@ import java.util.stream.IntStream;
  *   <li>Metal that was welded with its hardening needles (T6, T5) and that the weld annealed or
  *       overaged: what the needles held lies in coarse precipitates, which ageing does not dissolve
  *       ({@link ZoneRule}).
+ *   <li>Metal delivered aged (T6, T5) that the weld left as it was: T5 hardens less than T6 for its
+ *       slow cooling at the press, which no second ageing makes good, and T6 has its ageing behind
+ *       it (common practice; the model lets both rise).
  * </ul>
  *
  * <p>Applied once, where strengths are computed, so that every reader gets the same number. That T6
@@ -85,31 +91,46 @@ public final class AgedOnly {
 
   /** What is said where the rule changed a number; empty where it did not. */
   static Optional<Warning> warning(List<StationRun> runs) {
-    boolean weld = runs.stream().anyMatch(run -> run.heldBack() && run.melted());
-    boolean beside = runs.stream().anyMatch(run -> run.heldBack() && !run.melted());
-    return weld || beside ? Optional.of(warning(weld, beside)) : Optional.empty();
+    List<StationRun> held = runs.stream().filter(StationRun::heldBack).toList();
+    List<Metal> metals =
+        Stream.of(Metal.values()).filter(metal -> held.stream().anyMatch(metal.in)).toList();
+    return metals.isEmpty() ? Optional.empty() : Optional.of(about(metals));
   }
 
-  private static Warning warning(boolean weld, boolean beside) {
-    String metal =
-        (weld ? "weld metal" : "")
-            + (weld && beside ? " and " : "")
-            + (beside ? "metal beside it that the weld annealed or overaged" : "");
-    String why =
-        (weld ? "how weld metal answers to ageing is not verified" : "")
-            + (weld && beside ? ", and " : "")
-            + (beside
-                ? "ageing does not dissolve the coarse precipitates of metal that stayed under "
-                    + BothUnits.temperature(ZoneRule.DISSOLVES)
-                : "");
+  private static Warning about(List<Metal> metals) {
+    List<String> names = metals.stream().map(metal -> metal.name).toList();
     return new Warning(
         CODE,
         "Aged without solution treatment: "
-            + metal
-            + (weld && beside ? " are" : " is")
+            + String.join(" and ", names)
+            + (metals.size() > 1 ? " are" : " is")
             + " taken no stronger than before the ageing; "
-            + why
+            + metals.stream().map(metal -> metal.why).collect(Collectors.joining("; "))
             + ".");
+  }
+
+  private enum Metal {
+    WELD(
+        StationRun::melted, "weld metal", "how weld metal answers to ageing is not verified"),
+    SOFTENED(
+        run -> !run.melted() && run.zone() != Zone.BASE,
+        "metal beside it that the weld annealed or overaged",
+        "ageing does not dissolve the coarse precipitates of metal that stayed under "
+            + BothUnits.temperature(ZoneRule.DISSOLVES)),
+    AGED(
+        run -> run.zone() == Zone.BASE,
+        "base metal delivered aged",
+        "a second ageing brings aged metal nothing");
+
+    private final Predicate<StationRun> in;
+    private final String name;
+    private final String why;
+
+    Metal(Predicate<StationRun> in, String name, String why) {
+      this.in = in;
+      this.name = name;
+      this.why = why;
+    }
   }
 
   /** Whether the rule changed any of these strengths. */

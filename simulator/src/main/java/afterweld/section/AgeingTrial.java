@@ -26,7 +26,8 @@ public final class AgeingTrial {
   }
 
   /**
-   * The base of a side.
+   * The base of a side: delivered aged and not dissolved again, no stronger than before ({@link
+   * AgedOnly}).
    *
    * @param before what the schedule does between welding and ageing
    */
@@ -34,7 +35,8 @@ public final class AgeingTrial {
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
     histories.addAll(furnace(side).of(before));
-    return new AgeingTrial(SectionMetal.base(side), histories, false);
+    SectionMetal<?> metal = SectionMetal.base(side);
+    return new AgeingTrial(metal, histories, metal.hasNeedles() && !dissolved(before));
   }
 
   /**
@@ -47,7 +49,11 @@ public final class AgeingTrial {
     return new AgeingTrial(
         SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
         List.copyOf(histories),
-        before.stream().noneMatch(SolutionTreat.class::isInstance));
+        !dissolved(before));
+  }
+
+  private static boolean dissolved(List<FurnaceStep> before) {
+    return before.stream().anyMatch(SolutionTreat.class::isInstance);
   }
 
   private static FurnaceHistory furnace(Side side) {

@@ -10,6 +10,7 @@ import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What a reader must know about a case before believing its numbers: where the models are
@@ -38,6 +39,7 @@ final class CaseWarnings {
     }
     all.aboutWeldMetal();
     all.aboutProcedure();
+    all.aboutHotMagnesium();
     all.aboutTreatment();
     return all.warnings;
   }
@@ -116,13 +118,36 @@ final class CaseWarnings {
   }
 
   private void aboutProcedure() {
-    boolean hot = weldCase.passes().stream().anyMatch(pass -> pass.startTemperature() > HOT_START);
-    if (hot && treatableBase()) {
+    if (hot() && treatableBase()) {
       add(
           "hot-start",
           "Preheat or interpass above 120 °C (250 °F): a heat-treatable base overages while it waits"
               + " for the next pass.");
     }
+  }
+
+  /**
+   * Fabrication codes keep such metal under 120 °C (AWS D1.2, from memory); a naval guide keeps 5086
+   * and 5456 out of 65 to 200 °C (second-hand).
+   */
+  private void aboutHotMagnesium() {
+    Stream<Alloy> metals =
+        Stream.concat(
+            Stream.of(weldCase.left().alloy(), weldCase.right().alloy()),
+            weldCase.filler().alloy().stream());
+    boolean rich =
+        metals.anyMatch(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM);
+    if (hot() && rich) {
+      add(
+          "hot-start-magnesium",
+          "Preheat or interpass above 120 °C (250 °F) on metal with more than 3 % Mg: time at 65 °C"
+              + " (150 °F) to 200 °C (390 °F) lines its grain boundaries with what corrodes under"
+              + " stress. Codes keep it under 120 °C (250 °F).");
+    }
+  }
+
+  private boolean hot() {
+    return weldCase.passes().stream().anyMatch(pass -> pass.startTemperature() > HOT_START);
   }
 
   private void aboutTreatment() {

@@ -24,7 +24,8 @@ public final class CoatingBake {
   /** Whether all of the treatment of a case is as short as that, whatever the metal makes of it. */
   public static boolean isAsShort(WeldCase weldCase) {
     return weldCase.afterWeld().stream().anyMatch(Age.class::isInstance)
-        && weldCase.afterWeld().stream().allMatch(CoatingBake::bakes);
+        && weldCase.afterWeld().stream()
+            .allMatch(step -> step instanceof NaturalAge || bakes(step));
   }
 
   /** Whether all of the treatment of a case is that. */
@@ -33,13 +34,13 @@ public final class CoatingBake {
         && Stream.of(weldCase.left(), weldCase.right()).allMatch(CoatingBake::aged);
   }
 
-  private static boolean bakes(FurnaceStep step) {
-    return step instanceof NaturalAge
-        || (step instanceof Age age
-            && !age.overage()
-            && age.time() <= LONGEST + HAIR
-            && age.temperature() >= COOLEST - HAIR
-            && age.temperature() <= HOTTEST + HAIR);
+  /** Whether a step is a hold as a coating is baked in. */
+  public static boolean bakes(FurnaceStep step) {
+    return step instanceof Age age
+        && !age.overage()
+        && age.time() <= LONGEST + HAIR
+        && age.temperature() >= COOLEST - HAIR
+        && age.temperature() <= HOTTEST + HAIR;
   }
 
   private static boolean aged(Side side) {

@@ -103,7 +103,7 @@ final class SideRun {
   private boolean heldBack(WeldMemory.Welded welded) {
     return switch (zone(welded)) {
       case FUSION -> true;
-      case ANNEALED, OVERAGED -> base.hasNeedles();
+      case BASE, ANNEALED, OVERAGED -> base.hasNeedles();
       default -> false;
     };
   }

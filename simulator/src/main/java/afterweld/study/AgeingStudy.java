@@ -2,6 +2,7 @@ package afterweld.study;
 
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
+import afterweld.choice.HardeningAge;
 import afterweld.choice.StandardTreatment;
 import afterweld.section.AgeingTrial;
 import afterweld.section.OverageingLimit;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -152,20 +154,21 @@ public record AgeingStudy(
     boolean own = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
     List<FurnaceStep> steps =
         own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
-    int at =
-        IntStream.range(0, steps.size())
-            .filter(i -> steps.get(i) instanceof Age)
-            .findFirst()
-            .orElse(-1);
-    if (!treatable || at < 0) {
+    OptionalInt at = HardeningAge.place(steps);
+    if (!treatable || at.isEmpty()) {
       return new AgeingStudy(List.of(), Optional.empty(), own, List.of(), List.of());
     }
-    return new Work(weldCase, steps.subList(0, at), (Age) steps.get(at)).study(own);
+    return new Work(weldCase, steps, at.getAsInt()).study(own);
   }
 
   private record Metal(String name, AgeingTrial trial) {}
 
-  private record Work(WeldCase weldCase, List<FurnaceStep> before, Age schedule) {
+  private record Work(
+      WeldCase weldCase, List<FurnaceStep> steps, List<FurnaceStep> before, Age schedule) {
+    Work(WeldCase weldCase, List<FurnaceStep> steps, int at) {
+      this(weldCase, steps, steps.subList(0, at), (Age) steps.get(at));
+    }
+
     AgeingStudy study(boolean own) {
       List<Double> hours = hours();
       List<Metal> all = metals();
@@ -285,15 +288,13 @@ public record AgeingStudy(
     }
 
     private double left(Metal metal, double oven) {
-      List<FurnaceStep> finished = new ArrayList<>(before);
-      finished.add(schedule);
       AgeingTrial done =
           metal.name().equals("weld")
-              ? AgeingTrial.weld(weldCase, finished)
+              ? AgeingTrial.weld(weldCase, steps)
               : AgeingTrial.base(
                   weldCase,
                   metal.name().equals("left") ? weldCase.left() : weldCase.right(),
-                  finished);
+                  steps);
       double start = done.at(FurnaceHistory.ROOM, List.of(1.0)).get(0).yield();
       double share = done.at(oven, List.of(PAINT_TIME)).get(0).yield() / start;
       return OverageingLimit.beyond(share) ? Double.NaN : share;

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.choice.HardeningAge;
 import afterweld.choice.Requirement;
 import afterweld.choice.StandardTreatment;
 import afterweld.choice.Verdict;
@@ -13,7 +14,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -117,10 +117,7 @@ public record JointAgeing(
     }
 
     private int place() {
-      return IntStream.range(0, steps.size())
-          .filter(i -> steps.get(i) instanceof Age)
-          .findFirst()
-          .orElseThrow();
+      return HardeningAge.place(steps).orElseThrow();
     }
 
     private Trial trial(double temperature, double time) {

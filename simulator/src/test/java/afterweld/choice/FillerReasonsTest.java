@@ -9,6 +9,7 @@ import afterweld.material.MaterialLibrary;
 import afterweld.section.Cases;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
+import afterweld.section.WrittenWelds;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +77,17 @@ class FillerReasonsTest {
     Side eighth = Cases.side("1100", "O", 25.4e-3 / 8);
     Cases thin = Cases.butt("1100", "O").withLeft(eighth).withRight(eighth);
     assertTrue(option(thin.weldCase(), Requirement.NONE, "none").allowed());
+  }
+
+  /** Outside corners of thin sheet are fused without filler (common practice); a fillet is not. */
+  @Test
+  void aCornerWithSquareEdgesNeedsNoFiller() {
+    String sheet = "left: {alloy: \"3003\", temper: H14, thickness: 1.5 mm}\nfiller: none\njoint: ";
+    String pass = "process: GTAW-AC, current: 60 A, voltage: 12 V, travel_speed: 3 mm/s";
+    WeldCase corner = WrittenWelds.of(sheet + "corner\n", pass, 1);
+    WeldCase tee = WrittenWelds.of(sheet + "tee\n", pass, 1);
+    assertTrue(option(corner, Requirement.NONE, "none").allowed());
+    assertFalse(option(tee, Requirement.NONE, "none").allowed());
   }
 
   @Test

@@ -107,7 +107,7 @@ class RequirementCheckTest {
     assertEquals(Verdict.OPEN, judged.verdict());
     assertTrue(judged.chance().isEmpty(), "no chance of what is not claimed");
     String reasons = String.join(" ", judged.reasons());
-    assertTrue(reasons.contains("nothing is claimed while something stands against"), reasons);
+    assertTrue(reasons.contains("not judged while something stands against"), reasons);
   }
 
   /** What a joint of sound metal would fall short of, no objection makes open. */
@@ -146,7 +146,7 @@ class RequirementCheckTest {
   void aHairShortIsShownAsShort() {
     Map<OutputQuantity, String> written = Map.of(OutputQuantity.HARDNESS, "80.02 HV");
     Requirement hair =
-        new Requirement(NONE, NONE, OptionalDouble.of(80.02), Optional.empty(), NONE, written);
+        new Requirement(NONE, NONE, OptionalDouble.of(80.02), Optional.empty(), NONE, Optional.empty(), written);
     String reason = judge(flat(200), hair).reasons().get(0);
     assertTrue(reason.contains("80.02 HV asked, 80.00 HV predicted"), reason);
     String far = judge(flat(200), hardnessAt(210)).reasons().get(0);

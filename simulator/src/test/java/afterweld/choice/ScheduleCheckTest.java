@@ -68,6 +68,25 @@ class ScheduleCheckTest {
     assertEquals(List.of(), ScheduleCheck.of(welded, Requirement.NONE));
   }
 
+  /** Powder coat after a full treatment is ordinary work; these metals are aged in one hold. */
+  @Test
+  void aCoatingMayBeBakedAfterTheAgeing() {
+    Cases plate = plate("6061", "T6", 6);
+    Age bake = age(200, 20);
+    assertEquals(List.of(), objected(plate, SOLUTION, WATER, HOLD, AGE, bake, bake));
+    assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, AGE, AGE);
+    assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, age(100, 240), AGE);
+  }
+
+  @Test
+  void theAgeingThatHardensIsTheOneAsHotAsTheTradeAges() {
+    assertEquals(4, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, age(100, 240), AGE)).getAsInt());
+    assertEquals(3, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, AGE, age(200, 20))).getAsInt());
+    assertEquals(3, HardeningAge.place(List.of(AGE, SOLUTION, WATER, AGE)).getAsInt());
+    assertEquals(0, HardeningAge.place(List.of(age(190, 20))).getAsInt());
+    assertTrue(HardeningAge.place(List.of(SOLUTION, WATER)).isEmpty());
+  }
+
   @Test
   void aSolutionTreatmentWipesOutWhatWasBeforeIt() {
     Cases plate = plate("6061", "T6", 6);

@@ -2,6 +2,7 @@ package afterweld.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointSettings.BendLoad;
@@ -153,15 +154,68 @@ class BendReportTest {
   @Test
   void onlyMetalThatStretchesAsFarAsTheTestAsksIsLikelyToPass() {
     BendReport report = report(WELDED);
-    double asked = report.test().orElseThrow().strain(report.thickness());
+    BendTest test = report.test().orElseThrow();
     assertEquals(report.states().size() - 1, report.outlooks().size());
     for (BendOutlook outlook : report.outlooks()) {
       BentState bent = report.state(outlook.state()).orElseThrow();
-      assertEquals(asked <= bent.least().strain(), outlook.wrapped() == BendOutlook.Word.LIKELY);
-      double kink = bent.couples().averagedKinkFactor();
+      SpecimenBend round = SpecimenBend.of(test, bent.line(), report.thickness());
+      assertEquals(test.strain(report.thickness()), round.asked());
       assertEquals(
-          kink * asked <= bent.sharpest().strain(), outlook.plunged() == BendOutlook.Word.LIKELY);
+          round.asked() <= round.least().strain(), outlook.wrapped() == BendOutlook.Word.LIKELY);
+      assertEquals(
+          round.kink() * round.asked() <= round.sharpest().strain(),
+          outlook.plunged() == BendOutlook.Word.LIKELY);
     }
+  }
+
+  /** A casting is not formed; a treatment for both sides of 5xxx to 6xxx anneals one of them. */
+  @Test
+  void formingFollowsTheMetals() {
+    assertTrue(forming("6061", "6061").contains("within an hour of the quench"));
+    assertTrue(forming("5052", "5052").contains("annealed metal stretches most"));
+    assertTrue(forming("6061", "5052").contains("before they are welded"));
+    assertTrue(forming("A356", "3003").contains("A casting is not formed"));
+  }
+
+  private static String forming(String left, String right) {
+    Cases cases = Cases.butt(left, temper(left)).withRight(Cases.side(right, temper(right), 3e-3));
+    return BendReport.forming(cases.weldCase());
+  }
+
+  private static String temper(String alloy) {
+    return alloy.startsWith("6") || alloy.startsWith("A") ? "T6" : "O";
+  }
+
+  /** What was not welded yet is base throughout. */
+  @Test
+  void beforeWeldingAllIsBase() {
+    BentState before = report(WELDED).states().get(0);
+    assertEquals("base", before.least().zone());
+    assertTrue(before.line().slices().stream().allMatch(slice -> slice.zone().equals("base")));
+  }
+
+  /** A guided bend has its own former and specimen: the strip that a case bends is another one. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.2, 0.4})
+  void theGuidedBendDoesNotDependOnTheCaseSOwnStrip(double length) {
+    BendReport usual = report(WELDED);
+    BendReport other =
+        BendReport.of(
+            WELDED, new BendSettings(Math.PI / 2, length, 0.025, BendLoad.COUPLES));
+    assertEquals(usual.outlooks(), other.outlooks());
+    assertNotEquals(
+        usual.states().get(1).couples().averagedKinkFactor(),
+        other.states().get(1).couples().averagedKinkFactor());
+  }
+
+  /** One metal takes the same bend everywhere, as long as the former. */
+  @Test
+  void anEvenSpecimenHasNoKink() {
+    SliceMetal metal = SliceMetal.of(100e6, 200e6);
+    SliceLine even = SliceLine.uniform(0.3, 0.012, "base", metal);
+    SpecimenBend bent = SpecimenBend.of(BendTest.all().get(1), even, 0.012);
+    assertEquals(1, bent.kink(), 1e-3);
+    assertEquals(1 / 17.5, bent.asked(), 1e-9);
   }
 
   /** The specimen of 6061 is cut down to 3.2 mm (1/8 in), so a thick plate asks no more. */

@@ -8,6 +8,7 @@ import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.JointSettings.Member;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
+import afterweld.section.Side;
 import afterweld.section.Warning;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,24 @@ class MemberReportTest {
     assertEquals(85444.8, codes.us(), 0.5);
     assertEquals(108000, codes.unwelded(), 0.5);
     assertEquals(0.030, codes.reach(), 1e-9);
+  }
+
+  /** EN 1999-1-1 table 3.2a has no H116, and 6.1.6.3 no width for TIG above 6 mm (from memory). */
+  @Test
+  void whatTheCodeLacksIsNamed() {
+    String sea = withoutCode(Cases.butt("5083", "H116"));
+    assertTrue(sea.contains("no EN strengths of 5083-H116"), sea);
+    Side thick = Cases.side("6061", "T6", 8e-3);
+    String wide = withoutCode(Cases.butt("6061", "T6").withLeft(thick).withRight(thick));
+    assertTrue(wide.contains("width of the heat-affected zone"), wide);
+  }
+
+  private static String withoutCode(Cases cases) {
+    return MemberReport.of(cases.run(), WIDTH, DesignCodes.of(cases.weldCase())).warnings().stream()
+        .filter(warning -> warning.code().equals("member-without-code"))
+        .map(Warning::text)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -11,6 +11,8 @@ import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AgedOnlyTest {
   private static final List<FurnaceStep> AGED =
@@ -55,6 +57,19 @@ class AgedOnlyTest {
       assertFalse(station.zone() == Zone.FUSION && gains(station), "weld metal");
     }
     assertTrue(says(FROM_T6));
+  }
+
+  /** Handbooks give T5 and T6 one strength each: a second ageing makes no T6 of T5. */
+  @ParameterizedTest
+  @ValueSource(strings = {"T5", "T6"})
+  void metalDeliveredAgedGainsNothingByASecondAgeing(String temper) {
+    SectionProfile again =
+        SectionSimulation.runThin(
+            Cases.butt("6063", temper).withFiller(Cases.filler("4643", 0.5)).then(AGED).weldCase());
+    for (Station station : again.stations()) {
+      assertFalse(station.zone() == Zone.BASE && gains(station), "" + station.distance());
+    }
+    assertTrue(says(again));
   }
 
   @Test

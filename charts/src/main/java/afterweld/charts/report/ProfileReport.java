@@ -18,6 +18,7 @@ import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.PassWords;
+import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Soundness;
@@ -227,7 +228,9 @@ public final class ProfileReport {
         .map(
             pull ->
                 head
-                    + " the joint carries "
+                    + (profile.weldCase().preparation() == Preparation.FILLET
+                        ? " the metal across the weld carries "
+                        : " the joint carries ")
                     + text(OutputQuantity.TENSILE, pull.tensile())
                     + (pull.proof().isPresent()
                         ? " (proof " + text(OutputQuantity.YIELD, pull.proof().getAsDouble()) + ")"
