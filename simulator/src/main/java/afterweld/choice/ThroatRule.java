@@ -1,0 +1,82 @@
+package afterweld.choice;
+
+import afterweld.joint.FilletWeld;
+import afterweld.joint.JointChecks;
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.section.BothUnits;
+import afterweld.section.Joint;
+import afterweld.section.Preparation;
+import afterweld.section.SectionProfile;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/**
+ * Whether a fillet carries what is asked of the parts that it joins. The strengths of a section are
+ * those of metal pulled in line; a fillet pulled across fails in its throat or beside its leg, at
+ * the force of {@link FilletWeld} over the section of the thinner part along its length. That force
+ * is a characteristic one: a mean is taken as it over {@link FilletWeld#PREDICTED_SHARE}.
+ *
+ * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on each
+ * side would, since a case does not say whether there is another. A fillet that is not stated is not
+ * judged: open. Loaded along, the pull across says nothing of it, and nothing is added.
+ */
+final class ThroatRule {
+  private static final String HEAD = "Fillet";
+  private static final String NOT_STATED =
+      "these strengths are those of the metal beside it, pulled in line; state its leg, length and"
+          + " load as 'fillet' to have its throat judged.";
+  private static final String NOT_KNOWN =
+      "no load on its throat is computed, and these strengths are those of the metal beside it,"
+          + " pulled in line.";
+
+  private ThroatRule() {}
+
+  /** What it does to the verdict; empty where it leaves it be. */
+  static Optional<Remark> of(SectionProfile profile, Requirement requirement) {
+    double asked =
+        DoubleStream.concat(requirement.yield().stream(), requirement.tensile().stream())
+            .max()
+            .orElse(0);
+    if (asked == 0 || profile.weldCase().preparation() != Preparation.FILLET) {
+      return Optional.empty();
+    }
+    if (requirement.fillet().isEmpty()) {
+      return Optional.of(open(NOT_STATED));
+    }
+    Fillet fillet = requirement.fillet().get();
+    return fillet.load() == FilletLoad.ALONG
+        ? Optional.empty()
+        : JointChecks.fillet(profile, fillet)
+            .map(weld -> held(profile, fillet, weld, asked))
+            .orElseGet(() -> Optional.of(open(NOT_KNOWN)));
+  }
+
+  private static Remark open(String why) {
+    return new Remark(HEAD, Verdict.OPEN, why);
+  }
+
+  private static Optional<Remark> held(
+      SectionProfile profile, Fillet fillet, FilletWeld weld, double asked) {
+    double thinner =
+        Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
+    double one = weld.force() / (thinner * fillet.length());
+    if (one >= asked) {
+      return Optional.empty();
+    }
+    boolean otherSide = profile.weldCase().joint() != Joint.SOCKET;
+    double most = (otherSide ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
+    String both = otherSide ? ", one on each side " + BothUnits.stress(2 * one) : "";
+    return Optional.of(
+        new Remark(
+            HEAD,
+            most >= asked ? Verdict.OPEN : Verdict.NOT_MET,
+            "one of this size carries "
+                + BothUnits.stress(one)
+                + " of the thinner part's section, pulled across"
+                + both
+                + "; "
+                + BothUnits.stress(asked)
+                + " is asked."));
+  }
+}

@@ -1,0 +1,97 @@
+package afterweld.choice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import afterweld.joint.FilletWeld;
+import afterweld.joint.JointChecks;
+import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
+import afterweld.section.UnitSystem;
+import afterweld.section.WrittenWelds;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ThroatRuleTest {
+  private static final SectionProfile LAP = written("lap");
+  private static final SectionProfile SOCKET = written("socket");
+  private static final double LENGTH = 0.1;
+
+  private static SectionProfile written(String joint) {
+    String sides = "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: " + joint + "\n";
+    String pass = "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s";
+    return SectionSimulation.run(WrittenWelds.of(sides, pass, 1));
+  }
+
+  private static Fillet fillet(double legMm, FilletLoad load) {
+    return new Fillet(legMm / 1e3, legMm / 1e3, LENGTH, load);
+  }
+
+  private static Judgement judged(SectionProfile profile, Optional<Fillet> fillet, double mpa) {
+    OptionalDouble none = OptionalDouble.empty();
+    Requirement asked =
+        new Requirement(none, OptionalDouble.of(mpa * 1e6), none, Optional.empty(), none)
+            .with(fillet);
+    return RequirementCheck.of(profile, JointReport.finished(profile, 0.05), asked)
+        .judgement(UnitSystem.METRIC);
+  }
+
+  /** EN 1999-1-1 8.6.3 as FilletWeld has it, on the section of the plate along the fillet. */
+  private static double carried(Fillet fillet) {
+    FilletWeld weld = JointChecks.fillet(LAP, fillet).orElseThrow();
+    return weld.force() / (0.006 * LENGTH) / 1e6;
+  }
+
+  /** A leg of 2 mm on 6 mm plate: no plate beside it makes that joint carry 150 MPa. */
+  @Test
+  void aFilletTooSmallForWhatIsAskedIsNotMet() {
+    Fillet small = fillet(2, FilletLoad.ACROSS);
+    Judgement judged = judged(LAP, Optional.of(small), 150);
+    assertTrue(2 * carried(small) / FilletWeld.PREDICTED_SHARE < 150);
+    assertEquals(Verdict.NOT_MET, judged.verdict(), judged.reasons().toString());
+  }
+
+  @Test
+  void aThroatThatCarriesItLeavesTheVerdictToTheMetalBesideIt() {
+    Fillet large = fillet(14, FilletLoad.ACROSS);
+    assertTrue(carried(large) > 150, "" + carried(large));
+    assertEquals(
+        judged(LAP, Optional.of(fillet(6, FilletLoad.ALONG)), 150),
+        judged(LAP, Optional.of(large), 150));
+  }
+
+  /** A case does not say whether there is one on the other side; a socket has none. */
+  @Test
+  void whatTwoWouldCarryIsOpen() {
+    Fillet fillet = fillet(6, FilletLoad.ACROSS);
+    double asked = 2 * carried(fillet);
+    assertEquals(Verdict.OPEN, judged(LAP, Optional.of(fillet), asked).verdict());
+    assertEquals(Verdict.NOT_MET, judged(SOCKET, Optional.of(fillet), asked).verdict());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {20, 100})
+  void aFilletThatIsNotStatedIsNotJudged(double asked) {
+    Judgement judged = judged(LAP, Optional.empty(), asked);
+    assertEquals(Verdict.OPEN, judged.verdict());
+    assertTrue(judged.reasons().toString().contains("state its leg"), judged.reasons().toString());
+  }
+
+  /** A larger leg never makes it worse. */
+  @ParameterizedTest
+  @CsvSource({"2, 4", "4, 6", "6, 9", "9, 14"})
+  void aLargerLegIsNeverWorse(double leg, double larger) {
+    for (double asked : new double[] {30, 60, 90, 120, 150}) {
+      Verdict one = judged(LAP, Optional.of(fillet(leg, FilletLoad.ACROSS)), asked).verdict();
+      Verdict other = judged(LAP, Optional.of(fillet(larger, FilletLoad.ACROSS)), asked).verdict();
+      assertTrue(other.compareTo(one) <= 0, asked + " MPa: " + one + ", then " + other);
+    }
+  }
+}
