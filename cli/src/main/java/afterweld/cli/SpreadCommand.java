@@ -124,7 +124,7 @@ final class SpreadCommand implements Callable<Integer> {
                 "No joints were simulated. 'afterweld profile' says what the weld lacks, and what"
                     + " would help if anything does.");
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
-    return new Answer(text, text, json, files, ExitStatus.REQUIREMENT_OPEN);
+    return new Answer(text, text, json, files, ExitStatus.of(judgement));
   }
 
   private Answer map(ReadCase read, RunCount count) {

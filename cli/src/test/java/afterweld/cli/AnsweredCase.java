@@ -18,8 +18,6 @@ import java.util.stream.Stream;
 final class AnsweredCase {
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  private static final double GAUGE = 50;
-
   private final CaseEdit content;
   private final Path folder;
   private final Path file;
@@ -105,12 +103,16 @@ final class AnsweredCase {
     }
   }
 
-  /** The joint dressed flush in the last state over the metric gauge, as {@code profile} has it. */
+  /**
+   * The joint dressed flush in the last state over the gauge of the case, 50 mm where it names
+   * none, as {@code profile} has it.
+   */
   JsonNode finishedJoint() {
     JsonNode joint = run("profile").json().get("joint");
+    double gauge = joint.get(0).get("gauge_mm").asDouble();
     JsonNode found = null;
     for (JsonNode one : joint) {
-      if (one.get("bead").asText().equals("flush") && one.get("gauge_mm").asDouble() == GAUGE) {
+      if (one.get("bead").asText().equals("flush") && one.get("gauge_mm").asDouble() == gauge) {
         found = one;
       }
     }

@@ -23,6 +23,10 @@ final class CaseEdit {
           "solution treat",
               Pattern.compile("solution treat at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"),
           "quench", Pattern.compile("quench (\\D+) of (\\S+ \\S+) \\(.+\\) within (\\S+ \\S+)"),
+          "quench at a rate", Pattern.compile("quench at (\\S+) °C/s \\(.+\\)"),
+          "anneal",
+              Pattern.compile(
+                  "anneal at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+), cooled at (\\S+) °C/h \\(.+"),
           "hold", Pattern.compile("hold at room temperature for (.+)"),
           "age", Pattern.compile("age at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"));
 
@@ -109,6 +113,16 @@ final class CaseEdit {
                         "medium", MEDIA.get(said.get(1)),
                         "temperature", said.get(2),
                         "delay", said.get(3))));
+        case "quench at a rate" ->
+            after.add(Map.of("quench", Map.of("rate", said.get(1) + " K/s")));
+        case "anneal" ->
+            after.add(
+                Map.of(
+                    "anneal",
+                    Map.of(
+                        "temperature", said.get(1),
+                        "time", said.get(2),
+                        "cooling", said.get(3) + " K/h")));
         case "hold" -> after.add(Map.of("natural_age", said.get(1)));
         default ->
             after.add(Map.of("age", Map.of("temperature", said.get(1), "time", said.get(2))));

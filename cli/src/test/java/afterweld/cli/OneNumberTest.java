@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -202,5 +203,52 @@ class OneNumberTest {
     String page = Files.readString(folder.resolve("profile").resolve("report.html"));
     String carries = "carries " + Math.round(finished.get("tensile_MPa").asDouble()) + " MPa";
     assertTrue(page.contains(carries), carries);
+  }
+
+  /** Plate too thick to be computed: no command takes that for a choice, and all end alike. */
+  @Test
+  void whatIsNotComputedIsNoChoice() {
+    String thick =
+        """
+        left: {alloy: "6082", temper: T4, thickness: 25 mm}
+        joint: lap
+        filler: {alloy: "5183", dilution: 30 %}
+        passes:
+          - {process: GTAW-AC, current: 304 A, voltage: 15 V, travel_speed: 3 mm/s}
+        """;
+    AnsweredCase asked = new AnsweredCase(CaseEdit.of(thick), folder);
+    assertTrue(asked.run("profile").json().at("/soundness/sound").isNull());
+    assertTrue(asked.run("routes").json().get("choice").isNull());
+    int status = asked.run("profile").status();
+    assertEquals(status, asked.run("spread", "--runs", "10").status());
+    assertEquals(status, asked.run("bend").status());
+  }
+
+  /** A joint is no stronger than the throat that holds it, whatever command is asked. */
+  @Test
+  void aFilletThatIsTooSmallIsNowhereMet() {
+    String lap =
+        """
+        left: {alloy: "6082", temper: T6, thickness: 10 mm}
+        joint: lap
+        filler: {alloy: "5356"}
+        passes:
+          - {process: GMAW, current: 260 A, voltage: 26 V, travel_speed: 8 mm/s}
+        fillet: {leg: 2 mm, length: 80 mm, load: across}
+        require: {tensile: 185 MPa}
+        """;
+    AnsweredCase asked = new AnsweredCase(CaseEdit.of(lap), folder);
+    for (String command : List.of("profile", "bend", "ageing", "spread")) {
+      String[] few = command.equals("spread") ? new String[] {"--runs", "10"} : new String[0];
+      assertEquals(ExitStatus.REQUIREMENT_OPEN, asked.run(command, few).status(), command);
+    }
+    for (AnsweredCase.Run run :
+        List.of(asked.run("profile"), asked.run("spread", "--runs", "10"))) {
+      assertEquals("not met", run.json().at("/requirement/verdict").asText());
+    }
+    assertTrue(asked.run("routes").json().get("choice").isNull(), asked.run("routes").out());
+    for (JsonNode option : asked.run("fillers").json().get("fillers")) {
+      assertFalse(option.at("/requirement/met").asBoolean(false), option.toString());
+    }
   }
 }

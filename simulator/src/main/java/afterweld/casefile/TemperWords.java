@@ -32,6 +32,13 @@ final class TemperWords {
           "T71",
           "the model was not checked on castings that are overaged on purpose");
 
+  /** Tempers of 6xxx extrusions (EN 515 and EN 755-2, from memory) that there is no model for. */
+  private static final Map<String, String> WROUGHT =
+      Map.of(
+          "T64", "it is aged short of T6 on purpose, to be formed",
+          "T66", "it is a T6 made stronger than the standard one by a closer composition and press",
+          "T7", "it is overaged on purpose");
+
   private TemperWords() {}
 
   /** Under which temper a name is computed, in a sentence. */
@@ -45,7 +52,15 @@ final class TemperWords {
   /** Why a temper that the trade has is not computed; empty for a name it does not have. */
   static Optional<String> notComputed(Alloy alloy, String written) {
     String temper = written.strip().toUpperCase(Locale.ROOT);
-    return Optional.ofNullable(alloy.casting() ? CAST.get(temper) : null)
+    if (!alloy.heatTreatable()) {
+      return Optional.empty();
+    }
+    String with =
+        alloy.casting()
+            ? "-T6 (T61 and T62 with it). Where a solution treatment follows the weld, T6 here gives"
+                + " the same finished casting"
+            : "-T6. Where a solution treatment follows the weld, T6 here gives the same finished part";
+    return Optional.ofNullable((alloy.casting() ? CAST : WROUGHT).get(temper))
         .map(
             why ->
                 "not computed for "
@@ -56,7 +71,6 @@ final class TemperWords {
                     + why
                     + "; computed is "
                     + alloy.name()
-                    + "-T6 (T61 and T62 with it). Where a solution treatment follows the weld,"
-                    + " T6 here gives the same finished casting");
+                    + with);
   }
 }

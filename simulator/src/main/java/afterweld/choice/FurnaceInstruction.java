@@ -107,7 +107,8 @@ final class FurnaceInstruction {
       return List.of(new Line("Anneal", annealing(anneal)));
     }
     return step instanceof Age age
-        ? List.of(order.bakes(index) ? new Line("Bake", bake(age)) : new Line("Ageing", ageing(age)))
+        ? List.of(
+            order.bakes(index) ? new Line("Bake", bake(age)) : new Line("Ageing", ageing(age)))
         : List.of(new Line("Then", sentence(step)));
   }
 

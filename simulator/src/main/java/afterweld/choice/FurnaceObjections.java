@@ -294,13 +294,18 @@ final class FurnaceObjections {
     }
     boolean casting = side.alloy().casting();
     double celsius = age.temperature() - ZERO_CELSIUS;
-    double least = AgeingTime.least(casting, celsius);
-    if (age.time() < least - HAIR) {
-      return Stream.of(shortAge(age, side, least));
+    if (isShort(age, side)) {
+      return Stream.of(shortAge(age, side, AgeingTime.least(casting, celsius)));
     }
     return AgeingTime.most(casting, celsius).stream()
         .filter(most -> age.time() > most + HAIR)
         .mapToObj(most -> longAge(age, most));
+  }
+
+  /** Whether the trade ages such metal longer at that temperature. */
+  static boolean isShort(Age age, Side side) {
+    double celsius = age.temperature() - ZERO_CELSIUS;
+    return age.time() < AgeingTime.least(side.alloy().casting(), celsius) - HAIR;
   }
 
   /** Whether the ageing is one that the sheet must not pass on. */

@@ -48,14 +48,7 @@ public record Requirement(
       OptionalDouble hardness,
       Optional<Boolean> anodizedMatch,
       OptionalDouble serviceTemperature) {
-    this(
-        yield,
-        tensile,
-        hardness,
-        anodizedMatch,
-        serviceTemperature,
-        Optional.empty(),
-        Map.of());
+    this(yield, tensile, hardness, anodizedMatch, serviceTemperature, Optional.empty(), Map.of());
   }
 
   /** Whether a strength or a hardness is asked. */

@@ -54,6 +54,7 @@ final class RouteConstraints {
     all.add(strength());
     melting().ifPresent(all::add);
     check.mayCrack().map(remark -> of("cracking", remark)).ifPresent(all::add);
+    check.throat().map(remark -> of("fillet", remark)).ifPresent(all::add);
     check.service().map(remark -> of("service temperature", remark)).ifPresent(all::add);
     check.colour().map(remark -> of("colour after anodizing", remark)).ifPresent(all::add);
     furnaceSize().ifPresent(all::add);

@@ -73,6 +73,7 @@ public record RouteStudy(
     Optional<String> choice =
         routes.stream()
             .filter(route -> route.name().equals(written.label()) && route.allowed())
+            .filter(route -> route.joint().withheld().isEmpty())
             .map(RouteResult::name)
             .findFirst();
     return new RouteStudy(
@@ -80,7 +81,7 @@ public record RouteStudy(
         routes.stream().map(route -> Double.NaN).toList(),
         choice,
         met(routes, choice),
-        RouteWords.notWeighed(choice),
+        RouteWords.notWeighed(routes, choice),
         shelf);
   }
 

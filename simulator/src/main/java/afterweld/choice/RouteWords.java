@@ -92,7 +92,10 @@ final class RouteWords {
   }
 
   /** Why no route is weighed against another where no strength is asked. */
-  static List<String> notWeighed(Optional<String> choice) {
+  static List<String> notWeighed(List<RouteResult> routes, Optional<String> choice) {
+    if (routes.stream().noneMatch(route -> route.joint().withheld().isEmpty())) {
+      return notComputed(routes);
+    }
     return choice.isPresent()
         ? List.of(
             "No strength is asked, so there is nothing to weigh the routes by: the case stands as"
@@ -102,14 +105,19 @@ final class RouteWords {
                 + " not met.");
   }
 
+  private static List<String> notComputed(List<RouteResult> routes) {
+    JointStrength joint = routes.get(0).joint();
+    String why = joint.note();
+    return List.of(
+        "No route can be chosen: "
+            + (joint.withheld().isEmpty() ? why + "." : "the joint is " + why));
+  }
+
   /** Why no route is chosen where a strength is asked, and whether waiting longer helps. */
   static List<String> noChoice(List<RouteResult> routes, List<RouteStudy.Shelf> shelf) {
     JointStrength leftAlone = routes.get(RouteKind.LEAVE.ordinal()).joint();
     if (routes.stream().allMatch(route -> route.joint().middle().isEmpty())) {
-      String why = leftAlone.note();
-      return List.of(
-          "No route can be chosen: "
-              + (leftAlone.withheld().isEmpty() ? why + "." : "the joint is " + why));
+      return notComputed(routes);
     }
     List<String> said = new ArrayList<>();
     said.add(

@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.section.BaseTrial;
 import afterweld.section.BothUnits;
+import afterweld.section.CoolAgeing;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
@@ -99,10 +100,20 @@ final class SharedTreatment {
   }
 
   private static Optional<Loss> loss(List<FurnaceStep> steps, Side side) {
+    if (usualAndComputedSlow(steps, side)) {
+      return Optional.empty();
+    }
     boolean ages = steps.stream().anyMatch(Age.class::isInstance);
     return (ages ? StandardTreatment.full(side) : StandardTreatment.naturallyAged(side))
         .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own)))
         .filter(loss -> loss.share() < SUITED);
+  }
+
+  /** What the trade ages long enough, and the model too slowly, is not held against a schedule. */
+  private static boolean usualAndComputedSlow(List<FurnaceStep> steps, Side side) {
+    return HardeningAge.place(steps).stream()
+        .mapToObj(place -> (Age) steps.get(place))
+        .anyMatch(age -> CoolAgeing.isSlow(side, age) && !FurnaceObjections.isShort(age, side));
   }
 
   private static double yieldOf(Side side, List<FurnaceStep> steps) {

@@ -17,9 +17,10 @@ import java.util.stream.DoubleStream;
  * the force of {@link FilletWeld} over the section of the thinner part along its length. That force
  * is a characteristic one: a mean is taken as it over {@link FilletWeld#PREDICTED_SHARE}.
  *
- * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on each
- * side would, since a case does not say whether there is another. A fillet that is not stated is not
- * judged: open. Loaded along, the pull across says nothing of it, and nothing is added.
+ * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on
+ * each side of a plate would, since a case does not say whether there is another. A fillet that is
+ * not stated is not judged: open. Loaded along, the pull across says nothing of it, and nothing is
+ * added.
  */
 final class ThroatRule {
   private static final String HEAD = "Fillet";
@@ -64,7 +65,8 @@ final class ThroatRule {
     if (one >= asked) {
       return Optional.empty();
     }
-    boolean otherSide = profile.weldCase().joint() != Joint.SOCKET;
+    boolean otherSide =
+        profile.weldCase().joint() != Joint.SOCKET && profile.weldCase().ring().isEmpty();
     double most = (otherSide ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
     String both = otherSide ? ", one on each side " + BothUnits.stress(2 * one) : "";
     return Optional.of(

@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 
 /**
  * Where a weld without filler makes sense: a thin, well fitted butt or corner with square edges of
- * metal that does not crack as it freezes. A fillet has no throat without filler, a groove is not filled, and 6xxx
- * metal cracks (common practice; 3 mm or 1/8 in is the thickest that is usual). A bead on plate
- * joins nothing: nothing stands against it.
+ * metal that does not crack as it freezes. A fillet has no throat without filler, a groove is not
+ * filled, and 6xxx metal cracks (common practice; 3 mm or 1/8 in is the thickest that is usual). A
+ * bead on plate joins nothing: nothing stands against it.
  */
 final class WithoutFiller {
   private static final double THIN = 25.4e-3 / 8 + 1e-9;

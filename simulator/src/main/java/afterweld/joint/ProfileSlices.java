@@ -1,8 +1,8 @@
 package afterweld.joint;
 
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
 import afterweld.section.Station;
+import afterweld.section.WeldCase;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
@@ -55,7 +55,7 @@ public final class ProfileSlices {
                     new StrengthStation(
                         station.distance(),
                         metal(end.of(station, state)),
-                        side(profile, station).thickness(),
+                        thickness(profile.weldCase(), station.distance()),
                         (state == BEFORE ? Zone.BASE : station.zone()).label()))
             .toList();
     List<Station> all = profile.stations();
@@ -87,7 +87,10 @@ public final class ProfileSlices {
     return SliceMetal.of(strength.yield(), Math.max(strength.yield(), strength.tensile()));
   }
 
-  private static Side side(SectionProfile profile, Station station) {
-    return station.distance() <= 0 ? profile.weldCase().left() : profile.weldCase().right();
+  /** Halfway between the two at the centre, so that either side may be called the left one. */
+  private static double thickness(WeldCase weldCase, double distance) {
+    double left = weldCase.left().thickness();
+    double right = weldCase.right().thickness();
+    return distance == 0 ? (left + right) / 2 : distance < 0 ? left : right;
   }
 }

@@ -27,7 +27,8 @@ record SpecimenBend(double asked, EvenStretch least, EvenStretch sharpest, doubl
     double thickness = test.specimenThickness(plate);
     double arc = Math.PI / 2 * (test.formerDiameter(plate) + thickness);
     SliceLine specimen = line.cutTo(thickness).over(arc);
-    BendSettings bent = new BendSettings(Math.PI, arc, BendSettings.DEFAULT.width(), BendLoad.COUPLES);
+    BendSettings bent =
+        new BendSettings(Math.PI, arc, BendSettings.DEFAULT.width(), BendLoad.COUPLES);
     BendCoupon coupon = BendCoupon.of(bent);
     StripBend plunged = StripBend.whole(specimen, coupon);
     return new SpecimenBend(

@@ -110,8 +110,7 @@ public final class AgedOnly {
   }
 
   private enum Metal {
-    WELD(
-        StationRun::melted, "weld metal", "how weld metal answers to ageing is not verified"),
+    WELD(StationRun::melted, "weld metal", "how weld metal answers to ageing is not verified"),
     SOFTENED(
         run -> !run.melted() && run.zone() != Zone.BASE,
         "metal beside it that the weld annealed or overaged",

@@ -127,16 +127,15 @@ final class CaseWarnings {
   }
 
   /**
-   * Fabrication codes keep such metal under 120 °C (AWS D1.2, from memory); a naval guide keeps 5086
-   * and 5456 out of 65 to 200 °C (second-hand).
+   * Fabrication codes keep such metal under 120 °C (AWS D1.2, from memory); a naval guide keeps
+   * 5086 and 5456 out of 65 to 200 °C (second-hand).
    */
   private void aboutHotMagnesium() {
     Stream<Alloy> metals =
         Stream.concat(
             Stream.of(weldCase.left().alloy(), weldCase.right().alloy()),
             weldCase.filler().alloy().stream());
-    boolean rich =
-        metals.anyMatch(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM);
+    boolean rich = metals.anyMatch(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM);
     if (hot() && rich) {
       add(
           "hot-start-magnesium",
@@ -160,6 +159,7 @@ final class CaseWarnings {
           "Ageing without solution treatment: the depth of the soft dip is the least certain"
               + " number of the model.");
     }
+    CoolAgeing.warning(weldCase).ifPresent(warnings::add);
     boolean muchMagnesium =
         weldCase
             .filler()

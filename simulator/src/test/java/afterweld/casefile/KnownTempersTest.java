@@ -40,6 +40,15 @@ class KnownTempersTest {
     assertTrue(faults.get(0).contains("computed is A356-T6"), faults.get(0));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"T64", "T66", "T7"})
+  void extrusionsWithoutAModelAreKnownByName(String written) {
+    List<String> faults = lines(yaml(side("6063", written)));
+    assertEquals(1, faults.size(), faults.toString());
+    assertTrue(faults.get(0).contains("not computed for 6063-" + written + ", because"));
+    assertTrue(faults.get(0).contains("computed is 6063-T6"), faults.get(0));
+  }
+
   @Test
   void aQuenchAtTheEndIsFollowedByThirtyDays() {
     String text =

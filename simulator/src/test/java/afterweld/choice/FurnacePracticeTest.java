@@ -9,8 +9,17 @@ class FurnacePracticeTest {
   /** Rows of MIL-H-6088 as they are written, in inches: each goes up to its gauge (from memory). */
   @ParameterizedTest
   @CsvSource({
-    "0.016,20", "0.020,20", "0.032,25", "0.063,30", "0.090,35", "0.125,40", "0.250,50", "0.500,60",
-    "1.0,90", "1.5,120", "2.0,150"
+    "0.016,20",
+    "0.020,20",
+    "0.032,25",
+    "0.063,30",
+    "0.090,35",
+    "0.125,40",
+    "0.250,50",
+    "0.500,60",
+    "1.0,90",
+    "1.5,120",
+    "2.0,150"
   })
   void aGaugeInInchesSoaksByItsOwnRow(double inches, double minutes) {
     assertEquals(minutes, FurnacePractice.of("soak in air", inches * 0.0254).value());

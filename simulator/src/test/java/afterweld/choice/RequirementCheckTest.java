@@ -146,7 +146,14 @@ class RequirementCheckTest {
   void aHairShortIsShownAsShort() {
     Map<OutputQuantity, String> written = Map.of(OutputQuantity.HARDNESS, "80.02 HV");
     Requirement hair =
-        new Requirement(NONE, NONE, OptionalDouble.of(80.02), Optional.empty(), NONE, Optional.empty(), written);
+        new Requirement(
+            NONE,
+            NONE,
+            OptionalDouble.of(80.02),
+            Optional.empty(),
+            NONE,
+            Optional.empty(),
+            written);
     String reason = judge(flat(200), hair).reasons().get(0);
     assertTrue(reason.contains("80.02 HV asked, 80.00 HV predicted"), reason);
     String far = judge(flat(200), hardnessAt(210)).reasons().get(0);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.Objection.Severity;
 import afterweld.section.Cases;
+import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
@@ -78,10 +79,23 @@ class ScheduleCheckTest {
     assertObjected("Aged twice", plate, SOLUTION, WATER, HOLD, age(100, 240), AGE);
   }
 
+  /** AMS 2770, from memory: 6061 sheet comes to T6 in 18 h at 160 °C. */
+  @Test
+  void aCoolerAgeingOfTheTradeIsNotCalledShort() {
+    WeldCase sheet =
+        plate("6061", "T4", 6).then(List.of(SOLUTION, WATER, HOLD, age(160, 18 * 60))).weldCase();
+    assertEquals(List.of(), ScheduleCheck.of(sheet, Requirement.NONE));
+    assertTrue(
+        SectionSimulation.runThin(sheet).warnings().stream()
+            .anyMatch(warning -> warning.code().equals("cool-ageing")));
+  }
+
   @Test
   void theAgeingThatHardensIsTheOneAsHotAsTheTradeAges() {
-    assertEquals(4, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, age(100, 240), AGE)).getAsInt());
-    assertEquals(3, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, AGE, age(200, 20))).getAsInt());
+    assertEquals(
+        4, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, age(100, 240), AGE)).getAsInt());
+    assertEquals(
+        3, HardeningAge.place(List.of(SOLUTION, WATER, HOLD, AGE, age(200, 20))).getAsInt());
     assertEquals(3, HardeningAge.place(List.of(AGE, SOLUTION, WATER, AGE)).getAsInt());
     assertEquals(0, HardeningAge.place(List.of(age(190, 20))).getAsInt());
     assertTrue(HardeningAge.place(List.of(SOLUTION, WATER)).isEmpty());

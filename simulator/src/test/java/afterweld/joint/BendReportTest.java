@@ -200,8 +200,7 @@ class BendReportTest {
   void theGuidedBendDoesNotDependOnTheCaseSOwnStrip(double length) {
     BendReport usual = report(WELDED);
     BendReport other =
-        BendReport.of(
-            WELDED, new BendSettings(Math.PI / 2, length, 0.025, BendLoad.COUPLES));
+        BendReport.of(WELDED, new BendSettings(Math.PI / 2, length, 0.025, BendLoad.COUPLES));
     assertEquals(usual.outlooks(), other.outlooks());
     assertNotEquals(
         usual.states().get(1).couples().averagedKinkFactor(),

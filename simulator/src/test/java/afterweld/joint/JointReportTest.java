@@ -40,6 +40,21 @@ class JointReportTest {
         .orElseThrow();
   }
 
+  /** Two thicknesses meet at the centre: which of them is called the left one does not matter. */
+  @Test
+  void unequalPlatesPullAlikeFromEitherSide() {
+    Side thick = Cases.side("6061", "T6", 0.003);
+    Side thin = Cases.side("6061", "T6", 0.0022);
+    Cases one = Cases.butt("6061", "T6").withLeft(thick).withRight(thin);
+    Cases other = Cases.butt("6061", "T6").withLeft(thin).withRight(thick);
+    JointStrength here = JointReport.finished(one.run(), 0.05);
+    JointStrength there = JointReport.finished(other.run(), 0.05);
+    double proof = here.proof().orElseThrow();
+    assertEquals(proof, there.proof().orElseThrow(), 1e-3 * proof);
+    double tensile = here.tensile().orElseThrow();
+    assertEquals(tensile, there.tensile().orElseThrow(), 1e-3 * tensile);
+  }
+
   /** Metal softened from end to end is not its own measure: efficiency is of the base before. */
   @Test
   void aNarrowLegIsHeldAgainstItsBaseBeforeWelding() {
