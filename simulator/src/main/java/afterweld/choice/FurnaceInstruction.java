@@ -228,7 +228,7 @@ final class FurnaceInstruction {
         + delay(quench)
         + (FurnaceObjections.bath(quench)
             ? "."
-            : " as ordered; no table of quench delay holds for air, where the cooling rate decides.");
+            : "; no table of quench delay holds for air, where the cooling rate decides.");
   }
 
   private String delay(Quench quench) {

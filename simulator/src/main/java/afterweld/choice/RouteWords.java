@@ -106,7 +106,7 @@ final class RouteWords {
   }
 
   private static List<String> notComputed(List<RouteResult> routes) {
-    JointStrength joint = routes.get(0).joint();
+    JointStrength joint = routes.get(RouteKind.LEAVE.ordinal()).joint();
     String why = joint.note();
     return List.of(
         "No route can be chosen: "
@@ -115,7 +115,6 @@ final class RouteWords {
 
   /** Why no route is chosen where a strength is asked, and whether waiting longer helps. */
   static List<String> noChoice(List<RouteResult> routes, List<RouteStudy.Shelf> shelf) {
-    JointStrength leftAlone = routes.get(RouteKind.LEAVE.ordinal()).joint();
     if (routes.stream().allMatch(route -> route.joint().middle().isEmpty())) {
       return notComputed(routes);
     }
