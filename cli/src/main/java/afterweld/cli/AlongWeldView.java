@@ -30,7 +30,6 @@ final class AlongWeldView {
 
   private final AlongWeld along;
   private final SectionProfile section;
-  private final Softening softening;
 
   /**
    * A view.
@@ -40,7 +39,6 @@ final class AlongWeldView {
   AlongWeldView(AlongWeld along, SectionProfile section) {
     this.along = along;
     this.section = section;
-    this.softening = section.softening();
   }
 
   /** A row for each place, and what another fall of the current would change. */
@@ -156,6 +154,7 @@ final class AlongWeldView {
 
   /** Distance between the outer edges of what got hot enough to lose strength, m. */
   private double softened(AtPlace at) {
+    Softening softening = at.profile().orElse(section).softening();
     return reach(at.left(), softening.left(), softening.right())
         + reach(at.right(), softening.right(), softening.left());
   }

@@ -62,6 +62,19 @@ class AlongWeldViewTest {
     assertFalse(weakest.contains("is weaker"), weakest);
   }
 
+  /** The weld is one, wherever its section is taken: so is what it softens at each place. */
+  @Test
+  void theRowsDoNotDependOnTheSection() {
+    String end = SEAM.replace("length: 60 mm", "length: 60 mm, position: end");
+    List<Map<String, Object>> here = view.json();
+    List<Map<String, Object>> there = view(end).json();
+    for (int i = 0; i < 3; i++) {
+      assertEquals(number(here.get(i), "softened_mm"), number(there.get(i), "softened_mm"), 0.15);
+      assertEquals(
+          number(here.get(i), "lowest_yield_MPa"), number(there.get(i), "lowest_yield_MPa"), 0.5);
+    }
+  }
+
   @Test
   void aRowForEachPlaceAndASentenceOnTheCurrent() {
     String table = view.table(UnitSystem.METRIC);

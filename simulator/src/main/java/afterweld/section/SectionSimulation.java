@@ -153,7 +153,13 @@ public final class SectionSimulation {
         Stream.concat(Stream.of(runs), others.stream())
             .map(one -> claimed(one, List.of()))
             .toList();
-    Softening softening = Softening.of(runs);
+    Softening softening =
+        Softening.of(
+            runs,
+            distance ->
+                distance <= 0
+                    ? left.at(distance)
+                    : symmetric ? left.at(-distance).mirrored() : right.at(distance));
     return new SectionProfile(
         weldCase,
         soundness(left, right, stations),

@@ -3,6 +3,7 @@ package afterweld.section;
 import afterweld.strength.Strength;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 
 /**
@@ -36,6 +37,8 @@ public record Softening(OfSide left, OfSide right) {
     }
   }
 
+  private static final int HALVINGS = 6;
+
   /** Both sides from one peak temperature, K. */
   public static Softening both(double from) {
     return new Softening(new OfSide(from, false), new OfSide(from, false));
@@ -46,12 +49,19 @@ public record Softening(OfSide left, OfSide right) {
     return left.any() || right.any();
   }
 
-  static Softening of(List<StationRun> runs) {
+  /**
+   * Where softening begins: between two stations it is looked for, so that few stations and many
+   * tell the same.
+   *
+   * @param at the station at a distance, m
+   */
+  static Softening of(List<StationRun> runs, DoubleFunction<StationRun> at) {
     return new Softening(
-        side(runs, run -> run.distance() <= 0), side(runs, run -> run.distance() >= 0));
+        side(runs, run -> run.distance() <= 0, at), side(runs, run -> run.distance() >= 0, at));
   }
 
-  private static OfSide side(List<StationRun> runs, Predicate<StationRun> here) {
+  private static OfSide side(
+      List<StationRun> runs, Predicate<StationRun> here, DoubleFunction<StationRun> at) {
     List<StationRun> outwards =
         runs.stream()
             .filter(here)
@@ -68,10 +78,18 @@ public record Softening(OfSide left, OfSide right) {
     StationRun softened = outwards.get(last);
     return last == outwards.size() - 1
         ? new OfSide(softened.heat().peakTemperature(), true)
-        : new OfSide(between(softened, outwards.get(last + 1)), false);
+        : new OfSide(between(softened, outwards.get(last + 1), at), false);
   }
 
-  private static double between(StationRun softened, StationRun sound) {
+  private static double between(StationRun inner, StationRun outer, DoubleFunction<StationRun> at) {
+    StationRun softened = inner;
+    StationRun sound = outer;
+    for (int i = 0; i < HALVINGS; i++) {
+      StationRun middle = at.apply((softened.distance() + sound.distance()) / 2);
+      boolean softer = ZoneRule.softer(middle.strengths());
+      softened = softer ? middle : softened;
+      sound = softer ? sound : middle;
+    }
     double inside = loss(softened.strengths());
     double outside = loss(sound.strengths());
     double hot = softened.heat().peakTemperature();

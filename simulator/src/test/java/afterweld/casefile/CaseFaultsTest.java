@@ -143,7 +143,7 @@ class CaseFaultsTest {
         "\"6061\" | alloy: ^6062   | alloy: found '6062'; expected one of 6061, 6063, 3003, 5083, A356; did you mean '6061'?",
         "\"6061\" | alloy: ^4643   | alloy: found '4643', which is a filler; expected one of 6061, 6063, 3003, 5083, A356",
         "\"6061\" | alloy: ^[1]    | alloy: found a list; expected one of 6061, 6063, 3003, 5083, A356",
-        "T6       | temper: ^T7    | temper: found 'T7'; expected a temper of 6061: O, T4, T6; did you mean 'T4'?",
+        "T6       | temper: ^T9    | temper: found 'T9'; expected a temper of 6061: O, T4, T6; did you mean 'T4'?",
         "T6       | temper: ^H14   | temper: found 'H14'; expected a temper of 6061: O, T4, T6",
         "\"4643\" | alloy: ^4634   | alloy: found '4634'; expected one of 4043, 4643, 4145, 5356, 5183; did you mean '4643'?",
         "GTAW-AC  | ^GTAW-DC       | process: found 'GTAW-DC'; expected one of GTAW-AC, GTAW-DCEN, GMAW, GMAW-pulsed; did you mean 'GTAW-AC'?",
