@@ -60,7 +60,7 @@ final class SpreadJson {
     root.put("runs", count(study.runs()));
     root.put("seed", study.seed());
     root.put("left_out", count(study.leftOut()));
-    root.put("not_sound", count(study.unsound()));
+    root.put("not_sound", count(study.unsound().size()));
     root.put("plain_random_joints_for_95_of_95", count(OrderRanks.runsFor(0.95, 0.95)));
     root.put("inputs", study.inputs().stream().map(SpreadJson::input).toList());
     root.put("model_error", modelError(study.modelError()));

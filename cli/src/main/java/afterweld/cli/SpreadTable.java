@@ -13,6 +13,7 @@ import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.View;
 import afterweld.study.UncertainInput;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -63,11 +64,14 @@ final class SpreadTable {
   }
 
   private String unsound() {
-    return study.unsound() == 0
+    List<String> unsound = study.unsound();
+    return unsound.isEmpty()
         ? ""
         : " "
-            + study.unsound()
-            + " of them are no sound joint: they count as not met, and no strength below is theirs.";
+            + unsound.size()
+            + " of them are no sound joint: they count as not met, and no strength below is theirs."
+            + " The first of these is "
+            + unsound.get(0);
   }
 
   /** What every other command says of the case as written. */

@@ -58,6 +58,9 @@ class OddWritingTest {
     for (int i = 0; i < KILLS; i++) {
       Process process =
           java("WritingOverAndOver", folder.toString(), caseFile.toString(), "" + (generation + 1));
+      while (!Files.exists(folder) && process.isAlive()) {
+        Thread.sleep(10);
+      }
       Thread.sleep(FULL ? 100 + random.nextInt(400) : 250 + random.nextInt(150));
       process.destroyForcibly().waitFor();
       generation = generationAfterRecovery(generation);

@@ -21,6 +21,7 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
   /** What happens to a weld afterwards. */
   public enum Heat {
     WELDED("left as welded"),
+    SOFT("not hardened afterwards"),
     AGED("aged only"),
     FULL("solution treated, quenched and aged");
 
@@ -42,7 +43,7 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
    */
   static FillerPurpose of(WeldCase weldCase, Requirement requirement) {
     return of(
-        CoatingBake.isAsShort(weldCase) ? Heat.WELDED : heat(weldCase.afterWeld()), requirement);
+        CoatingBake.isAsShort(weldCase) ? Heat.SOFT : heat(weldCase.afterWeld()), requirement);
   }
 
   /** What a full treatment with its requirement asks of a filler. */
@@ -61,7 +62,8 @@ public record FillerPurpose(Heat heat, boolean colour, boolean warm) {
     if (steps.stream().anyMatch(SolutionTreat.class::isInstance)) {
       return Heat.FULL;
     }
-    return AgedOnly.is(steps) ? Heat.AGED : Heat.WELDED;
+    Heat cold = steps.isEmpty() ? Heat.WELDED : Heat.SOFT;
+    return AgedOnly.is(steps) ? Heat.AGED : cold;
   }
 
   /** The purpose as a sentence names it. */

@@ -95,7 +95,9 @@ final class FurnaceObjections {
             objected(
                 "An anneal at "
                     + BothUnits.temperature(anneal.temperature())
-                    + " is too cold: "
+                    + (order.hardens()
+                        ? " is too cold: "
+                        : " is cold: it takes of the cold work's strength, how much is not sure; ")
                     + usual))
         : Optional.empty();
   }

@@ -133,14 +133,14 @@ public record RouteStudy(
     List<RouteTrial.Tried> choosable = tried.stream().filter(RouteTrial.Tried::choosable).toList();
     return Stream.<Predicate<RouteTrial.Tried>>of(
             one -> settings.target().isPresent() && meets(one),
-            one -> meets(one) || one.check().strengthVerdict() == Verdict.LIKELY,
+            one -> meets(one) || one.check().orElseThrow().strengthVerdict() == Verdict.LIKELY,
             one -> true)
         .map(tier -> choosable.stream().filter(tier).toList())
         .filter(tier -> !tier.isEmpty())
         .findFirst()
         .orElse(List.of())
         .stream()
-        .map(one -> new RouteRanking.Entry(one.route(), one.check()::margin))
+        .map(one -> new RouteRanking.Entry(one.route(), one.check().orElseThrow()::margin))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
+import afterweld.joint.JointStrength.Bead;
 import afterweld.material.Temper;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
@@ -14,15 +15,18 @@ import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Simulates one route after another with the heat of the case as written. */
 final class RouteTrial {
   private static final double DAY = 86400;
   private static final double HOUR = 3600;
+  private static final int AS_WELDED = 1;
 
   private final WeldCase delivered;
   private final JointSettings jointSettings;
@@ -46,9 +50,10 @@ final class RouteTrial {
   /**
    * A route that was simulated.
    *
+   * @param check its joint against what is asked; empty where its heat makes no weld
    * @param choosable whether it may be the choice
    */
-  record Tried(RouteResult route, RequirementCheck check, boolean choosable) {
+  record Tried(RouteResult route, Optional<RequirementCheck> check, boolean choosable) {
     Tried beside(RouteResult leftAlone) {
       return new Tried(route.and(RouteWords.weakerThan(leftAlone, route)), check, choosable);
     }
@@ -62,7 +67,7 @@ final class RouteTrial {
     return new RouteStudy.Shelf(
         days,
         tried.route().joint(),
-        longer && tried.choosable() && tried.check().margin(0) >= 0
+        longer && tried.choosable() && tried.check().orElseThrow().margin(0) >= 0
             ? Optional.of(tried.route().judgement())
             : Optional.empty());
   }
@@ -82,7 +87,37 @@ final class RouteTrial {
     }
     List<FurnaceStep> steps = treatment.get();
     double rest = restBefore(steps);
-    return Optional.of(simulated(kind, routeCase(left.get(), right.get(), steps, rest)));
+    WeldCase route = routeCase(left.get(), right.get(), steps, rest);
+    try {
+      return Optional.of(simulated(kind, route));
+    } catch (HeatInputException fault) {
+      if (asDelivered) {
+        throw fault;
+      }
+      return Optional.of(unmade(kind, route, fault));
+    }
+  }
+
+  /** A route whose parts, in another temper, lead the heat of the case away otherwise. */
+  private Tried unmade(RouteKind kind, WeldCase weldCase, HeatInputException fault) {
+    String why = "In this temper the heat of the case makes no weld: " + fault.getMessage() + ".";
+    RouteResult route =
+        new RouteResult(
+            kind.label(),
+            RouteWords.steps(weldCase),
+            weldCase.naturalAge(),
+            weldCase.afterWeld(),
+            JointStrength.withheld(AS_WELDED, Bead.FLUSH, jointSettings.gauge(), why),
+            Double.NaN,
+            new Judgement(Verdict.NOT_MET, OptionalDouble.empty(), List.of(why)),
+            List.of(),
+            List.of(
+                new RouteConstraint(RouteConstraint.STRENGTH, RouteConstraint.State.NOT_MET, why)),
+            kind.steps(delivered),
+            furnaceHours(weldCase.afterWeld()),
+            1,
+            List.of());
+    return new Tried(route, Optional.empty(), false);
   }
 
   /**
@@ -140,7 +175,7 @@ final class RouteTrial {
             furnaceHours(weldCase.afterWeld()),
             solutions(weldCase.afterWeld()) ? 0.5 : 1,
             RouteWords.reasons(profile));
-    return new Tried(route, check, profile.soundness().sound() && route.allowed());
+    return new Tried(route, Optional.of(check), profile.soundness().sound() && route.allowed());
   }
 
   private static double lowestHardness(SectionProfile profile) {

@@ -69,7 +69,7 @@ final class SharedTreatment {
     return !weldCase.left().alloy().equals(weldCase.right().alloy());
   }
 
-  private record Loss(Side side, double kept, double own) {
+  private record Loss(Side side, double kept, double own, String aged) {
     double share() {
       return kept / own;
     }
@@ -83,13 +83,17 @@ final class SharedTreatment {
               + BothUnits.stress(kept)
               + " yield in place of "
               + BothUnits.stress(own)
-              + " by its own schedule."
+              + " by its own schedule"
+              + aged
+              + "."
           : name
               + " comes to "
               + BothUnits.stress(kept)
               + " yield by this schedule, to "
               + BothUnits.stress(own)
-              + " by its standard one.";
+              + " by its standard one"
+              + aged
+              + ".";
     }
   }
 
@@ -105,8 +109,22 @@ final class SharedTreatment {
     }
     boolean ages = steps.stream().anyMatch(Age.class::isInstance);
     return (ages ? StandardTreatment.full(side) : StandardTreatment.naturallyAged(side))
-        .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own)))
+        .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own), aged(own)))
         .filter(loss -> loss.share() < SUITED);
+  }
+
+  private static String aged(List<FurnaceStep> own) {
+    return HardeningAge.place(own).stream()
+        .mapToObj(place -> (Age) own.get(place))
+        .map(
+            age ->
+                " (aged "
+                    + FurnaceWords.time(age.time())
+                    + " at "
+                    + BothUnits.temperature(age.temperature())
+                    + ")")
+        .findFirst()
+        .orElse("");
   }
 
   /** What the trade ages long enough, and the model too slowly, is not held against a schedule. */

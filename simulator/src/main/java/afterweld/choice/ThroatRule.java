@@ -19,14 +19,16 @@ import java.util.stream.DoubleStream;
  *
  * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on
  * each side of a plate would, since a case does not say whether there is another. A fillet that is
- * not stated is not judged: open. Loaded along, the pull across says nothing of it, and nothing is
- * added.
+ * not stated is not judged: open. Neither is one loaded along: the pull across says nothing of it.
  */
 final class ThroatRule {
   private static final String HEAD = "Fillet";
   private static final String NOT_STATED =
       "these strengths are those of the metal beside it, pulled in line; state its leg, length and"
           + " load as 'fillet' to have its throat judged.";
+  private static final String ALONG =
+      "loaded along the weld: hold your load against what its throat carries; these strengths, pulled"
+          + " across, do not tell.";
   private static final String NOT_KNOWN =
       "no load on its throat is computed, and these strengths are those of the metal beside it,"
           + " pulled in line.";
@@ -47,7 +49,7 @@ final class ThroatRule {
     }
     Fillet fillet = requirement.fillet().get();
     return fillet.load() == FilletLoad.ALONG
-        ? Optional.empty()
+        ? Optional.of(open(ALONG))
         : JointChecks.fillet(profile, fillet)
             .map(weld -> held(profile, fillet, weld, asked))
             .orElseGet(() -> Optional.of(open(NOT_KNOWN)));

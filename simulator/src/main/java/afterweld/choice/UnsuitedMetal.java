@@ -41,7 +41,8 @@ final class UnsuitedMetal {
     }
     if (order.bakes()) {
       String text =
-          side.alloy().name() + ": the bake costs it some of the strength of its cold work.";
+          side.alloy().name()
+              + ": the bake hardens nothing in it, and the hotter it is the more of its cold work it costs.";
       return annealed ? Optional.empty() : Optional.of(noted(text));
     }
     return MagnesiumRule.rich(side.composition())

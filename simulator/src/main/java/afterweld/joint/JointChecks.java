@@ -97,10 +97,11 @@ public record JointChecks(
     if (weldMetal.isEmpty() || zone.isEmpty()) {
       String missing =
           weldMetal.isEmpty()
-              ? "EN 1999-1-1 gives no strength of this weld metal on this base"
+              ? "no strength of this weld metal on this base is known here (EN 1999-1-1)"
               : "the strength of its softest metal is not computed";
       refused.add(
-          new Warning("fillet-not-checked", "Fillet: no load is computed, as " + missing + "."));
+          new Warning(
+              "fillet-not-checked", "Fillet as welded: no load is computed, as " + missing + "."));
       return Optional.empty();
     }
     return Optional.of(

@@ -55,12 +55,13 @@ public final class ProfileSlices {
                     new StrengthStation(
                         station.distance(),
                         metal(end.of(station, state)),
-                        thickness(profile.weldCase(), station.distance()),
-                        (state == BEFORE ? Zone.BASE : station.zone()).label()))
+                        thickness(profile.weldCase(), station, state),
+                        station.zone().label()))
             .toList();
     List<Station> all = profile.stations();
+    SliceLine line = SliceLine.through(stations);
     return Optional.of(
-        SliceLine.through(stations)
+        (state == BEFORE ? line.all(Zone.BASE.label()) : line)
             .against(
                 metal(end.of(all.get(0), BEFORE)), metal(end.of(all.get(all.size() - 1), BEFORE))));
   }
@@ -87,10 +88,18 @@ public final class ProfileSlices {
     return SliceMetal.of(strength.yield(), Math.max(strength.yield(), strength.tensile()));
   }
 
-  /** Halfway between the two at the centre, so that either side may be called the left one. */
-  private static double thickness(WeldCase weldCase, double distance) {
+  /**
+   * That of the side; weld metal is as thick as the thinner of the two (the throat of a groove
+   * weld, AWS D1.2, from memory). Where nothing is welded yet, halfway between the two at the
+   * centre.
+   */
+  private static double thickness(WeldCase weldCase, Station station, int state) {
     double left = weldCase.left().thickness();
     double right = weldCase.right().thickness();
+    if (state != BEFORE && station.zone() == Zone.FUSION) {
+      return Math.min(left, right);
+    }
+    double distance = station.distance();
     return distance == 0 ? (left + right) / 2 : distance < 0 ? left : right;
   }
 }

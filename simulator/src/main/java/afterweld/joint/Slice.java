@@ -56,6 +56,10 @@ public record Slice(
     return new Slice(from, to, thickness, zone, other, lostArea);
   }
 
+  Slice inZone(String name) {
+    return new Slice(from, to, thickness, name, metal, lostArea);
+  }
+
   Slice cutTo(double most) {
     return new Slice(from, to, Math.min(thickness, most), zone, metal, lostArea);
   }

@@ -153,6 +153,11 @@ public record SliceLine(List<Slice> slices, SliceMetal leftBase, SliceMetal righ
         slices.stream().map(s -> s.zone().equals(fusionZone) ? s.thicker(height) : s).toList());
   }
 
+  /** The same line under one name: what was not welded yet has no zones. */
+  SliceLine all(String zone) {
+    return with(slices.stream().map(slice -> slice.inZone(zone)).toList());
+  }
+
   /** The line of a specimen that is cut down to a thickness, m; no slice gets thicker. */
   SliceLine cutTo(double most) {
     return with(slices.stream().map(slice -> slice.cutTo(most)).toList());

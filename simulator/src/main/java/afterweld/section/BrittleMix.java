@@ -7,23 +7,31 @@ import afterweld.material.Element;
  * is to be claimed of such weld metal. From more than 3 wt% Si in one of the metals and more than
  * 2.5 wt% Mg in another on (common practice of filler guides, which forbid 4xxx fillers on 5083 and
  * its kin and 5xxx fillers on silicon castings; 5052, with 2.5 %, is the border that they accept).
+ * Beside a silicon casting from more than 3 wt% Mg on: filler charts give 4043 for 5454 to A356
+ * (AWS A5.10, from memory).
  */
 public final class BrittleMix {
   private static final double MUCH_SILICON = 3.0;
   private static final double MUCH_MAGNESIUM = 2.5;
+  private static final double MUCH_BESIDE_A_CASTING = 3.0;
 
   private BrittleMix() {}
 
   /** Whether it forms. */
   public static boolean forms(PoolMetals metals) {
-    return metals.anyHolds(Element.SI, MUCH_SILICON) && metals.anyHolds(Element.MG, MUCH_MAGNESIUM);
+    return metals.anyHolds(Element.SI, MUCH_SILICON)
+        && metals.anyHolds(Element.MG, muchMagnesium(metals));
+  }
+
+  private static double muchMagnesium(PoolMetals metals) {
+    return metals.baseHolds(Element.SI, MUCH_SILICON) ? MUCH_BESIDE_A_CASTING : MUCH_MAGNESIUM;
   }
 
   /** Why such weld metal is ruled out: which metals meet. */
   public static String reason(PoolMetals metals) {
     String meeting =
         basesMeet(metals)
-            ? "A base with more than 3 % Si and one with more than 2.5 % Mg"
+            ? "A base with more than 3 % Si and one with more than 3 % Mg"
             : metals.fillerHolds(Element.SI, MUCH_SILICON)
                 ? "Silicon filler on a base with more than 2.5 % Mg"
                 : "Magnesium filler on a base with more than 3 % Si";
@@ -33,7 +41,8 @@ public final class BrittleMix {
   /** What to take in its place. */
   static String remedy(PoolMetals metals) {
     if (basesMeet(metals)) {
-      return "No filler suits this pair: change one of the two metals, or join them without melting.";
+      return "Filler charts differ on such a pair, and nothing is claimed of it here: change one of the two"
+          + " metals, join them without melting, or prove the joint on coupons.";
     }
     return metals.fillerHolds(Element.SI, MUCH_SILICON)
         ? "Take a magnesium filler (5xxx): 'afterweld fillers' names those that suit what is asked."
@@ -42,6 +51,6 @@ public final class BrittleMix {
 
   private static boolean basesMeet(PoolMetals metals) {
     return metals.baseHolds(Element.SI, MUCH_SILICON)
-        && metals.baseHolds(Element.MG, MUCH_MAGNESIUM);
+        && metals.baseHolds(Element.MG, MUCH_BESIDE_A_CASTING);
   }
 }

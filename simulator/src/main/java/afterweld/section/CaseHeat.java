@@ -215,6 +215,37 @@ final class CaseHeat {
     return new CaseHeat(weldCase, other, loss, choice, heats, weld, place);
   }
 
+  /**
+   * A bead that reaches the root half way and not where it begins, on metal that is still cold. Its
+   * depth is known by rule alone, so it is told and not ruled out.
+   */
+  private Optional<Warning> coldStart() {
+    boolean told =
+        shell.isEmpty()
+            || !weldCase.course().ends()
+            || heats.size() > 1
+            || heats.get(0).pass().penetration().isPresent()
+            || weldCase.joint() == Joint.BEAD
+            || weldCase.preparation() == Preparation.FILLET;
+    double start = told ? 0 : beadWidth(Place.START);
+    if (start < MeltDown.NO_BEAD) {
+      return Optional.empty();
+    }
+    Groove groove = Groove.of(weldCase);
+    boolean missing =
+        RootFusion.of(groove, heats).through() && !RootFusion.of(groove, start / 2).through();
+    return missing
+        ? Optional.of(
+            new Warning(
+                "cold-start",
+                "The start is cold: the bead is "
+                    + BothUnits.length(start)
+                    + " wide there, and by the rule of its depth it does not reach the root. Hold"
+                    + " the arc there until the pool has formed, preheat, or run on over the start,"
+                    + " and look at the root."))
+        : Optional.empty();
+  }
+
   /** What the reader of this heat must know. */
   List<Warning> warnings() {
     List<Warning> warnings = new CourseWarnings(weldCase, choice, peaks(), heats).all();
@@ -225,6 +256,7 @@ final class CaseHeat {
               "The thicknesses differ and no pass states its penetration: the bands span heat that"
                   + " enters through the full depth and heat that enters at the top."));
     }
+    coldStart().ifPresent(warnings::add);
     HeatInput input = HeatInput.into(legs, loss);
     heats.stream()
         .flatMap(heat -> input.warnings(heat).stream())

@@ -32,8 +32,13 @@ final class PoolDepth {
     double deepest =
         heat.pass().penetration().isPresent()
             ? Math.min(thickness, heat.pass().penetration().getAsDouble())
-            : thickness * share(half / thickness);
+            : unstated(half, thickness);
     return deepest * Math.sqrt(1 - off * off);
+  }
+
+  /** Depth of a bead of which nothing but its half-width is known, m. */
+  static double unstated(double halfWidth, double thickness) {
+    return thickness * share(halfWidth / thickness);
   }
 
   private static double share(double halfWidth) {

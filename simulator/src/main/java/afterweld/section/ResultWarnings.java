@@ -34,6 +34,7 @@ final class ResultWarnings {
     aboutZones(runs, warnings);
     AgedOnly.warning(runs).ifPresent(warnings::add);
     warnings.add(ErrorBand.origin());
+    DeliveredMinimum.said(weldCase).forEach(warnings::add);
     aboutNaturallyAgedStart(weldCase, runs, warnings);
     aboutQuench(weldCase.left(), "left", weldCase, warnings);
     if (!weldCase.right().equals(weldCase.left())) {

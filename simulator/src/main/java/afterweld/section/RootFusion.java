@@ -29,6 +29,17 @@ record RootFusion(double needed, double reached, double thickness) {
     return new RootFusion(groove.rootFace(), Math.min(reached, groove.rootFace()), thickness);
   }
 
+  /**
+   * At a place where the one bead of a weld has another width.
+   *
+   * @param halfWidth there, m
+   */
+  static RootFusion of(Groove groove, double halfWidth) {
+    double reached = PoolDepth.unstated(halfWidth, groove.thickness());
+    return new RootFusion(
+        groove.rootFace(), Math.min(reached, groove.rootFace()), groove.thickness());
+  }
+
   /** What is left unfused, m. */
   double missing() {
     return needed - reached;

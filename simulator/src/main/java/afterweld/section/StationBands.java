@@ -4,15 +4,22 @@ import afterweld.section.Station.Place;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 
 /**
  * Turns runs of the same stations into stations with bands: the extremes of the runs at the ends of
- * default inputs, widened by the model's own error; middle and zone from the middle run.
+ * default inputs, widened by the model's own error; middle and zone from the middle run. Metal that
+ * is as it was delivered keeps the minimum of its temper ({@link DeliveredMinimum}).
  */
 final class StationBands {
+  private static final int BEFORE = 0;
+  private static final int AS_WELDED = 1;
+
   private final WeldCase weldCase;
   private final int[] shownStates;
+  private final Optional<DeliveredMinimum> left;
+  private final Optional<DeliveredMinimum> right;
 
   /**
    * Bands of a case.
@@ -22,6 +29,8 @@ final class StationBands {
   StationBands(WeldCase weldCase, int[] shownStates) {
     this.weldCase = weldCase;
     this.shownStates = shownStates.clone();
+    this.left = DeliveredMinimum.of(weldCase.left());
+    this.right = DeliveredMinimum.of(weldCase.right());
   }
 
   /**
@@ -67,13 +76,21 @@ final class StationBands {
     return new Estimate(
         runs.get(0).strengths().get(state),
         runs.stream()
-            .map(run -> band(run, state).low(run.strengths().get(state)))
+            .map(run -> low(run, state))
             .reduce((a, b) -> each(Math::min, a, b))
             .orElseThrow(),
         runs.stream()
             .map(run -> band(run, state).high(run.strengths().get(state)))
             .reduce((a, b) -> each(Math::max, a, b))
             .orElseThrow());
+  }
+
+  private Strength low(StationRun run, int state) {
+    Strength strength = run.strengths().get(state);
+    Strength low = band(run, state).low(strength);
+    boolean delivered = state == BEFORE || (state == AS_WELDED && run.zone() == Zone.BASE);
+    Optional<DeliveredMinimum> least = run.distance() <= 0 ? left : right;
+    return delivered ? least.map(one -> one.under(low, strength)).orElse(low) : low;
   }
 
   private static Strength each(DoubleBinaryOperator choice, Strength a, Strength b) {

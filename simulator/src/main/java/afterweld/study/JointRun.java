@@ -27,7 +27,8 @@ import java.util.Optional;
  * @param failsIn weakest zone; empty if not predicted
  * @param undecided whether the next zone is within 2 %
  * @param met whether all that is asked is met
- * @param sound whether it is a joint at all; one that is not meets nothing and has no strength
+ * @param lacks why it is no joint; empty if it is one. One that is not meets nothing and has no
+ *     strength
  * @param strengthsMet whether all of the strength and hardness asked is met
  * @param beyondStrength what keeps it from being met whatever its strength
  */
@@ -39,13 +40,18 @@ record JointRun(
     String failsIn,
     boolean undecided,
     boolean met,
-    boolean sound,
+    String lacks,
     boolean strengthsMet,
     List<String> beyondStrength) {
 
   /** Copies the list. */
   JointRun {
     beyondStrength = List.copyOf(beyondStrength);
+  }
+
+  /** Whether it is a joint at all. */
+  boolean sound() {
+    return lacks.isEmpty();
   }
 
   /**
@@ -66,7 +72,7 @@ record JointRun(
         pulled.map(pull -> pull.failure().zone()).orElse(""),
         pulled.filter(pull -> pull.failure().undecided()).isPresent(),
         check.judgement(UnitSystem.METRIC).verdict() == Verdict.MET,
-        profile.soundness().sound(),
+        profile.soundness().note(),
         check.meetsStrengths(),
         check.beyondStrength());
   }

@@ -220,7 +220,11 @@ public final class SpreadRunner {
     if (kept.length == 0) {
       throw new HeatInputException("bead_width", "no draw of the spread makes a weld");
     }
-    int unsound = (int) IntStream.of(kept).filter(run -> !process[run].sound()).count();
+    List<String> unsound =
+        IntStream.of(kept)
+            .filter(run -> !process[run].sound())
+            .mapToObj(run -> process[run].lacks())
+            .toList();
     View total = view(kept, this.total, true);
     return new SpreadStudy(
         section,

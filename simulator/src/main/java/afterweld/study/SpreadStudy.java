@@ -22,8 +22,8 @@ import java.util.Optional;
  * @param runs joints simulated
  * @param seed of the draws
  * @param leftOut draws that make no weld (a width the arc cannot melt, say), left out of the rest
- * @param unsound runs whose weld is no sound joint: they count as not met, and none of the figures
- *     but those on meeting the requirement is of them
+ * @param unsound why each of the runs whose weld is no sound joint is none: they count as not met,
+ *     and none of the figures but those on meeting the requirement is of them
  * @param inputs what was spread, and how
  * @param modelError what stands for the model's own error
  * @param process with exact models: only the inputs spread
@@ -39,7 +39,7 @@ public record SpreadStudy(
     int runs,
     long seed,
     int leftOut,
-    int unsound,
+    List<String> unsound,
     List<UncertainInput> inputs,
     ModelError modelError,
     View process,
@@ -55,6 +55,7 @@ public record SpreadStudy(
 
   /** Copies the lists. */
   public SpreadStudy {
+    unsound = List.copyOf(unsound);
     inputs = List.copyOf(inputs);
     stations = List.copyOf(stations);
   }

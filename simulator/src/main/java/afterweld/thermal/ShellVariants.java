@@ -63,10 +63,15 @@ public final class ShellVariants {
     return exponents;
   }
 
-  /** A narrow bead must not fall between the lines of the net. */
-  private static double coarseness(List<PassHeat> heats) {
+  /** A narrow bead, such as that of a cold start, must not fall between the lines of the net. */
+  private double coarseness() {
     double narrowest =
-        heats.stream().mapToDouble(heat -> 2 * heat.fusionHalfWidth()).min().orElseThrow();
+        Math.min(
+            known.beadWidth(WeldCourse.Place.START),
+            known.heats().stream()
+                .mapToDouble(heat -> 2 * heat.fusionHalfWidth())
+                .min()
+                .orElseThrow());
     return Math.max(1, Math.min(COARSEST, narrowest / BEAD_OF_THE_USUAL_NET));
   }
 
@@ -77,7 +82,7 @@ public final class ShellVariants {
    * @throws HeatInputException if a pass cannot be
    */
   public ShellWeld weld(List<Pass> passes) {
-    return solver.withCoarseness(coarseness(known.heats())).weld(heats(passes), known);
+    return solver.withCoarseness(coarseness()).weld(heats(passes), known);
   }
 
   private List<PassHeat> heats(List<Pass> passes) {

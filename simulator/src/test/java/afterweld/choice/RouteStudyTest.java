@@ -15,6 +15,7 @@ import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.section.WrittenWelds;
 import afterweld.thermal.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,20 @@ class RouteStudyTest {
         .filter(route -> route.name().equals(kind.label()))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Annealed metal leads heat away better: what just melts a bead on T6 does not on O. */
+  @Test
+  void aRouteWhoseHeatMakesNoWeldIsToldAndNotChosen() {
+    String sides =
+        "left: {alloy: \"6063\", temper: T6, thickness: 3 mm}\n"
+            + "right: {alloy: \"6063\", temper: T6, thickness: 2 mm}\njoint: tee\n";
+    String pass = "process: GTAW-AC, current: 105 A, voltage: 14 V, travel_speed: 2.5 mm/s";
+    RouteStudy study = study(WrittenWelds.of(sides, pass, 1), tensile(80));
+    RouteResult annealed = route(study, RouteKind.ANNEALED_FULL);
+    assertTrue(annealed.joint().note().contains("would not melt a bead"), annealed.joint().note());
+    assertFalse(annealed.allowed());
+    assertTrue(route(study, RouteKind.LEAVE).joint().tensile().isPresent());
   }
 
   @Test

@@ -135,7 +135,7 @@ class ScheduleCheckTest {
   void metalIsNotAnnealedInACoolFurnace() {
     Anneal cool = new Anneal(232 + 273.15, 3600, OptionalDouble.of(0.008));
     assertObjected("too cold", plate("6061", "T6", 6), cool);
-    assertObjected("too cold", plate("3003", "H14", 3), cool);
+    assertObjected("is cold", plate("3003", "H14", 3), cool);
     assertEquals(
         List.of(),
         objected(plate("3003", "H14", 3), new Anneal(345 + 273.15, 3600, OptionalDouble.of(0.02))));

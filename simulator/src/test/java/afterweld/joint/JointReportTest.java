@@ -12,6 +12,7 @@ import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Warning;
+import afterweld.section.Zone;
 import afterweld.strength.ModelError;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Ramp;
@@ -53,6 +54,32 @@ class JointReportTest {
     assertEquals(proof, there.proof().orElseThrow(), 1e-3 * proof);
     double tensile = here.tensile().orElseThrow();
     assertEquals(tensile, there.tensile().orElseThrow(), 1e-3 * tensile);
+  }
+
+  /**
+   * The throat of a groove weld is the thinner part's thickness (AWS D1.2, from memory): weld metal
+   * weaker than the plates carries no more for a thicker part on its other side.
+   */
+  @Test
+  void aThickerPartOnOneSideDoesNotStrengthenTheWeldMetal() {
+    Cases weak =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("4043", 0.2))
+            .then(Cases.fullTreatment("6061"));
+    Side thin = Cases.side("6061", "T6", 0.003);
+    JointStrength equal = JointReport.finished(weak.run(), 0.05);
+    for (double thick : new double[] {0.0035, 0.004}) {
+      SectionProfile profile = weak.withLeft(Cases.side("6061", "T6", thick)).withRight(thin).run();
+      double weldMetal =
+          profile.stations().stream()
+              .filter(station -> station.zone() == Zone.FUSION)
+              .mapToDouble(station -> station.estimates().get(2).middle().tensile())
+              .min()
+              .orElseThrow();
+      double tensile = JointReport.finished(profile, 0.05).tensile().orElseThrow();
+      assertEquals(weldMetal, tensile, 0.01 * weldMetal);
+      assertEquals(equal.tensile().orElseThrow(), tensile, 0.02 * tensile);
+    }
   }
 
   /** Metal softened from end to end is not its own measure: efficiency is of the base before. */

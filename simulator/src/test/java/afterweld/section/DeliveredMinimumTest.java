@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.material.Alloy;
@@ -63,5 +64,46 @@ class DeliveredMinimumTest {
   @Test
   void thereAreMinimaToHold() {
     assertTrue(delivered().count() >= 6);
+  }
+
+  /** EN 1999-1-1, table 3.2a: 85 and 215 MPa for 5454-O and H111 (memory). */
+  @Test
+  void noBandOfUntouchedMetalGoesUnderTheMinimum() {
+    SectionProfile tank = Cases.butt("5454", "O").withFiller(Cases.filler("5554", 0.3)).run();
+    DeliveredMinimum least = DeliveredMinimum.of(tank.weldCase().left()).orElseThrow();
+    assertEquals(85e6, least.yield());
+    assertEquals(215e6, least.tensile());
+    for (Station station : tank.stations()) {
+      assertTrue(station.estimates().get(0).low().tensile() >= 215e6);
+      if (station.zone() == Zone.BASE) {
+        assertTrue(station.estimates().get(1).low().yield() >= 85e6);
+      }
+    }
+    assertTrue(said(tank).contains("215 MPa"), said(tank));
+  }
+
+  @Test
+  void whatTheWeldSoftenedHasNoMinimum() {
+    SectionProfile aged = Cases.butt("6061", "T6").run();
+    double least = DeliveredMinimum.of(aged.weldCase().left()).orElseThrow().yield();
+    assertTrue(
+        aged.stations().stream()
+            .filter(station -> station.zone() == Zone.ANNEALED)
+            .allMatch(station -> station.estimates().get(1).low().yield() < least));
+  }
+
+  @Test
+  void whereNoMinimumIsKnownThatIsSaid() {
+    SectionProfile bar = Cases.butt("1100", "H14").withFiller(Cases.filler("1100", 0.3)).run();
+    assertTrue(DeliveredMinimum.of(bar.weldCase().left()).isEmpty());
+    assertTrue(said(bar).contains("no minimum"), said(bar));
+  }
+
+  private static String said(SectionProfile profile) {
+    return profile.warnings().stream()
+        .filter(warning -> warning.code().equals("delivered-minimum"))
+        .map(Warning::text)
+        .findFirst()
+        .orElseThrow();
   }
 }
