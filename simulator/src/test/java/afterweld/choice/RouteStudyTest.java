@@ -55,8 +55,11 @@ class RouteStudyTest {
   @Test
   void aRouteWhoseHeatMakesNoWeldIsToldAndNotChosen() {
     String sides =
-        "left: {alloy: \"6063\", temper: T6, thickness: 3 mm}\n"
-            + "right: {alloy: \"6063\", temper: T6, thickness: 2 mm}\njoint: tee\n";
+        """
+        left: {alloy: "6063", temper: T6, thickness: 3 mm}
+        right: {alloy: "6063", temper: T6, thickness: 2 mm}
+        joint: tee
+        """;
     String pass = "process: GTAW-AC, current: 105 A, voltage: 14 V, travel_speed: 2.5 mm/s";
     RouteStudy study = study(WrittenWelds.of(sides, pass, 1), tensile(80));
     RouteResult annealed = route(study, RouteKind.ANNEALED_FULL);
