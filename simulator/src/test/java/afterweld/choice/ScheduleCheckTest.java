@@ -286,7 +286,7 @@ class ScheduleCheckTest {
     String sheet = FurnaceSheet.of(baked).orElseThrow().lines().toString();
     assertFalse(sheet.contains("8 h"), sheet);
     assertTrue(sheet.contains("Bake"), sheet);
-    assertEquals(FillerPurpose.Heat.WELDED, FillerPurpose.of(baked, Requirement.NONE).heat());
+    assertEquals(FillerPurpose.Heat.SOFT, FillerPurpose.of(baked, Requirement.NONE).heat());
   }
 
   @Test
