@@ -104,7 +104,7 @@ final class FurnaceInstruction {
       return List.of();
     }
     if (step instanceof Anneal anneal) {
-      return List.of(new Line("Anneal", annealing(anneal)));
+      return List.of(new Line("Anneal", annealing(anneal) + " The time is " + counted() + "."));
     }
     return step instanceof Age age
         ? List.of(
@@ -154,7 +154,11 @@ final class FurnaceInstruction {
   }
 
   private String within() {
-    return ", counted from when the coldest part is within "
+    return ", " + counted();
+  }
+
+  private String counted() {
+    return "counted from when the coldest part is within "
         + BothUnits.difference(FurnaceMargin.TOLERANCE, first);
   }
 
