@@ -50,6 +50,7 @@ public final class ProfileSlices {
     }
     List<StrengthStation> stations =
         covering(profile.stations(), gauge).stream()
+            .filter(station -> station.distance() != 0 || alike(profile.weldCase()))
             .map(
                 station ->
                     new StrengthStation(
@@ -88,10 +89,14 @@ public final class ProfileSlices {
     return SliceMetal.of(strength.yield(), Math.max(strength.yield(), strength.tensile()));
   }
 
+  /** The station at the centre is one of the left's: between unlike sides it is left out. */
+  private static boolean alike(WeldCase weldCase) {
+    return weldCase.left().equals(weldCase.right());
+  }
+
   /**
    * That of the side; weld metal is as thick as the thinner of the two (the throat of a groove
-   * weld, AWS D1.2, from memory). Where nothing is welded yet, halfway between the two at the
-   * centre.
+   * weld, AWS D1.2, from memory).
    */
   private static double thickness(WeldCase weldCase, Station station, int state) {
     double left = weldCase.left().thickness();
@@ -99,7 +104,6 @@ public final class ProfileSlices {
     if (state != BEFORE && station.zone() == Zone.FUSION) {
       return Math.min(left, right);
     }
-    double distance = station.distance();
-    return distance == 0 ? (left + right) / 2 : distance < 0 ? left : right;
+    return station.distance() <= 0 ? left : right;
   }
 }
