@@ -4,12 +4,15 @@ import afterweld.joint.FilletWeld;
 import afterweld.joint.JointChecks;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.section.Asked;
 import afterweld.section.BothUnits;
 import afterweld.section.Joint;
+import afterweld.section.OutputQuantity;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
+import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * Whether a fillet carries what is asked of the parts that it joins. The strengths of a section are
@@ -37,11 +40,11 @@ final class ThroatRule {
 
   /** What it does to the verdict; empty where it leaves it be. */
   static Optional<Remark> of(SectionProfile profile, Requirement requirement) {
-    double asked =
-        DoubleStream.concat(requirement.yield().stream(), requirement.tensile().stream())
-            .max()
-            .orElse(0);
-    if (asked == 0 || profile.weldCase().preparation() != Preparation.FILLET) {
+    Optional<Asked> asked =
+        Stream.of(OutputQuantity.YIELD, OutputQuantity.TENSILE)
+            .flatMap(quantity -> requirement.asked(quantity).stream())
+            .max(Comparator.comparingDouble(Asked::value));
+    if (asked.isEmpty() || profile.weldCase().preparation() != Preparation.FILLET) {
       return Optional.empty();
     }
     if (requirement.fillet().isEmpty()) {
@@ -51,7 +54,7 @@ final class ThroatRule {
     return fillet.load() == FilletLoad.ALONG
         ? Optional.of(open(ALONG))
         : JointChecks.fillet(profile, fillet)
-            .map(weld -> held(profile, fillet, weld, asked))
+            .map(weld -> held(profile, fillet, weld, asked.get()))
             .orElseGet(() -> Optional.of(open(NOT_KNOWN)));
   }
 
@@ -60,11 +63,11 @@ final class ThroatRule {
   }
 
   private static Optional<Remark> held(
-      SectionProfile profile, Fillet fillet, FilletWeld weld, double asked) {
+      SectionProfile profile, Fillet fillet, FilletWeld weld, Asked asked) {
     double thinner =
         Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
     double one = weld.force() / (thinner * fillet.length());
-    if (one >= asked) {
+    if (one >= asked.value()) {
       return Optional.empty();
     }
     boolean otherSide =
@@ -74,13 +77,13 @@ final class ThroatRule {
     return Optional.of(
         new Remark(
             HEAD,
-            most >= asked ? Verdict.OPEN : Verdict.NOT_MET,
+            most >= asked.value() ? Verdict.OPEN : Verdict.NOT_MET,
             "one of this size carries "
                 + BothUnits.stress(one)
                 + " of the thinner part's section, pulled across"
                 + both
                 + "; "
-                + BothUnits.stress(asked)
+                + asked.inBothUnits()
                 + " is asked."));
   }
 }

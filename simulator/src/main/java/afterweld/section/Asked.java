@@ -31,6 +31,12 @@ public record Asked(OutputQuantity quantity, double value, String written) {
     return withBracket(units, quantity.textBeside(units, value, other));
   }
 
+  /** As written, with the other unit behind: {@code 24 ksi (165 MPa)}, {@code 165 MPa (23.9 ksi)}. */
+  public String inBothUnits() {
+    String metric = text(UnitSystem.METRIC);
+    return metric.equals(written) ? text(UnitSystem.US) : metric;
+  }
+
   private String withBracket(UnitSystem units, String shown) {
     String unit = quantity.unit(units);
     return written.endsWith(" " + unit) ? written : written + " (" + shown + " " + unit + ")";

@@ -23,6 +23,13 @@ class AskedTest {
   }
 
   @Test
+  void inBothUnitsTheOneAskedComesFirst() {
+    assertEquals("24 ksi (165 MPa)", TENSILE.inBothUnits());
+    assertEquals(
+        "165 MPa (23.9 ksi)", new Asked(OutputQuantity.TENSILE, 165e6, "165 MPa").inBothUnits());
+  }
+
+  @Test
   void brinellStaysBrinell() {
     Asked asked = new Asked(OutputQuantity.HARDNESS, 80, "70 HB");
     assertEquals("70 HB (80 HV)", asked.text(UnitSystem.METRIC));
