@@ -1,18 +1,18 @@
 package afterweld.section;
 
 import afterweld.material.ClassPathTable;
-import afterweld.material.Fact;
 import afterweld.strength.Strength;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
  * The least strength of a temper as it is delivered: metal under it is not that temper, so that no
- * band of untouched base metal goes lower. By EN 1999-1-1, tables 3.2 (a case names no form: the
- * lowest of the forms in its thickness), else by the minima beside the temper's recipe. SI units.
+ * band of untouched base metal goes lower. By EN 1999-1-1, tables 3.2, EN 755-2, ASTM B221 and the
+ * US Aluminum Design Manual: a case names neither form nor standard, so the lowest that holds for
+ * its thickness. SI units.
  *
  * @param yield Pa
  * @param tensile Pa
@@ -31,26 +31,27 @@ record DeliveredMinimum(double yield, double tensile, String source) {
    */
   static Optional<DeliveredMinimum> of(Side side) {
     return side.composition().equals(side.alloy().composition())
-        ? byCode(side).or(() -> byTemper(side))
+        ? listed(side)
         : Optional.empty();
   }
 
-  private static Optional<DeliveredMinimum> byCode(Side side) {
+  private static Optional<DeliveredMinimum> listed(Side side) {
     List<Map<String, String>> rows =
         ROWS.stream()
             .filter(row -> row.get("alloy").equals(side.alloy().name()))
             .filter(row -> row.get("temper").equals(side.temper().name()))
             .filter(row -> within(row, side.thickness() * 1e3))
             .toList();
-    OptionalDouble yield = lowest(rows, PROOF);
-    OptionalDouble tensile = lowest(rows, TENSILE);
-    return yield.isPresent() && tensile.isPresent()
-        ? Optional.of(
-            new DeliveredMinimum(
-                MEGA * yield.getAsDouble(),
-                MEGA * tensile.getAsDouble(),
-                rows.get(0).get("source") + ": " + rows.get(0).get("status")))
-        : Optional.empty();
+    return lowest(rows, PROOF)
+        .flatMap(
+            yield ->
+                lowest(rows, TENSILE)
+                    .map(
+                        tensile ->
+                            new DeliveredMinimum(
+                                stress(yield),
+                                stress(tensile),
+                                tensile.get("source") + ": " + tensile.get("status"))));
   }
 
   private static boolean within(Map<String, String> row, double millimetres) {
@@ -62,31 +63,15 @@ record DeliveredMinimum(double yield, double tensile, String source) {
     return text.isEmpty() ? otherwise : Double.parseDouble(text);
   }
 
-  private static OptionalDouble lowest(List<Map<String, String>> rows, String quantity) {
+  private static Optional<Map<String, String>> lowest(
+      List<Map<String, String>> rows, String quantity) {
     return rows.stream()
         .filter(row -> row.get("quantity").equals(quantity))
-        .mapToDouble(row -> Double.parseDouble(row.get("value")))
-        .min();
+        .min(Comparator.comparingDouble(DeliveredMinimum::stress));
   }
 
-  private static Optional<DeliveredMinimum> byTemper(Side side) {
-    Optional<Fact> yield = fact(side, "minimum yield");
-    Optional<Fact> tensile = fact(side, "minimum tensile");
-    return yield.flatMap(
-        proof ->
-            tensile.map(
-                ultimate ->
-                    new DeliveredMinimum(
-                        MEGA * Double.parseDouble(proof.value()),
-                        MEGA * Double.parseDouble(ultimate.value()),
-                        proof.source().text())));
-  }
-
-  private static Optional<Fact> fact(Side side, String property) {
-    return side.alloy().facts().stream()
-        .filter(fact -> fact.qualifier().equals(side.temper().name()))
-        .filter(fact -> fact.property().equals(property))
-        .findFirst();
+  private static double stress(Map<String, String> row) {
+    return MEGA * Double.parseDouble(row.get("value"));
   }
 
   /** The low end of a band of such metal, no higher than the metal itself. */
