@@ -4,6 +4,7 @@ import afterweld.metallurgy.State;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
@@ -11,17 +12,23 @@ import java.util.List;
 
 /**
  * Ages the metals of a case: each in the state in which the case's schedule brings it to the ageing
- * furnace, for growing times at one temperature. Base metal is taken away from the weld, weld metal
+ * furnace, for growing times at one temperature, heated as the furnace heats its part. Base metal is taken away from the weld, weld metal
  * as it froze at the weld's centre.
  */
 public final class AgeingTrial {
   private final SectionMetal<?> metal;
+  private final FurnaceHistory furnace;
   private final List<TemperatureHistory> before;
   private final boolean heldBack;
 
-  private AgeingTrial(SectionMetal<?> metal, List<TemperatureHistory> before, boolean heldBack) {
+  private AgeingTrial(
+      SectionMetal<?> metal,
+      FurnaceHistory furnace,
+      List<TemperatureHistory> before,
+      boolean heldBack) {
     this.metal = metal;
-    this.before = before;
+    this.furnace = furnace;
+    this.before = List.copyOf(before);
     this.heldBack = heldBack;
   }
 
@@ -32,23 +39,23 @@ public final class AgeingTrial {
    * @param before what the schedule does between welding and ageing
    */
   public static AgeingTrial base(WeldCase weldCase, Side side, List<FurnaceStep> before) {
+    FurnaceHistory furnace = furnace(side);
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
-    histories.addAll(furnace(side).of(before));
+    histories.addAll(furnace.of(before));
     SectionMetal<?> metal = SectionMetal.base(side);
-    return new AgeingTrial(metal, histories, metal.hasNeedles() && !dissolved(before));
+    return new AgeingTrial(metal, furnace, histories, metal.hasNeedles() && !dissolved(before));
   }
 
   /**
    * The weld metal of the case: without solution treatment no stronger than before ({@link
-   * AgedOnly}).
+   * AgedOnly}). It is heated as the left side is.
    */
   public static AgeingTrial weld(WeldCase weldCase, List<FurnaceStep> before) {
-    List<TemperatureHistory> histories = new ArrayList<>();
-    histories.addAll(WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories());
     return new AgeingTrial(
         SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
-        List.copyOf(histories),
+        furnace(weldCase.left()),
+        WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories(),
         !dissolved(before));
   }
 
@@ -61,35 +68,66 @@ public final class AgeingTrial {
   }
 
   /**
-   * Strength after each of the times at a temperature, heated at 0.5 K/s.
+   * Strength after each of the times at temperature, hot.
    *
-   * @param temperature K
+   * @param age its temperature and how the part is heated to it; its own time does not count
    * @param times rising, s at temperature
    */
-  public List<Strength> at(double temperature, List<Double> times) {
-    return at(metal, temperature, times);
+  public List<Strength> at(Age age, List<Double> times) {
+    return at(metal, age, times);
   }
 
-  private <S extends State> List<Strength> at(
-      SectionMetal<S> aged, double temperature, List<Double> times) {
+  /** Strength after an ageing, cold again: the strength a section of the case has there. */
+  public Strength after(Age age) {
+    return after(metal, age);
+  }
+
+  /** Strength as the metal comes to the ageing. */
+  public Strength before() {
+    return strengthBefore(metal);
+  }
+
+  private <S extends State> Strength strengthBefore(SectionMetal<S> aged) {
+    return aged.strength().apply(brought(aged));
+  }
+
+  private <S extends State> S brought(SectionMetal<S> aged) {
     S state = aged.before();
     for (TemperatureHistory history : before) {
       state = aged.metallurgy().advance(state, history);
     }
+    return state;
+  }
+
+  private double start() {
+    return before.get(before.size() - 1).endTemperature();
+  }
+
+  private <S extends State> Strength after(SectionMetal<S> aged, Age age) {
+    S brought = brought(aged);
+    S state = aged.metallurgy().advance(brought, furnace.of(age, start()));
+    return held(aged.strength().apply(state), aged.strength().apply(brought));
+  }
+
+  private <S extends State> List<Strength> at(
+      SectionMetal<S> aged, Age age, List<Double> times) {
+    S state = brought(aged);
     Strength limit = aged.strength().apply(state);
-    double rise = temperature - FurnaceHistory.ROOM;
-    TemperatureHistory heating =
-        TemperatureHistory.hold(FurnaceHistory.ROOM, 0).thenTo(temperature, Math.abs(rise) / 0.5);
-    state = aged.metallurgy().advance(state, heating);
+    double longest = times.get(times.size() - 1);
+    TemperatureHistory hot =
+        furnace.hot(new Age(age.temperature(), longest, age.ramp(), age.overage()), start());
+    double heating = hot.duration() - longest;
     List<Strength> strengths = new ArrayList<>();
     double passed = 0;
     for (double time : times) {
-      TemperatureHistory hold = TemperatureHistory.hold(temperature, time - passed);
-      state = aged.metallurgy().advance(state, hold);
-      passed = time;
-      Strength strength = aged.strength().apply(state);
-      strengths.add(heldBack ? AgedOnly.lower(strength, limit) : strength);
+      state = aged.metallurgy().advance(state, hot.until(heating + time).from(passed));
+      passed = heating + time;
+      strengths.add(held(aged.strength().apply(state), limit));
     }
     return strengths;
+  }
+
+  private Strength held(Strength strength, Strength limit) {
+    return heldBack ? AgedOnly.lower(strength, limit) : strength;
   }
 }

@@ -154,7 +154,7 @@ public final class OverageingLimit {
             .mapToObj(power -> Math.scalb(age.time(), power))
             .toList();
     double[] yields =
-        trial.at(age.temperature(), times).stream().mapToDouble(Strength::yield).toArray();
+        trial.at(age, times).stream().mapToDouble(Strength::yield).toArray();
     return beyond(yields, HALVINGS);
   }
 }

@@ -10,9 +10,9 @@ import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.Ramp;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -178,7 +178,7 @@ public record AgeingStudy(
               .flatMap(
                   metal ->
                       Arrays.stream(OFFSETS)
-                          .mapToObj(offset -> new Request(metal, schedule.temperature() + offset)))
+                          .mapToObj(offset -> new Request(metal, hotter(offset))))
               .toList()
               .parallelStream()
               .map(request -> request.curve(hours))
@@ -214,17 +214,22 @@ public record AgeingStudy(
 
     private double peak(AgeingTrial trial, List<Double> hours) {
       List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
-      return trial.at(schedule.temperature(), times).stream()
+      return trial.at(schedule, times).stream()
           .mapToDouble(Strength::yield)
           .max()
           .orElseThrow();
     }
 
-    private record Request(Metal metal, double temperature) {
+    private Age hotter(double offset) {
+      return new Age(
+          schedule.temperature() + offset, schedule.time(), schedule.ramp(), schedule.overage());
+    }
+
+    private record Request(Metal metal, Age age) {
       Curve curve(List<Double> hours) {
         List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
-        List<Strength> aged = metal.trial().at(temperature, times);
-        return new Curve(metal.name(), temperature, hours, OverageingLimit.claimed(aged));
+        List<Strength> aged = metal.trial().at(age, times);
+        return new Curve(metal.name(), age.temperature(), hours, OverageingLimit.claimed(aged));
       }
     }
 
@@ -267,17 +272,22 @@ public record AgeingStudy(
         double none = Double.NaN;
         return new Window(metal.name(), none, none, none, none, none, false);
       }
+      HeldTime held = HeldTime.of(curve.hours(), yields, KEPT * peak);
+      return new Window(
+          metal.name(), held.from(), held.to(), yields[0], peak, scheduled(metal, curve), false);
+    }
+
+    /** What a section of the case has away from the weld; not predicted where its curve is not. */
+    private double scheduled(Metal metal, Curve curve) {
       List<Double> times =
           Stream.concat(curve.hours().stream().map(hour -> hour * HOUR), Stream.of(schedule.time()))
               .sorted()
               .distinct()
               .toList();
-      double scheduled =
-          OverageingLimit.claimed(metal.trial().at(schedule.temperature(), times))
-              .get(times.indexOf(schedule.time()))
-              .yield();
-      HeldTime held = HeldTime.of(curve.hours(), yields, KEPT * peak);
-      return new Window(metal.name(), held.from(), held.to(), yields[0], peak, scheduled, false);
+      Strength there =
+          OverageingLimit.claimed(metal.trial().at(schedule, times))
+              .get(times.indexOf(schedule.time()));
+      return there.predicted() ? metal.trial().after(schedule).yield() : Double.NaN;
     }
 
     private List<Paint> paint(Metal metal) {
@@ -295,8 +305,8 @@ public record AgeingStudy(
                   weldCase,
                   metal.name().equals("left") ? weldCase.left() : weldCase.right(),
                   steps);
-      double start = done.at(FurnaceHistory.ROOM, List.of(1.0)).get(0).yield();
-      double share = done.at(oven, List.of(PAINT_TIME)).get(0).yield() / start;
+      Age bake = new Age(oven, PAINT_TIME, Ramp.BY_FURNACE, false);
+      double share = done.after(bake).yield() / done.before().yield();
       return OverageingLimit.beyond(share) ? Double.NaN : share;
     }
   }

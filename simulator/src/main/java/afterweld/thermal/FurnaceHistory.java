@@ -61,7 +61,12 @@ public final class FurnaceHistory {
     return histories;
   }
 
-  private TemperatureHistory of(FurnaceStep step, double start) {
+  /**
+   * One step.
+   *
+   * @param start temperature it starts at, K
+   */
+  public TemperatureHistory of(FurnaceStep step, double start) {
     if (step instanceof SolutionTreat treat) {
       double film = treat.furnace() == Furnace.SALT ? SALT : MOVING_AIR;
       return heated(start, treat.temperature(), treat.soak(), film, Ramp.BY_FURNACE);
@@ -76,11 +81,20 @@ public final class FurnaceHistory {
       return TemperatureHistory.hold(start, age.time());
     }
     if (step instanceof Age age) {
-      TemperatureHistory hot = heated(start, age.temperature(), age.time(), MOVING_AIR, age.ramp());
+      TemperatureHistory hot = hot(age, start);
       return hot.then(inStillAir(hot.endTemperature()));
     }
     Anneal anneal = (Anneal) step;
     return annealed(start, anneal);
+  }
+
+  /**
+   * An ageing without its cooling: the heating, then its time at temperature to the last second.
+   *
+   * @param start K
+   */
+  public TemperatureHistory hot(Age age, double start) {
+    return heated(start, age.temperature(), age.time(), MOVING_AIR, age.ramp());
   }
 
   private TemperatureHistory heated(double start, double set, double time, double film, Ramp ramp) {

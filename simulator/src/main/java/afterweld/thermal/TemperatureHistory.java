@@ -117,6 +117,29 @@ public final class TemperatureHistory {
     return new TemperatureHistory(times, temperatures);
   }
 
+  /** The part of this history from a moment on; at its end, if the moment is later than that. */
+  public TemperatureHistory from(double moment) {
+    if (moment <= 0) {
+      return this;
+    }
+    int left = 0;
+    while (left < time.length && time[left] <= moment) {
+      left++;
+    }
+    if (left == time.length) {
+      return hold(endTemperature(), 0);
+    }
+    int length = time.length - left + 1;
+    double[] times = new double[length];
+    double[] temperatures = new double[length];
+    temperatures[0] = at(moment);
+    for (int i = 1; i < length; i++) {
+      times[i] = time[left + i - 1] - moment;
+      temperatures[i] = temperature[left + i - 1];
+    }
+    return new TemperatureHistory(times, temperatures);
+  }
+
   /** This history and then {@code next}; a difference of temperature between them is a jump. */
   public TemperatureHistory then(TemperatureHistory next) {
     boolean joins = endTemperature() == next.temperature[0];

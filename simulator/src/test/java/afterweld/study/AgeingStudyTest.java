@@ -93,9 +93,13 @@ class AgeingStudyTest {
   private static double reheated(double celsius, double hours) {
     WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
     return AgeingTrial.base(weldCase, weldCase.left(), List.of())
-        .at(celsius + 273.15, List.of(hours * 3600))
+        .at(ageing(celsius), List.of(hours * 3600))
         .get(0)
         .yield();
+  }
+
+  private static Age ageing(double celsius) {
+    return new Age(celsius + 273.15, 1, Ramp.BY_FURNACE, true);
   }
 
   @Test
@@ -121,7 +125,7 @@ class AgeingStudyTest {
     WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
     List<Double> times = STUDY.curves().get(0).hours().stream().map(hour -> hour * 3600).toList();
     return OverageingLimit.claimed(
-        AgeingTrial.base(weldCase, weldCase.left(), List.of()).at(celsius + 273.15, times));
+        AgeingTrial.base(weldCase, weldCase.left(), List.of()).at(ageing(celsius), times));
   }
 
   /** What the published tests reached is given; what lies far beyond them is not. */
