@@ -71,7 +71,7 @@ final class CaseAssembler {
     Requirement requirement = new RequirementReader(notes).read(top);
     Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
-    JointSettings settings = new JointSettingsReader(plates).read(top);
+    JointSettings settings = new JointSettingsReader(plates, procedure.joint()).read(top);
     Requirement asked = requirement.with(settings.fillet());
     SpreadSettings spread = new SpreadReader().read(top);
     top.finish();

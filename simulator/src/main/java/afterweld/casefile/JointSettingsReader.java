@@ -9,8 +9,10 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.FilletSides;
 import afterweld.joint.JointSettings.Member;
 import afterweld.joint.JointSettings.Tube;
+import afterweld.section.Joint;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +31,8 @@ final class JointSettingsReader {
       Choices.of(List.of(BendLoad.values()), BendLoad::label);
   private static final Choices<FilletLoad> FILLET_LOADS =
       Choices.of(List.of(FilletLoad.values()), FilletLoad::label);
+  private static final Choices<FilletSides> FILLET_SIDES =
+      Choices.of(List.of(FilletSides.values()), FilletSides::label);
 
   /** A bend of a shorter strip is not bending (practice). */
   private static final double STRIP_IN_THICKNESSES = 4;
@@ -42,9 +46,11 @@ final class JointSettingsReader {
   private static final double THIN_WALL = 10;
 
   private final Plates plates;
+  private final Joint joint;
 
-  JointSettingsReader(Plates plates) {
+  JointSettingsReader(Plates plates, Joint joint) {
     this.plates = plates;
+    this.joint = joint;
   }
 
   JointSettings read(Section top) {
@@ -53,7 +59,7 @@ final class JointSettingsReader {
         top.inner("bend", "keys angle, length, width and load")
             .map(this::bend)
             .orElse(BendSettings.DEFAULT),
-        top.inner("fillet", "keys leg, second_leg, length and load").flatMap(this::fillet),
+        top.inner("fillet", "keys leg, second_leg, length, load and sides").flatMap(this::fillet),
         top.inner("tube", "keys diameter and pressure").map(this::tube),
         top.inner("member", "the key width").map(this::member));
   }
@@ -94,8 +100,18 @@ final class JointSettingsReader {
               + "; expected at least six throats and 30 mm, "
               + LENGTH_KEY.show(shortest));
     }
+    if (joint == Joint.LAP && Measure.exceeds(Math.min(leg, second), plates.thickest())) {
+      section.fault(
+          LEG.key(),
+          "found "
+              + LEG.show(Math.min(leg, second))
+              + "; expected at most "
+              + LEG.show(plates.thickest())
+              + ": the leg of a lap on the edge of a part is no larger than that edge");
+    }
+    Optional<FilletSides> sides = section.choice("sides", FILLET_SIDES);
     section.finish();
-    return load.map(direction -> new Fillet(leg, second, length, direction));
+    return load.map(direction -> new Fillet(leg, second, length, direction, sides));
   }
 
   private Member member(Section section) {

@@ -4,12 +4,14 @@ import afterweld.joint.FilletWeld;
 import afterweld.joint.JointChecks;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.FilletSides;
 import afterweld.section.Asked;
 import afterweld.section.BothUnits;
 import afterweld.section.Joint;
 import afterweld.section.OutputQuantity;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
+import afterweld.section.WeldCase;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,8 +23,10 @@ import java.util.stream.Stream;
  * is a characteristic one: a mean is taken as it over {@link FilletWeld#PREDICTED_SHARE}.
  *
  * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on
- * each side of a plate would, since a case does not say whether there is another. A fillet that is
- * not stated is not judged: open. Neither is one loaded along: the pull across says nothing of it.
+ * each side of a plate would and a case does not say whether there is another. One on one side only
+ * bends about its root: open, however much its throat carries; a tube has nowhere to bend to. A
+ * fillet that is not stated is not judged: open. Neither is one loaded along: the pull across says
+ * nothing of it.
  */
 final class ThroatRule {
   private static final String HEAD = "Fillet";
@@ -32,6 +36,10 @@ final class ThroatRule {
   private static final String ALONG =
       "loaded along the weld: hold your load against what its throat carries; these strengths, pulled"
           + " across, do not tell.";
+  private static final String ONE_SIDED =
+      "on one side only and pulled across it bends about its root, which is not computed";
+  private static final String STATE_BOTH =
+      "; where the other side has one like it, state 'sides: both' in 'fillet'.";
   private static final String NOT_KNOWN =
       "no load on its throat is computed, and these strengths are those of the metal beside it,"
           + " pulled in line.";
@@ -64,26 +72,31 @@ final class ThroatRule {
 
   private static Optional<Remark> held(
       SectionProfile profile, Fillet fillet, FilletWeld weld, Asked asked) {
-    double thinner =
-        Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
+    WeldCase weldCase = profile.weldCase();
+    double thinner = Math.min(weldCase.left().thickness(), weldCase.right().thickness());
     double one = weld.force() / (thinner * fillet.length());
-    if (one >= asked.value()) {
-      return Optional.empty();
+    boolean round = weldCase.joint() == Joint.SOCKET || weldCase.ring().isPresent();
+    boolean both = !round && fillet.sides().equals(Optional.of(FilletSides.BOTH));
+    boolean perhapsBoth = !round && fillet.sides().isEmpty();
+    if ((both ? 2 : 1) * one < asked.value()) {
+      return Optional.of(falls(one, both, perhapsBoth, asked));
     }
-    boolean otherSide =
-        profile.weldCase().joint() != Joint.SOCKET && profile.weldCase().ring().isEmpty();
-    double most = (otherSide ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
-    String both = otherSide ? ", one on each side " + BothUnits.stress(2 * one) : "";
-    return Optional.of(
-        new Remark(
-            HEAD,
-            most >= asked.value() ? Verdict.OPEN : Verdict.NOT_MET,
-            "one of this size carries "
-                + BothUnits.stress(one)
-                + " of the thinner part's section, pulled across"
-                + both
-                + "; "
-                + asked.inBothUnits()
-                + " is asked."));
+    return round || both
+        ? Optional.empty()
+        : Optional.of(open(ONE_SIDED + (perhapsBoth ? STATE_BOTH : ".")));
+  }
+
+  private static Remark falls(double one, boolean both, boolean perhapsBoth, Asked asked) {
+    double most = (both || perhapsBoth ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
+    return new Remark(
+        HEAD,
+        most >= asked.value() ? Verdict.OPEN : Verdict.NOT_MET,
+        "one of this size carries "
+            + BothUnits.stress(one)
+            + " of the thinner part's section, pulled across"
+            + (both || perhapsBoth ? ", one on each side " + BothUnits.stress(2 * one) : "")
+            + "; "
+            + asked.inBothUnits()
+            + " is asked.");
   }
 }

@@ -2,9 +2,9 @@ package afterweld.joint;
 
 import afterweld.material.Alloy;
 import afterweld.material.ClassPathTable;
+import afterweld.section.HotStart;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
-import afterweld.thermal.Pass;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 
 /**
  * What the design codes give for the same weld: EN 1999-1-1 (strength and half width of the
- * heat-affected zone, reduced for tungsten-arc welding, wider for a warm interpass), the US
+ * heat-affected zone, reduced for tungsten-arc welding and thick metal, wider for a warm interpass), the US
  * Aluminum Design Manual (welded minimums, filler strength) and AWS D1.2 (minimum of the
  * qualification test). Values are characteristic minima; many stand here from memory and say so.
  */
@@ -102,9 +102,13 @@ final class DesignCodes {
         && millimetres <= number(row, "up_to_mm", Double.POSITIVE_INFINITY);
   }
 
-  /** Widths are given for each process; strengths for MIG only, with a factor for TIG. */
+  /**
+   * Widths are given for each process, up to 120 °C before a pass; strengths for MIG only, with
+   * factors for TIG and thicker metal.
+   */
   private boolean concernsProcess(Map<String, String> row) {
-    return !row.get("unit").equals("mm") || row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
+    return !row.get("unit").equals("mm")
+        || !HotStart.beyondCodes(weldCase) && row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
   }
 
   private boolean tig() {
@@ -114,9 +118,10 @@ final class DesignCodes {
   private DesignCodeValue value(Map<String, String> row) {
     String quantity = row.get("quantity");
     double value = number(row, "value", Double.NaN);
-    if (quantity.endsWith("in the HAZ, MIG") && tig()) {
-      quantity = quantity.replace("MIG", "TIG");
-      value *= tungstenFactor();
+    if (quantity.endsWith("in the HAZ, MIG")) {
+      String process = tig() ? "TIG" : "MIG";
+      quantity = quantity.replace("MIG", process);
+      value *= factorOf(process);
     }
     if (row.get("unit").equals("mm")) {
       value *= interpassFactor();
@@ -132,9 +137,10 @@ final class DesignCodes {
         row.get("source") + ": " + row.get("status"));
   }
 
-  private double tungstenFactor() {
+  /** On the strengths of the table, which are for MIG up to 15 mm. */
+  private double factorOf(String process) {
     return rows.stream()
-        .filter(row -> row.get("quantity").equals("factor on HAZ strength, TIG"))
+        .filter(row -> row.get("quantity").equals("factor on HAZ strength, " + process))
         .filter(row -> row.get("alloy").equals(family()))
         .filter(row -> concernsTemper(row.get("temper")) && concernsThickness(row))
         .mapToDouble(row -> number(row, "value", 1))
@@ -144,9 +150,8 @@ final class DesignCodes {
 
   /** 1 + (T - 60)/120 from 60 to 120 °C (EN 1999-1-1, 6.1.6.3). */
   private double interpassFactor() {
-    double warmest =
-        weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
-    double counted = Math.min(WARM_INTERPASS, Math.max(COOL_INTERPASS, warmest));
+    double counted =
+        Math.min(WARM_INTERPASS, Math.max(COOL_INTERPASS, HotStart.warmest(weldCase)));
     return 1 + (counted - COOL_INTERPASS) / 120;
   }
 

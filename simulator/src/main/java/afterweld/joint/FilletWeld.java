@@ -2,9 +2,11 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.FilletSides;
 import afterweld.section.Warning;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -42,7 +44,7 @@ public record FilletWeld(
   /** Partial factor on the strength. */
   public static final double DESIGN_FACTOR = 1.25;
 
-  /** Share of a predicted weld-metal tensile strength that may stand for fw (assumed). */
+  /** Share of a predicted tensile strength that may stand for a characteristic one (assumed). */
   public static final double PREDICTED_SHARE = 0.8;
 
   private static final double SHEAR_RULE = 0.6;
@@ -50,15 +52,15 @@ public record FilletWeld(
   private static final double SHORTEST = 30e-3;
   private static final double SHORTEST_IN_THROATS = 6;
   private static final double SOCKET_LEG_RATIO = 1.09;
-  private static final List<Warning> NOT_SEEN =
-      List.of(
-          new Warning(
-              "fillet-not-seen",
-              "a root gap, lack of fusion at the root, and a 4xxx filler on a base with more than 2 %"
-                  + " magnesium weaken a fillet and are not seen by the formula"),
-          new Warning(
-              "fillet-one-sided",
-              "a fillet on one side only, pulled across, also bends about its root: not covered"));
+  private static final Warning NOT_SEEN =
+      new Warning(
+          "fillet-not-seen",
+          "a root gap, lack of fusion at the root, and a 4xxx filler on a base with more than 2 %"
+              + " magnesium weaken a fillet and are not seen by the formula");
+  private static final Warning ONE_SIDED =
+      new Warning(
+          "fillet-one-sided",
+          "a fillet on one side only, pulled across, also bends about its root: not covered");
 
   /** Copies the list. */
   public FilletWeld {
@@ -70,7 +72,7 @@ public record FilletWeld(
    *
    * @param fillet legs, length and direction of the load
    * @param weldMetal fw, strength of the weld metal as the code gives it as welded, Pa
-   * @param hazTensile tensile strength of the heat-affected zone along the legs, Pa
+   * @param hazTensile characteristic tensile strength of the heat-affected zone along the legs, Pa
    * @param soundEnds whether the ends are returned or otherwise full; else one throat is lost at
    *     each
    * @throws IllegalArgumentException for legs under 2 mm or a length under 6 throats or 30 mm
@@ -90,7 +92,9 @@ public record FilletWeld(
         weldMetal * area / Math.sqrt(fillet.load() == FilletLoad.ALONG ? 3 : 2),
         SHEAR_RULE * weldMetal * area,
         hazTensile / Math.sqrt(3) * shorterLeg * length,
-        NOT_SEEN);
+        fillet.sides().equals(Optional.of(FilletSides.BOTH))
+            ? List.of(NOT_SEEN)
+            : List.of(NOT_SEEN, ONE_SIDED));
   }
 
   /** Throat of a fillet with two legs of at least 2 mm, m. */

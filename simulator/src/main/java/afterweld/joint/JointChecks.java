@@ -153,9 +153,15 @@ public record JointChecks(
         .min();
   }
 
-  /** The softest outside the weld, Pa; empty where one of them is not predicted. */
+  /**
+   * The softest outside the weld as a characteristic strength, Pa, as the code has one of the weld
+   * metal; empty where one of them is not predicted.
+   */
   private static OptionalDouble softestTensile(SectionProfile profile, int state) {
-    return lowestTensile(profile, state, zone -> zone != Zone.FUSION);
+    OptionalDouble mean = lowestTensile(profile, state, zone -> zone != Zone.FUSION);
+    return mean.isPresent()
+        ? OptionalDouble.of(FilletWeld.PREDICTED_SHARE * mean.getAsDouble())
+        : mean;
   }
 
   /** The softest of the weld metal, Pa; empty where it is not predicted. */

@@ -65,8 +65,37 @@ public record JointSettings(
    * @param secondLeg m, equal to {@code leg} unless given
    * @param length m
    * @param load along or across the weld
+   * @param sides whether the other side of the part has one like it; empty if nobody says
    */
-  public record Fillet(double leg, double secondLeg, double length, FilletLoad load) {}
+  public record Fillet(
+      double leg, double secondLeg, double length, FilletLoad load, Optional<FilletSides> sides) {
+    /** Nobody says whether the other side has one. */
+    public Fillet(double leg, double secondLeg, double length, FilletLoad load) {
+      this(leg, secondLeg, length, load, Optional.empty());
+    }
+
+    /** The same, said to be on one side or on both. */
+    public Fillet on(FilletSides where) {
+      return new Fillet(leg, secondLeg, length, load, Optional.of(where));
+    }
+  }
+
+  /** Where a part has its fillets. */
+  public enum FilletSides {
+    ONE("one"),
+    BOTH("both");
+
+    private final String label;
+
+    FilletSides(String label) {
+      this.label = label;
+    }
+
+    /** The name used in case files. */
+    public String label() {
+      return label;
+    }
+  }
 
   /** Direction of the load on a fillet. */
   public enum FilletLoad {

@@ -17,7 +17,6 @@ import java.util.stream.Stream;
  * extrapolated, where they are known to be wrong, what was assumed.
  */
 final class CaseWarnings {
-  private static final double HOT_START = 393.15;
   private static final double MUCH_MAGNESIUM = 3.0;
 
   private final WeldCase weldCase;
@@ -118,11 +117,11 @@ final class CaseWarnings {
   }
 
   private void aboutProcedure() {
-    if (hot() && treatableBase()) {
+    if (HotStart.beyondCodes(weldCase) && treatableBase()) {
       add(
           "hot-start",
           "Preheat or interpass above 120 °C (250 °F): a heat-treatable base overages while it waits"
-              + " for the next pass.");
+              + " for the next pass, and EN 1999-1-1 gives no width of its softened zone.");
     }
   }
 
@@ -136,17 +135,13 @@ final class CaseWarnings {
             Stream.of(weldCase.left().alloy(), weldCase.right().alloy()),
             weldCase.filler().alloy().stream());
     boolean rich = metals.anyMatch(alloy -> alloy.composition().of(Element.MG) > MUCH_MAGNESIUM);
-    if (hot() && rich) {
+    if (HotStart.beyondCodes(weldCase) && rich) {
       add(
           "hot-start-magnesium",
           "Preheat or interpass above 120 °C (250 °F) on metal with more than 3 % Mg: time at 65 °C"
               + " (150 °F) to 200 °C (390 °F) lines its grain boundaries with what corrodes under"
               + " stress. Codes keep it under 120 °C (250 °F).");
     }
-  }
-
-  private boolean hot() {
-    return weldCase.passes().stream().anyMatch(pass -> pass.startTemperature() > HOT_START);
   }
 
   private void aboutTreatment() {

@@ -3,7 +3,6 @@ package afterweld.section;
 import afterweld.material.Composition;
 import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.HeatInputException;
-import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.PeakMap;
 import afterweld.thermal.StationTimeline;
@@ -256,9 +255,7 @@ public final class SectionSimulation {
   }
 
   private StationPlacement placement(Side side, SideRun run) {
-    double warmest =
-        weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();
-    return new StationPlacement(side, run.timeline(), warmest, density);
+    return new StationPlacement(side, run.timeline(), HotStart.warmest(weldCase), density);
   }
 
   /** The same stations at both ends of what the case leaves to defaults or leaves open. */
