@@ -61,15 +61,17 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
     return has ? List.of() : suitable.subList(0, Math.min(NAMED, suitable.size()));
   }
 
-  /** The highest set temperature, K. */
-  double highestSetting() {
-    return FurnaceMargin.highestSetting(solidus);
+  /** Whether a set temperature, K, is over the highest; not if nothing is known. */
+  boolean isExceededBy(double temperature) {
+    return !Double.isNaN(solidus)
+        && !Double.isNaN(temperature)
+        && !FurnaceMargin.allows(temperature, solidus);
   }
 
   /** What is expected of a set temperature. */
   String expected() {
     return "at most "
-        + BothUnits.temperature(highestSetting())
+        + BothUnits.temperature(FurnaceMargin.highestSetting(solidus))
         + ": "
         + metal
         + " begins to melt at "

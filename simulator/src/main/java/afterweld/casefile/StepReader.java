@@ -79,7 +79,7 @@ final class StepReader {
 
   private double setTemperature(Section section) {
     double temperature = section.required(SET);
-    if (Measure.exceeds(temperature, limit.highestSetting())) {
+    if (limit.isExceededBy(temperature)) {
       section.fault(
           SET.key(),
           "found " + BothUnits.temperature(temperature) + "; expected " + limit.expected());

@@ -3,11 +3,13 @@ package afterweld.choice;
 import afterweld.choice.FurnaceSheet.Expected;
 import afterweld.choice.FurnaceSheet.Recheck;
 import afterweld.section.AgedOnly;
+import afterweld.section.Asked;
 import afterweld.section.Estimate;
 import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Station;
+import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
 import afterweld.section.Zone;
 import afterweld.strength.HardnessScale;
@@ -46,14 +48,21 @@ final class ExpectedHardness {
 
   private final FurnaceOrder order;
   private final SectionProfile profile;
+  private final Optional<Asked> asked;
 
-  private ExpectedHardness(FurnaceOrder order, SectionProfile profile) {
+  private ExpectedHardness(FurnaceOrder order, SectionProfile profile, Optional<Asked> asked) {
     this.order = order;
     this.profile = profile;
+    this.asked = asked;
   }
 
-  static ExpectedHardness of(FurnaceOrder order, SectionProfile profile) {
-    return new ExpectedHardness(order, profile);
+  /**
+   * What to expect of a section.
+   *
+   * @param asked the hardness that the drawing asks of every place, if it does
+   */
+  static ExpectedHardness of(FurnaceOrder order, SectionProfile profile, Optional<Asked> asked) {
+    return new ExpectedHardness(order, profile, asked);
   }
 
   /** What the prediction warns of. */
@@ -153,14 +162,34 @@ final class ExpectedHardness {
   private Recheck recheck(Station station, String softMeans) {
     if (order.onlyAnneals()) {
       return new Recheck(
-          true,
-          atLast(station).high().hardness(),
-          NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
+          true, findsUnannealed(station), NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
     }
     double low = atLast(station).low().hardness();
-    return hardensByAgeing(station)
-        ? new Recheck(false, findsUnaged(station, low), softMeans + NOT_AGED)
-        : new Recheck(false, low, softMeans);
+    Recheck soft =
+        hardensByAgeing(station)
+            ? new Recheck(false, findsUnaged(station, low), softMeans + NOT_AGED)
+            : new Recheck(false, low, softMeans);
+    return asked
+        .filter(drawing -> drawing.value() > soft.limit())
+        .map(drawing -> new Recheck(false, drawing.value(), underDrawing(drawing, soft)))
+        .orElse(soft);
+  }
+
+  private static String underDrawing(Asked drawing, Recheck soft) {
+    return "less than the "
+        + drawing.text(UnitSystem.METRIC)
+        + " of the drawing; under "
+        + Math.round(soft.limit())
+        + " HV "
+        + soft.means();
+  }
+
+  /** Half way to metal that was not annealed where it would pass the high end of the band. */
+  private double findsUnannealed(Station station) {
+    double high = atLast(station).high().hardness();
+    double annealed = atLast(station).middle().hardness();
+    double before = unaged(station);
+    return before > (1 + TELLING_GAIN) * annealed && before < high ? (annealed + before) / 2 : high;
   }
 
   /** Whether a part that missed its ageing is plainly softer there than it should be. */

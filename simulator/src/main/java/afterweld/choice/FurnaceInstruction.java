@@ -329,11 +329,17 @@ final class FurnaceInstruction {
       return name + "annealed by the treatment.";
     }
     if (side.alloy().casting()) {
-      return name + (order.ages() ? "T6" : "T4") + ", re-treated, with the furnace lot.";
+      return name + aged("T4", "T6", "T7") + ", re-treated, with the furnace lot.";
     }
     return name
-        + (order.ages() ? "T62" : "T42")
+        + aged("T42", "T62", "T72")
         + ", heat treated by the user's furnace, not the mill's temper; with the furnace lot.";
+  }
+
+  private String aged(String naturally, String toTheFull, String beyond) {
+    boolean overaged =
+        order.steps().stream().anyMatch(step -> step instanceof Age age && age.overage());
+    return order.ages() ? (overaged ? beyond : toTheFull) : naturally;
   }
 
   private static boolean wet(FurnaceStep step) {

@@ -36,16 +36,23 @@ final class FurnaceObjections {
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL = 380 + ZERO_CELSIUS;
   private static final double COOL_ANNEAL_OF_WORKED = 330 + ZERO_CELSIUS;
+  private static final double COOL_ANNEAL_OF_CASTINGS = 315 + ZERO_CELSIUS;
   private static final double BRIEF_ANNEAL = 3600;
   private static final double USUAL_ANNEAL = 413 + ZERO_CELSIUS;
   private static final double USUAL_ANNEAL_OF_WORKED = 345 + ZERO_CELSIUS;
   private static final String HARDENING_ANNEALS =
-      "6xxx metal and castings are annealed at 380 °C (715 °F) to 420 °C (790 °F) (read, a data sheet"
-          + " of 6082), 413 °C (775 °F) is usual.";
+      "6xxx metal is annealed at 380 °C (715 °F) to 420 °C (790 °F) (read, a data sheet of 6082),"
+          + " 413 °C (775 °F) is usual.";
+  private static final String CASTING_ANNEALS =
+      "castings are annealed at 315 °C (600 °F) to 345 °C (650 °F) for 2 to 4 h (AMS 2771 practice,"
+          + " from memory).";
   private static final String WORKED_ANNEALS =
       "work-hardened metal is annealed at about 345 °C (650 °F) (common practice).";
   private static final double FAR_SHORT = 0.5;
   private static final double HAIR = 1e-6;
+
+  /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
+  private static final double ROUNDED = 0.6;
 
   private final FurnaceOrder order;
   private final FurnaceLimits limits;
@@ -83,14 +90,20 @@ final class FurnaceObjections {
 
   /** At what the bases of the joint are annealed, K. */
   double usualAnneal() {
-    return order.hardens() ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
+    return hardensWrought() ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
   }
 
   /** What stands against an anneal that is too cold; empty if it is not. */
   Optional<Objection> tooCold(Anneal anneal) {
-    double least = order.hardens() ? COOL_ANNEAL : COOL_ANNEAL_OF_WORKED;
-    String usual = order.hardens() ? HARDENING_ANNEALS : WORKED_ANNEALS;
-    return anneal.temperature() < least - HAIR
+    double least =
+        hardensWrought()
+            ? COOL_ANNEAL
+            : order.hardens() ? COOL_ANNEAL_OF_CASTINGS : COOL_ANNEAL_OF_WORKED;
+    String usual =
+        hardensWrought()
+            ? HARDENING_ANNEALS
+            : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
+    return anneal.temperature() < least - ROUNDED
         ? Optional.of(
             objected(
                 "An anneal at "
@@ -100,6 +113,10 @@ final class FurnaceObjections {
                         : " is cold: it takes of the cold work's strength, how much is not sure; ")
                     + usual))
         : Optional.empty();
+  }
+
+  private boolean hardensWrought() {
+    return order.hardening().anyMatch(side -> !side.alloy().casting());
   }
 
   private Optional<Objection> brief(Anneal anneal) {
@@ -287,27 +304,34 @@ final class FurnaceObjections {
 
   /** Whether the trade ages at a temperature, K. */
   static boolean agesThere(double temperature) {
-    return temperature >= COOL_AGE - HAIR && temperature <= HOT_AGE + HAIR;
+    return temperature >= COOL_AGE - 2 * ROUNDED && temperature <= HOT_AGE + ROUNDED;
   }
 
   private Stream<Objection> ageing(Age age, Side side) {
     if (!agesThere(age.temperature())) {
       return Stream.of(outside(age));
     }
-    boolean casting = side.alloy().casting();
-    double celsius = age.temperature() - ZERO_CELSIUS;
-    if (isShort(age, side)) {
-      return Stream.of(shortAge(age, side, AgeingTime.least(casting, celsius)));
+    if (isShort(age, side) && !comesAged(side)) {
+      return Stream.of(shortAge(age, side, least(age, side)));
     }
-    return AgeingTime.most(casting, celsius).stream()
+    return AgeingTime.most(side.alloy().casting(), age.temperature() - ZERO_CELSIUS).stream()
         .filter(most -> age.time() > most + HAIR)
         .mapToObj(most -> longAge(age, most));
   }
 
   /** Whether the trade ages such metal longer at that temperature. */
   static boolean isShort(Age age, Side side) {
-    double celsius = age.temperature() - ZERO_CELSIUS;
-    return age.time() < AgeingTime.least(side.alloy().casting(), celsius) - HAIR;
+    return age.time() < least(age, side) - HAIR;
+  }
+
+  private static double least(Age age, Side side) {
+    double celsius = age.temperature() - ZERO_CELSIUS + ROUNDED;
+    return AgeingTime.least(side.alloy().casting(), celsius);
+  }
+
+  /** No time is too short for metal that comes aged: it gains nothing by any. */
+  private boolean comesAged(Side side) {
+    return side.comesAged() && !order.dissolves();
   }
 
   /** Whether the ageing is one that the sheet must not pass on. */
@@ -326,7 +350,7 @@ final class FurnaceObjections {
             + " (common practice)";
     return age.overage()
         ? noted(text + "; the order says that overageing is meant.")
-        : objected(text + (age.temperature() > HOT_AGE ? ": it overages." : ": it hardly ages."));
+        : objected(text + (age.temperature() > HOT_AGE ? ": it overages." : ": it ages too slowly to be counted on."));
   }
 
   private Objection shortAge(Age age, Side side, double least) {

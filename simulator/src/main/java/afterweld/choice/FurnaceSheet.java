@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.choice.Objection.Severity;
+import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Soundness;
@@ -167,7 +168,8 @@ public record FurnaceSheet(
         refusals.isEmpty() ? Optional.of(simulation.apply(weldCase)) : Optional.empty();
     Soundness soundness = profile.map(SectionProfile::soundness).orElse(Soundness.SOUND);
     boolean clean = soundness.sound() && passes;
-    Optional<ExpectedHardness> hardness = profile.map(one -> ExpectedHardness.of(order, one));
+    Optional<ExpectedHardness> hardness = profile.map(
+            one -> ExpectedHardness.of(order, one, requirement.asked(OutputQuantity.HARDNESS)));
     return new FurnaceSheet(
         weldCase.title(),
         order.own(),

@@ -134,7 +134,9 @@ final class RouteConstraints {
             BothUnits.difference(FurnaceMargin.MARGIN));
     return Optional.of(
         new RouteConstraint(
-            "melting", room > FurnaceMargin.MARGIN ? State.MET : State.NOT_MET, text));
+            "melting",
+            FurnaceMargin.allows(hottest.getAsDouble(), solidus) ? State.MET : State.NOT_MET,
+            text));
   }
 
   private Optional<RouteConstraint> furnaceSize() {

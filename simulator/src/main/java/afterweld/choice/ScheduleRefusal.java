@@ -38,7 +38,7 @@ final class ScheduleRefusal {
       return Optional.of(new Objection(Objection.Severity.REFUSED, Objection.Subject.FILLER, text));
     }
     double lowest = Math.min(order.weldMetalSolidus(), order.baseSolidus());
-    if (treat.temperature() <= FurnaceMargin.highestSetting(lowest) + HAIR) {
+    if (FurnaceMargin.allows(treat.temperature(), lowest)) {
       return Optional.empty();
     }
     return Optional.of(

@@ -91,7 +91,7 @@ final class SharedTreatment {
               + BothUnits.stress(kept)
               + " yield by this schedule, to "
               + BothUnits.stress(own)
-              + " by its standard one"
+              + " by the one that its T6 is computed from"
               + aged
               + ".";
     }

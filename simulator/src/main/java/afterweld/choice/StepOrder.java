@@ -6,6 +6,7 @@ import static afterweld.choice.Objection.objected;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Anneal;
+import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,9 @@ final class StepOrder {
   /** Steps that do nothing where they stand and that a furnace shop leaves out. */
   boolean idle(int index) {
     FurnaceStep step = steps.get(index);
+    if (!order.hardens()) {
+      return order.dissolves() && !(step instanceof Anneal || step instanceof NaturalAge);
+    }
     if (step instanceof Age) {
       return has(index + 1, steps.size(), SolutionTreat.class)
           || (besideTheAgeing(index) && !order.bakes(index))

@@ -215,11 +215,8 @@ final class CaseHeat {
     return new CaseHeat(weldCase, other, loss, choice, heats, weld, place);
   }
 
-  /**
-   * A bead that reaches the root half way and not where it begins, on metal that is still cold. Its
-   * depth is known by rule alone, so it is told and not ruled out.
-   */
-  private Optional<Warning> coldStart() {
+  /** The root where the weld begins, on metal still cold; empty where no rule tells it apart. */
+  private Optional<RootFusion> rootAtStart() {
     boolean told =
         shell.isEmpty()
             || !weldCase.course().ends()
@@ -228,18 +225,33 @@ final class CaseHeat {
             || weldCase.joint() == Joint.BEAD
             || weldCase.preparation() == Preparation.FILLET;
     double start = told ? 0 : beadWidth(Place.START);
-    if (start < MeltDown.NO_BEAD) {
-      return Optional.empty();
-    }
-    Groove groove = Groove.of(weldCase);
+    return start < MeltDown.NO_BEAD
+        ? Optional.empty()
+        : Optional.of(RootFusion.of(Groove.of(weldCase), start / 2));
+  }
+
+  /** The root in a section that is taken where the weld begins; empty for any other section. */
+  Optional<RootFusion> rootInSection() {
+    return weldCase.course().ends() && weldCase.course().place() == Place.START
+        ? rootAtStart()
+        : Optional.empty();
+  }
+
+  /**
+   * A bead that reaches the root half way and not where it begins. In another section than that it
+   * is told and not ruled out: on a ring the end of the lap runs over it.
+   */
+  private Optional<Warning> coldStart() {
     boolean missing =
-        RootFusion.of(groove, heats).through() && !RootFusion.of(groove, start / 2).through();
+        rootInSection().isEmpty()
+            && RootFusion.of(Groove.of(weldCase), heats).through()
+            && rootAtStart().filter(root -> !root.through()).isPresent();
     return missing
         ? Optional.of(
             new Warning(
                 "cold-start",
                 "The start is cold: the bead is "
-                    + BothUnits.length(start)
+                    + BothUnits.length(beadWidth(Place.START))
                     + " wide there, and by the rule of its depth it does not reach the root. Hold"
                     + " the arc there until the pool has formed, preheat, or run on over the start,"
                     + " and look at the root."))

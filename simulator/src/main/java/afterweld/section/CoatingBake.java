@@ -31,7 +31,8 @@ public final class CoatingBake {
   /** Whether all of the treatment of a case is that. */
   public static boolean is(WeldCase weldCase) {
     return isAsShort(weldCase)
-        && Stream.of(weldCase.left(), weldCase.right()).allMatch(CoatingBake::aged);
+        && Stream.of(weldCase.left(), weldCase.right())
+            .allMatch(side -> side.comesAged() || !side.alloy().heatTreatable());
   }
 
   /** Whether a step is a hold as a coating is baked in. */
@@ -41,10 +42,5 @@ public final class CoatingBake {
         && age.time() <= LONGEST + HAIR
         && age.temperature() >= COOLEST - HAIR
         && age.temperature() <= HOTTEST + HAIR;
-  }
-
-  private static boolean aged(Side side) {
-    String temper = side.temper().name();
-    return !side.alloy().heatTreatable() || temper.startsWith("T5") || temper.startsWith("T6");
   }
 }

@@ -11,7 +11,15 @@ public final class FurnaceMargin {
   /** Margin between the hottest place of the furnace and the lowest solidus, K. */
   public static final double MARGIN = 5;
 
+  /** A temperature in whole °F, or in whole °C, is never more than this off the one meant, K. */
+  private static final double ROUNDED = 0.3;
+
   private FurnaceMargin() {}
+
+  /** Whether a furnace may be set so hot, K, with metal of that lowest solidus in it, K. */
+  public static boolean allows(double temperature, double solidus) {
+    return temperature <= highestSetting(solidus) + ROUNDED;
+  }
 
   /**
    * The highest set temperature, K.

@@ -55,7 +55,7 @@ public final class SectionSimulation {
     this.allStages = allStages;
     this.density = density;
     this.heat = memory.heat(() -> CaseHeat.of(weldCase));
-    this.rule = new SoundnessRule(weldCase, heat.heats());
+    this.rule = new SoundnessRule(weldCase, heat.heats(), heat.rootInSection());
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
         weldCase.left().equals(weldCase.right())

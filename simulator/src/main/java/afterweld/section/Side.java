@@ -35,6 +35,12 @@ public record Side(
     this(alloy, temper, thickness, width, composition, Set.of());
   }
 
+  /** Whether it comes hardened by ageing, as T5 and T6 do. */
+  public boolean comesAged() {
+    return alloy.heatTreatable()
+        && (temper.name().startsWith("T5") || temper.name().startsWith("T6"));
+  }
+
   /** The same part in another temper. */
   public Side inTemper(Temper other) {
     return new Side(alloy, other, thickness, width, composition, certified);

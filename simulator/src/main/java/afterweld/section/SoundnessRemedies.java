@@ -48,7 +48,7 @@ final class SoundnessRemedies {
           "Less heat: less current or faster travel, the current taken back towards the end"
               + " (end_current), stops to cool, or a backing or chill bar that holds the pool.");
     }
-    if (molten.startsCold()) {
+    if (molten.startsCold() || rule.startsCold()) {
       all.add(
           "At the start hold the arc until the pool has formed, preheat, or start on a run-on tab; on"
               + " a ring run on over the start.");

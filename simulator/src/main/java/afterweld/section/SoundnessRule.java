@@ -5,6 +5,7 @@ import static afterweld.section.BothUnits.length;
 import afterweld.thermal.PassHeat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -27,13 +28,29 @@ final class SoundnessRule {
   private final Groove groove;
   private final Deposit deposit;
   private final RootFusion root;
+  private final boolean startsCold;
 
   SoundnessRule(WeldCase weldCase, List<PassHeat> heats) {
+    this(weldCase, heats, Optional.empty());
+  }
+
+  /**
+   * The rule of a case.
+   *
+   * @param inSection the root where the section is taken, if it differs from that of the heats
+   */
+  SoundnessRule(WeldCase weldCase, List<PassHeat> heats, Optional<RootFusion> inSection) {
     this.weldCase = weldCase;
     this.heats = heats;
     this.groove = Groove.of(weldCase);
     this.deposit = Deposit.of(weldCase, heats);
-    this.root = RootFusion.of(groove, heats);
+    this.root = inSection.orElseGet(() -> RootFusion.of(groove, heats));
+    this.startsCold = inSection.filter(start -> !start.through()).isPresent();
+  }
+
+  /** Whether the root is open where the section is taken, at the start on cold metal. */
+  boolean startsCold() {
+    return startsCold;
   }
 
   private boolean fillet() {
