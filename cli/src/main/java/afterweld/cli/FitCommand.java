@@ -71,6 +71,11 @@ final class FitCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weld = read.caseFile().weld();
     WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
+    if (afterHeatTreatment && weld.afterWeld().isEmpty()) {
+      throw new InputFault(
+          "--after-heat-treatment: the case names no heat treatment after welding; write it as"
+              + " 'after_weld', or leave the option out");
+    }
     TraverseFit fit = fit(measured);
     UnitSystem units = options.units();
     Notices notices = read.notices(FitTable.CAUTION).after("fit", fit.warnings());
@@ -95,15 +100,17 @@ final class FitCommand implements Callable<Integer> {
 
   private TraverseFit fit(WeldCase measured) {
     try {
-      return TraverseFit.of(measured, traverse());
+      return TraverseFit.of(measured, traverse(measured));
     } catch (UnpredictedPoints unpredicted) {
       throw new InputFault(traverseFile + ": " + unpredicted.getMessage());
     }
   }
 
-  private HardnessTraverse traverse() {
+  private HardnessTraverse traverse(WeldCase measured) {
+    boolean casting = measured.left().alloy().casting() || measured.right().alloy().casting();
     TraverseReader reading =
-        TraverseReader.read(traverseFile.toString(), new CaseInput(traverseFile).content());
+        TraverseReader.read(
+            traverseFile.toString(), new CaseInput(traverseFile).content(), casting);
     return reading
         .traverse()
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));

@@ -68,7 +68,7 @@ final class CaseAssembler {
     OptionalDouble reinforcement = reinforcement(procedure.passes());
     double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
     double depth = depth(plates);
-    Requirement requirement = new RequirementReader(notes).read(top);
+    Requirement requirement = new RequirementReader(notes, plates.anyCasting()).read(top);
     Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates, procedure.joint()).read(top);

@@ -25,6 +25,12 @@ record Plates(SideReader.Draft left, SideReader.Draft right) {
     return smallest(SideReader.Draft::thickness);
   }
 
+  /** Whether a side is known to be a casting. */
+  boolean anyCasting() {
+    return List.of(left, right).stream()
+        .anyMatch(side -> side.alloy().filter(Alloy::casting).isPresent());
+  }
+
   /** The lower solidus of the bases, K; NaN if neither is known. */
   double lowestSolidus() {
     return smallest(side -> side.alloy().map(Alloy::solidus).orElse(Double.NaN));

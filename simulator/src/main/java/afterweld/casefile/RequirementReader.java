@@ -6,6 +6,7 @@ import static afterweld.casefile.Dimension.TEMPERATURE;
 
 import afterweld.choice.Requirement;
 import afterweld.section.OutputQuantity;
+import afterweld.strength.HardnessScale;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -29,9 +30,16 @@ final class RequirementReader {
       "keys yield, tensile, hardness, anodized_match, service_temperature";
 
   private final Notes notes;
+  private final boolean casting;
 
-  RequirementReader(Notes notes) {
+  /**
+   * A reader.
+   *
+   * @param casting whether a side of the joint is one
+   */
+  RequirementReader(Notes notes, boolean casting) {
     this.notes = notes;
+    this.casting = casting;
   }
 
   Requirement read(Section top) {
@@ -69,7 +77,10 @@ final class RequirementReader {
   private void noteScale(Section section, double vickers) {
     String asked = section.written(HARDNESS_ASKED).orElse("");
     String scale = asked.substring(asked.lastIndexOf(' ') + 1);
-    if (scale.equals("HB") || scale.equals("HRB")) {
+    if (casting && scale.equals("HRB")) {
+      section.fault(
+          HARDNESS_ASKED.key(), "found " + asked + "; expected " + HardnessScale.NO_CAST_ROCKWELL);
+    } else if (scale.equals("HB") || scale.equals("HRB")) {
       notes.add(
           "hardness-converted",
           String.format(
@@ -79,7 +90,7 @@ final class RequirementReader {
               vickers,
               scale.equals("HB")
                   ? "Brinell taken as 500 kgf, 10 mm ball"
-                  : "by the table for wrought aluminium; none is known for castings"));
+                  : "by the table for wrought aluminium"));
     }
   }
 }

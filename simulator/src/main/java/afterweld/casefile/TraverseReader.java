@@ -36,15 +36,26 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
   }
 
   /**
-   * Reads one file.
+   * Reads one file of readings on wrought metal.
    *
    * @param file its name as the user gave it
    * @param bytes its content, UTF-8
    */
   public static TraverseReader read(String file, byte[] bytes) {
+    return read(file, bytes, false);
+  }
+
+  /**
+   * Reads one file.
+   *
+   * @param file its name as the user gave it
+   * @param bytes its content, UTF-8
+   * @param casting whether a side of the joint is one, which no table of HRB holds for
+   */
+  public static TraverseReader read(String file, byte[] bytes, boolean casting) {
     FaultCollector faults = new FaultCollector(file);
     String text = new String(bytes, StandardCharsets.UTF_8).replace("\uFEFF", "");
-    List<HardnessTraverse.Point> points = new Lines(faults).points(text);
+    List<HardnessTraverse.Point> points = new Lines(faults, casting).points(text);
     HardnessTraverse traverse = new HardnessTraverse(points);
     if (faults.count() == 0) {
       traverse.faults().forEach(fault -> faults.add(Place.START, fault));
@@ -78,10 +89,12 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
 
   private static final class Lines {
     private final FaultCollector faults;
+    private final boolean casting;
     private Optional<Columns> columns = Optional.empty();
 
-    Lines(FaultCollector faults) {
+    Lines(FaultCollector faults, boolean casting) {
       this.faults = faults;
+      this.casting = casting;
     }
 
     List<HardnessTraverse.Point> points(String text) {
@@ -126,6 +139,8 @@ public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> fa
       Place place = new Place(line, column(cells, index) + leading(cells[index]));
       if (!name.isEmpty() && !NAMES.contains(name)) {
         faults.add(place, "unknown column " + found + "; expected " + HEAD + meant(name));
+      } else if (casting && name.equals("hrb")) {
+        faults.add(place, "found " + found + "; expected " + HardnessScale.NO_CAST_ROCKWELL);
       } else if (!name.isEmpty() && names.indexOf(name) < index) {
         faults.add(place, "found the column " + found + " again; expected it once");
       }

@@ -1,10 +1,13 @@
 package afterweld.choice;
 
 import afterweld.choice.Objection.Severity;
+import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep.Quench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The one list of what stands against the heat treatment of a case. A case that orders none has
@@ -36,6 +39,21 @@ public final class ScheduleCheck {
     boolean clean = all.stream().allMatch(one -> one.severity() == Severity.NOTED);
     all.addAll(SharedTreatment.of(weldCase, clean));
     return all.stream().sorted(Comparator.comparing(Objection::severity)).toList();
+  }
+
+  /**
+   * Whether a case quenches later than practice allows, which costs more than the strengths show.
+   */
+  public static boolean quenchesLate(WeldCase weldCase) {
+    FurnaceObjections figures = new FurnaceObjections(new FurnaceOrder(weldCase, true));
+    return weldCase.afterWeld().stream()
+        .anyMatch(step -> step instanceof Quench quench && figures.isLate(quench));
+  }
+
+  /** The longest that practice lets a part of a case take to the bath, s; empty for no bath. */
+  public static OptionalDouble longestQuenchDelay(WeldCase weldCase) {
+    return new FurnaceLimits(new FurnaceOrder(weldCase, true), UnitSystem.METRIC)
+        .longestDelay().stream().mapToDouble(FurnaceLimits.Limit::value).findFirst();
   }
 
   /** The sentences of one severity. */

@@ -37,6 +37,10 @@ public final class HardnessScale {
       "no table turns Webster readings into HV: give HV, HB or HRB, or compare the part with a piece"
           + " of the same alloy, temper and thickness under the same gauge";
 
+  /** What is expected of somebody who reads a casting in HRB. */
+  public static final String NO_CAST_ROCKWELL =
+      "HV or HB: the table of HRB holds for wrought metal, and none is known for castings";
+
   private HardnessScale() {}
 
   /** Whether a unit or a column is named for a Webster gauge. */

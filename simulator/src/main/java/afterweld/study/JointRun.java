@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.LowestHardness;
 import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
+import afterweld.choice.ScheduleCheck;
 import afterweld.choice.Verdict;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointReport;
@@ -10,6 +11,7 @@ import afterweld.joint.JointStrength;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,6 +46,8 @@ record JointRun(
     boolean strengthsMet,
     List<String> beyondStrength) {
 
+  private static final String QUENCHED_LATE = "quenched later than practice allows";
+
   /** Copies the list. */
   JointRun {
     beyondStrength = List.copyOf(beyondStrength);
@@ -64,6 +68,11 @@ record JointRun(
     JointStrength joint = JointReport.finished(profile, gauge);
     Optional<CrossWeldTension> pulled = joint.middle();
     RequirementCheck check = RequirementCheck.of(profile, joint, asked, against);
+    boolean late = ScheduleCheck.quenchesLate(profile.weldCase());
+    List<String> beyond = new ArrayList<>(check.beyondStrength());
+    if (late) {
+      beyond.add(QUENCHED_LATE);
+    }
     return new JointRun(
         joint.tensile().orElse(Double.NaN),
         joint.proof().orElse(Double.NaN),
@@ -71,9 +80,9 @@ record JointRun(
         LowestHardness.of(profile, Estimate::middle),
         pulled.map(pull -> pull.failure().zone()).orElse(""),
         pulled.filter(pull -> pull.failure().undecided()).isPresent(),
-        check.judgement(UnitSystem.METRIC).verdict() == Verdict.MET,
+        !late && check.judgement(UnitSystem.METRIC).verdict() == Verdict.MET,
         profile.soundness().note(),
         check.meetsStrengths(),
-        check.beyondStrength());
+        beyond);
   }
 }

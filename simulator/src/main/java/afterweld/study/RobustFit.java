@@ -10,7 +10,6 @@ import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
@@ -299,7 +298,8 @@ public record RobustFit(
       SingularValueDecomposition parts = new SingularValueDecomposition(scaled);
       double condition = parts.getConditionNumber();
       boolean known = condition < SINGULAR;
-      RealMatrix covariance = known ? inverse(scaled).scalarMultiply(s2) : unknown(values.length);
+      RealMatrix covariance =
+          known ? parts.getCovariance(0).scalarMultiply(s2) : unknown(values.length);
       return new RobustFit(
           estimates(values, covariance, free),
           correlation(covariance),
@@ -319,11 +319,6 @@ public record RobustFit(
         within += Math.abs(residual) < HUBER ? 1.0 / residuals.length : 0;
       }
       return squares / (within * within);
-    }
-
-    private static RealMatrix inverse(RealMatrix jacobian) {
-      RealMatrix normal = jacobian.transpose().multiply(jacobian);
-      return new LUDecomposition(normal).getSolver().getInverse();
     }
 
     private static RealMatrix unknown(int size) {

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.choice.ScheduleCheck;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
@@ -197,7 +198,7 @@ final class SpreadInputs {
   private void addDelay(double own) {
     OptionalDouble half = settings.quenchDelay();
     double low = half.isPresent() ? own - half.getAsDouble() : Math.min(own, SHORTEST_DELAY);
-    double high = half.isPresent() ? own + half.getAsDouble() : Math.max(own, LONGEST_DELAY);
+    double high = half.isPresent() ? own + half.getAsDouble() : Math.max(own, usuallyLongest());
     add(
         "quench delay",
         String.format(
@@ -210,6 +211,12 @@ final class SpreadInputs {
                     step instanceof Quench quench
                         ? new Quench(quench.medium(), quench.temperature(), by)
                         : step));
+  }
+
+  /** A shop that says nothing of its quench is taken to keep to practice. */
+  private double usuallyLongest() {
+    return Math.min(
+        LONGEST_DELAY, ScheduleCheck.longestQuenchDelay(weldCase).orElse(LONGEST_DELAY));
   }
 
   private static FurnaceStep hotterSolution(FurnaceStep step, double by) {

@@ -64,6 +64,10 @@ public record TraverseFit(
   private static final double USELESS = 0.10;
   private static final double EFFICIENCY_STEP = 0.05;
   private static final double MISFIT = 2;
+
+  /** Mean square of a level line's readings about their mean, in variances of an indent, at most. */
+  private static final double LEVEL = 1.5;
+
   private static final double WEEK = 7 * 86400.0;
   private static final int HOLD_OUT = 5;
   private static final int CURVE_POINTS = 161;
@@ -137,6 +141,11 @@ public record TraverseFit(
 
     /** Why nothing is taken from a fit; empty if it holds. */
     private Optional<String> objection(List<FitParameter> free, RobustFit fit) {
+      if (level()) {
+        return Optional.of(
+            "The traverse is level within what indents scatter: it shows no softened zone, and"
+                + " nothing is taken from it.");
+      }
       if (!fit.settled()) {
         return Optional.of("The fit did not settle: nothing is taken from it.");
       }
@@ -158,6 +167,18 @@ public record TraverseFit(
           + parameter.words(high ? parameter.high() : parameter.low())
           + ": nothing is taken from this fit. Do alloy, temper, thickness,"
           + " current, travel speed and the traverse's zero belong to this weld?";
+    }
+
+    /** Whether all points are one hardness as far as indents can tell. */
+    private boolean level() {
+      List<Point> points = traverse.points();
+      double mean = points.stream().mapToDouble(Point::hardness).average().orElseThrow();
+      double squares =
+          points.stream()
+              .mapToDouble(point -> Math.pow((point.hardness() - mean) / point.deviation(), 2))
+              .average()
+              .orElseThrow();
+      return squares < LEVEL;
     }
 
     /** Whether the points tell the efficiency by themselves: a bead width alone is no traverse. */
