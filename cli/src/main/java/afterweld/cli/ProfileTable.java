@@ -55,7 +55,9 @@ final class ProfileTable {
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
         + block("Warnings", list(warnings()))
         + block("Cautions", list(profile.cautions()))
-        + block("Lowest place, with its error band", lowestPlaces())
+        + block(
+            "Lowest place; the band is that of the lowest, wherever it comes to lie",
+            lowestPlaces())
         + block("Requirement: " + Standing.word(judgement), list(judgement.reasons()));
   }
 

@@ -55,6 +55,7 @@ class CommandLawsTest {
         () -> objectionsEverywhere(asked),
         () -> oneTable(asked),
         () -> sheetExpectsTheProfile(asked),
+        () -> ageingReachesTheProfile(asked),
         () -> sameInUsUnits(asked),
         () -> mirrored(asked),
         () -> chosenRouteKeepsItsPromise(asked),
@@ -215,6 +216,25 @@ class CommandLawsTest {
         assertTrue(there.stream().anyMatch(at -> Math.abs(at - hardness) <= ROUNDING), place);
       } else {
         assertEquals(Collections.min(there), hardness, ROUNDING, place);
+      }
+    }
+  }
+
+  /** What the schedule makes of the base is what the section has far from the weld. */
+  private static void ageingReachesTheProfile(AnsweredCase asked) {
+    JsonNode steps = asked.content().get("after_weld");
+    if (steps == null || !steps.get(steps.size() - 1).has("age")) {
+      return;
+    }
+    JsonNode stations = asked.run("profile").json().get("stations");
+    for (JsonNode window : run(asked, "ageing").json().get("windows")) {
+      boolean left = window.get("metal").asText().equals("left");
+      boolean right = window.get("metal").asText().equals("right");
+      JsonNode scheduled = window.get("scheduled_yield_MPa");
+      if (scheduled.isNumber() && (left || right)) {
+        JsonNode states = stations.get(left ? 0 : stations.size() - 1).get("yield_MPa");
+        double there = states.get(states.size() - 1).asDouble();
+        assertEquals(there, scheduled.asDouble(), 0.02 * there, "ageing, " + window);
       }
     }
   }

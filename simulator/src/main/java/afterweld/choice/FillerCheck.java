@@ -2,7 +2,9 @@ package afterweld.choice;
 
 import afterweld.choice.Objection.Subject;
 import afterweld.material.Composition;
+import afterweld.section.BrittleMix;
 import afterweld.section.CrackTendency;
+import afterweld.section.PoolMetals;
 import afterweld.section.WeldCase;
 import afterweld.section.WeldPool;
 import java.util.ArrayList;
@@ -30,7 +32,11 @@ final class FillerCheck {
       FillerMetal filler,
       Composition metal) {
     if (!filler.none()) {
-      return usual.against(filler.name(), purpose);
+      List<String> byGuides = usual.against(filler.name(), purpose);
+      PoolMetals pool = PoolMetals.of(weld).with(filler.composition());
+      return byGuides.isEmpty() && BrittleMix.forms(pool)
+          ? List.of(BrittleMix.reason(pool))
+          : byGuides;
     }
     List<String> against = new ArrayList<>(WithoutFiller.against(weld, CrackTendency.of(metal)));
     ColourMatch colour = ColourMatch.of(weld, metal, filler.name());

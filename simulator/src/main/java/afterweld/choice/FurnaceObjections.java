@@ -100,9 +100,7 @@ final class FurnaceObjections {
             ? COOL_ANNEAL
             : order.hardens() ? COOL_ANNEAL_OF_CASTINGS : COOL_ANNEAL_OF_WORKED;
     String usual =
-        hardensWrought()
-            ? HARDENING_ANNEALS
-            : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
+        hardensWrought() ? HARDENING_ANNEALS : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
     return anneal.temperature() < least - ROUNDED
         ? Optional.of(
             objected(
@@ -324,6 +322,11 @@ final class FurnaceObjections {
     return age.time() < least(age, side) - HAIR;
   }
 
+  /** Whether it is for a part that hardens by it. */
+  boolean isShort(Age age) {
+    return order.hardening().anyMatch(side -> isShort(age, side) && !comesAged(side));
+  }
+
   private static double least(Age age, Side side) {
     double celsius = age.temperature() - ZERO_CELSIUS + ROUNDED;
     return AgeingTime.least(side.alloy().casting(), celsius);
@@ -339,7 +342,7 @@ final class FurnaceObjections {
     return aged(age).anyMatch(one -> one.severity() == Objection.Severity.OBJECTED);
   }
 
-  private static Objection outside(Age age) {
+  private Objection outside(Age age) {
     String text =
         "Ageing at "
             + BothUnits.temperature(age.temperature())
@@ -349,8 +352,15 @@ final class FurnaceObjections {
             + BothUnits.temperature(HOT_AGE)
             + " (common practice)";
     return age.overage()
-        ? noted(text + "; the order says that overageing is meant.")
-        : objected(text + (age.temperature() > HOT_AGE ? ": it overages." : ": it ages too slowly to be counted on."));
+        ? noted(
+            text
+                + "; the order says that overageing is meant."
+                + (order.hasCasting() ? " Overaged castings were not checked against tests." : ""))
+        : objected(
+            text
+                + (age.temperature() > HOT_AGE
+                    ? ": it overages."
+                    : ": it ages too slowly to be counted on."));
   }
 
   private Objection shortAge(Age age, Side side, double least) {

@@ -168,7 +168,8 @@ public record FurnaceSheet(
         refusals.isEmpty() ? Optional.of(simulation.apply(weldCase)) : Optional.empty();
     Soundness soundness = profile.map(SectionProfile::soundness).orElse(Soundness.SOUND);
     boolean clean = soundness.sound() && passes;
-    Optional<ExpectedHardness> hardness = profile.map(
+    Optional<ExpectedHardness> hardness =
+        profile.map(
             one -> ExpectedHardness.of(order, one, requirement.asked(OutputQuantity.HARDNESS)));
     return new FurnaceSheet(
         weldCase.title(),

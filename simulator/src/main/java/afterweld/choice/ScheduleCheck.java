@@ -3,6 +3,7 @@ package afterweld.choice;
 import afterweld.choice.Objection.Severity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Quench;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,6 +49,11 @@ public final class ScheduleCheck {
     FurnaceObjections figures = new FurnaceObjections(new FurnaceOrder(weldCase, true));
     return weldCase.afterWeld().stream()
         .anyMatch(step -> step instanceof Quench quench && figures.isLate(quench));
+  }
+
+  /** Whether the trade ages a part of a case longer than that where it hardens by it. */
+  public static boolean agesShort(WeldCase weldCase, Age age) {
+    return new FurnaceObjections(new FurnaceOrder(weldCase, true)).isShort(age);
   }
 
   /** The longest that practice lets a part of a case take to the bath, s; empty for no bath. */

@@ -1,11 +1,15 @@
 package afterweld.joint;
 
 import afterweld.section.Warning;
+import afterweld.section.Zone;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What a tension test across the weld would read. Every slice carries the same force, so the
@@ -51,6 +55,9 @@ public record CrossWeldTension(
     Efficiency tensileEfficiency,
     Optional<Efficiency> proofEfficiency,
     List<Warning> warnings) {
+
+  /** Less than this tells no two places apart. */
+  private static final double ALIKE = 1e-3;
 
   /** What stands in place of a proof stress that the test doesn't reach. */
   public static final String NO_PROOF = "no 0.2 % proof: joint reaches its maximum first";
@@ -133,14 +140,31 @@ public record CrossWeldTension(
     for (int i = 0; i < line.slices().size(); i++) {
       lowest.merge(line.slices().get(i).zone(), pull.force(i), Math::min);
     }
-    String zone = line.slices().get(weakest).zone();
-    double greatest = lowest.remove(zone);
+    int named = outermost(line, pull, weakest);
+    String zone = line.slices().get(named).zone();
+    double greatest = pull.force(weakest);
+    lowest.remove(zone);
     return new Failure(
         zone,
-        line.slices().get(weakest).centre(),
+        line.slices().get(named).centre(),
         lowest.entrySet().stream()
             .min(Map.Entry.comparingByValue())
             .map(next -> new RunnerUp(next.getKey(), next.getValue() / greatest - 1)));
+  }
+
+  /**
+   * Of slices that are as weak as the weakest, the one whose zone lies farthest from the weld:
+   * metal that is alike throughout breaks no nearer to it, whichever way the joint is turned.
+   */
+  private static int outermost(SliceLine line, SeriesPull pull, int weakest) {
+    List<String> outwards = Arrays.stream(Zone.values()).map(Zone::label).toList();
+    return IntStream.range(0, line.slices().size())
+        .filter(i -> pull.force(i) <= (1 + ALIKE) * pull.force(weakest))
+        .boxed()
+        .max(
+            Comparator.<Integer>comparingInt(i -> outwards.indexOf(line.slices().get(i).zone()))
+                .thenComparingDouble(i -> -pull.force(i)))
+        .orElse(weakest);
   }
 
   private static Efficiency tensileEfficiency(SliceLine line, double force) {

@@ -12,9 +12,10 @@ import java.util.stream.Stream;
 
 /**
  * What the design codes give for the same weld: EN 1999-1-1 (strength and half width of the
- * heat-affected zone, reduced for tungsten-arc welding and thick metal, wider for a warm interpass), the US
- * Aluminum Design Manual (welded minimums, filler strength) and AWS D1.2 (minimum of the
- * qualification test). Values are characteristic minima; many stand here from memory and say so.
+ * heat-affected zone, reduced for tungsten-arc welding and thick metal, wider for a warm
+ * interpass), the US Aluminum Design Manual (welded minimums, filler strength) and AWS D1.2
+ * (minimum of the qualification test). Values are characteristic minima; many stand here from
+ * memory and say so.
  */
 final class DesignCodes {
   private static final String RESOURCE = "/afterweld/material/design_codes.csv";
@@ -150,8 +151,7 @@ final class DesignCodes {
 
   /** 1 + (T - 60)/120 from 60 to 120 °C (EN 1999-1-1, 6.1.6.3). */
   private double interpassFactor() {
-    double counted =
-        Math.min(WARM_INTERPASS, Math.max(COOL_INTERPASS, HotStart.warmest(weldCase)));
+    double counted = Math.min(WARM_INTERPASS, Math.max(COOL_INTERPASS, HotStart.warmest(weldCase)));
     return 1 + (counted - COOL_INTERPASS) / 120;
   }
 

@@ -103,6 +103,12 @@ public record Alloy(
     return tempers.stream().filter(temper -> temper.name().equals(resolved)).findFirst();
   }
 
+  /** The most of an element that it may hold, wt%: its limit, else what it holds. */
+  public double most(Element element) {
+    Limit limit = limits.get(element);
+    return limit == null ? composition.of(element) : limit.max();
+  }
+
   /**
    * Whether precipitates harden it, so that a heat treatment after welding can bring strength back.
    */

@@ -12,8 +12,8 @@ import java.util.List;
 
 /**
  * Ages the metals of a case: each in the state in which the case's schedule brings it to the ageing
- * furnace, for growing times at one temperature, heated as the furnace heats its part. Base metal is taken away from the weld, weld metal
- * as it froze at the weld's centre.
+ * furnace, for growing times at one temperature, heated as the furnace heats its part. Base metal
+ * is taken away from the weld, weld metal as it froze at the weld's centre.
  */
 public final class AgeingTrial {
   private final SectionMetal<?> metal;
@@ -109,8 +109,7 @@ public final class AgeingTrial {
     return held(aged.strength().apply(state), aged.strength().apply(brought));
   }
 
-  private <S extends State> List<Strength> at(
-      SectionMetal<S> aged, Age age, List<Double> times) {
+  private <S extends State> List<Strength> at(SectionMetal<S> aged, Age age, List<Double> times) {
     S state = brought(aged);
     Strength limit = aged.strength().apply(state);
     double longest = times.get(times.size() - 1);

@@ -31,7 +31,9 @@ public record Asked(OutputQuantity quantity, double value, String written) {
     return withBracket(units, quantity.textBeside(units, value, other));
   }
 
-  /** As written, with the other unit behind: {@code 24 ksi (165 MPa)}, {@code 165 MPa (23.9 ksi)}. */
+  /**
+   * As written, with the other unit behind: {@code 24 ksi (165 MPa)}, {@code 165 MPa (23.9 ksi)}.
+   */
   public String inBothUnits() {
     String metric = text(UnitSystem.METRIC);
     return metric.equals(written) ? text(UnitSystem.US) : metric;

@@ -155,6 +155,7 @@ final class CaseWarnings {
               + " number of the model.");
     }
     CoolAgeing.warning(weldCase).ifPresent(warnings::add);
+    CoolAgeing.ofCastings(weldCase).ifPresent(warnings::add);
     boolean muchMagnesium =
         weldCase
             .filler()

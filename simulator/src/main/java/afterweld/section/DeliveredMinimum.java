@@ -30,9 +30,7 @@ record DeliveredMinimum(double yield, double tensile, String source) {
    * composition is stated: that may be old weld metal.
    */
   static Optional<DeliveredMinimum> of(Side side) {
-    return side.composition().equals(side.alloy().composition())
-        ? listed(side)
-        : Optional.empty();
+    return side.composition().equals(side.alloy().composition()) ? listed(side) : Optional.empty();
   }
 
   private static Optional<DeliveredMinimum> listed(Side side) {
@@ -91,6 +89,11 @@ record DeliveredMinimum(double yield, double tensile, String source) {
 
   private static String said(Side side) {
     String name = side.alloy().name() + "-" + side.temper().name();
+    if (!side.composition().equals(side.alloy().composition())) {
+      return name
+          + " of the stated composition: no minimum of the temper is held for it, so the band of its"
+          + " base metal is not cut at one.";
+    }
     return of(side)
         .map(
             least ->

@@ -153,8 +153,7 @@ public final class OverageingLimit {
         IntStream.rangeClosed(-HALVINGS, DOUBLINGS)
             .mapToObj(power -> Math.scalb(age.time(), power))
             .toList();
-    double[] yields =
-        trial.at(age, times).stream().mapToDouble(Strength::yield).toArray();
+    double[] yields = trial.at(age, times).stream().mapToDouble(Strength::yield).toArray();
     return beyond(yields, HALVINGS);
   }
 }

@@ -16,13 +16,28 @@ import java.util.stream.Stream;
  * @param filler empty where none is added
  */
 public record PoolMetals(Composition left, Composition right, Optional<Composition> filler) {
+  /** Over the alloy's limit, wt%: no certificate of that alloy says so much (assumed). */
+  private static final double ANOTHER_METAL = 0.5;
 
   /** The metals of a case. */
   public static PoolMetals of(WeldCase weldCase) {
     return new PoolMetals(
-        weldCase.left().alloy().composition(),
-        weldCase.right().alloy().composition(),
+        brought(weldCase.left()),
+        brought(weldCase.right()),
         weldCase.filler().alloy().map(Alloy::composition));
+  }
+
+  /**
+   * As the alloy is named, whatever a certificate says within its limits; what holds so much more
+   * silicon or magnesium than the alloy may is another metal, such as an old weld.
+   */
+  private static Composition brought(Side side) {
+    boolean other =
+        Stream.of(Element.SI, Element.MG)
+            .anyMatch(
+                element ->
+                    side.composition().of(element) > side.alloy().most(element) + ANOTHER_METAL);
+    return other ? side.composition() : side.alloy().composition();
   }
 
   /** The same bases with another filler. */

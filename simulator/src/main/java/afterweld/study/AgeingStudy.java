@@ -177,8 +177,7 @@ public record AgeingStudy(
           hardened.stream()
               .flatMap(
                   metal ->
-                      Arrays.stream(OFFSETS)
-                          .mapToObj(offset -> new Request(metal, hotter(offset))))
+                      Arrays.stream(OFFSETS).mapToObj(offset -> new Request(metal, hotter(offset))))
               .toList()
               .parallelStream()
               .map(request -> request.curve(hours))
@@ -214,10 +213,7 @@ public record AgeingStudy(
 
     private double peak(AgeingTrial trial, List<Double> hours) {
       List<Double> times = hours.stream().map(hour -> hour * HOUR).toList();
-      return trial.at(schedule, times).stream()
-          .mapToDouble(Strength::yield)
-          .max()
-          .orElseThrow();
+      return trial.at(schedule, times).stream().mapToDouble(Strength::yield).max().orElseThrow();
     }
 
     private Age hotter(double offset) {

@@ -2,8 +2,10 @@ package afterweld.study;
 
 import afterweld.choice.HardeningAge;
 import afterweld.choice.Requirement;
+import afterweld.choice.ScheduleCheck;
 import afterweld.choice.StandardTreatment;
 import afterweld.choice.Verdict;
+import afterweld.section.CoolAgeing;
 import afterweld.section.SectionRun;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -125,8 +127,20 @@ public record JointAgeing(
       Age age = (Age) steps.get(place());
       other.set(place(), new Age(temperature, time, age.ramp(), age.overage()));
       WeldCase aged = weldCase.withAfterWeld(other);
-      return new Trial(
-          temperature, time, JointPlace.of(weld.profile(aged, () -> false), gauge, asked));
+      JointPlace place = JointPlace.of(weld.profile(aged, () -> false), gauge, asked);
+      return new Trial(temperature, time, place.against(unranked((Age) other.get(place()))));
+    }
+
+    /** What no other command holds against a case and yet must not be called best. */
+    private List<String> unranked(Age age) {
+      List<String> against = new ArrayList<>();
+      if (ScheduleCheck.agesShort(weldCase, age)) {
+        against.add("Shorter than the trade ages such metal at that temperature.");
+      }
+      if (weldCase.left().alloy().casting() || weldCase.right().alloy().casting()) {
+        against.add(CoolAgeing.CASTINGS);
+      }
+      return against;
     }
   }
 }

@@ -120,6 +120,12 @@ public record JointPlace(
     return Stream.concat(cracking, ordered).toList();
   }
 
+  /** The same with something more that speaks against it. */
+  JointPlace against(List<String> more) {
+    List<String> all = Stream.concat(objections.stream(), more.stream()).toList();
+    return new JointPlace(value, valueLow, figures, judgement, blank, all);
+  }
+
   /** Whether it may be ranked. */
   public boolean ranked() {
     return blank.isEmpty() && objections.isEmpty();

@@ -65,7 +65,9 @@ public record TraverseFit(
   private static final double EFFICIENCY_STEP = 0.05;
   private static final double MISFIT = 2;
 
-  /** Mean square of a level line's readings about their mean, in variances of an indent, at most. */
+  /**
+   * Mean square of a level line's readings about their mean, in variances of an indent, at most.
+   */
   private static final double LEVEL = 1.5;
 
   private static final double WEEK = 7 * 86400.0;

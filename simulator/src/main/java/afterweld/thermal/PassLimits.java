@@ -8,6 +8,9 @@ import java.util.Locale;
 
 /** Which passes the field takes, and which it takes with a word of caution. */
 final class PassLimits {
+  /** Thickest plate that was checked, m: 25 mm in one trade, an inch in the other. */
+  private static final double INCH = 25.4e-3 + 1e-9;
+
   private static final double MM = 1e-3;
 
   private final PassHeat heat;
@@ -89,7 +92,7 @@ final class PassLimits {
   private void range() {
     double speed = pass.travelSpeed() / MM;
     double start = celsius(pass.startTemperature());
-    boolean thickness = legs.thinnest() < 1 * MM || legs.thickest() > 25 * MM;
+    boolean thickness = legs.thinnest() < 1 * MM || legs.thickest() > INCH;
     boolean power = heat.netPower() < 500 || heat.netPower() > 8000;
     boolean temperature = start < 20 - 1e-6 || start > 200;
     warn(
@@ -97,12 +100,14 @@ final class PassLimits {
         "heat-outside-checked-range",
         "Temperatures were checked for 1 to 25 mm (0.04 to 1 in), 1 to 15 mm/s (2.4 to 35 in/min),"
             + " 0.5 to 8 kW into the metal and 20 to 200 °C (68 to 390 °F) before the pass; this"
-            + " pass has %.0f W, %.1f mm/s (%.1f in/min), %.0f °C (%.0f °F).",
+            + " pass has %.0f W, %.1f mm/s (%.1f in/min), %.0f °C (%.0f °F), in %.1f to %.1f mm.",
         heat.netPower(),
         speed,
         speed * 60 / 25.4,
         start,
-        start * 1.8 + 32);
+        start * 1.8 + 32,
+        legs.thinnest() / MM,
+        legs.thickest() / MM);
   }
 
   private void shape() {

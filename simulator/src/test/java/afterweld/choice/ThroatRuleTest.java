@@ -79,8 +79,7 @@ class ThroatRuleTest {
     Judgement unsaid = judged(LAP, Optional.of(one), little);
     assertEquals(Verdict.OPEN, unsaid.verdict());
     assertTrue(unsaid.reasons().toString().contains("sides: both"), unsaid.reasons().toString());
-    assertEquals(
-        Verdict.OPEN, judged(LAP, Optional.of(one.on(FilletSides.ONE)), little).verdict());
+    assertEquals(Verdict.OPEN, judged(LAP, Optional.of(one.on(FilletSides.ONE)), little).verdict());
     String round = judged(SOCKET, Optional.of(one), little).reasons().toString();
     assertFalse(round.contains("Fillet"), round);
   }

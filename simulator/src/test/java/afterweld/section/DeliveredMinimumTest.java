@@ -14,7 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Metal that is under the minimum of its temper is not that temper (minima: {@code design_codes.csv}).
+ * Metal that is under the minimum of its temper is not that temper (minima: {@code
+ * design_codes.csv}).
  */
 class DeliveredMinimumTest {
   /** Minima are rounded to whole MPa or ksi. */
@@ -35,8 +36,7 @@ class DeliveredMinimumTest {
     return MaterialLibrary.standard().bases().stream()
         .flatMap(alloy -> alloy.tempers().stream().map(temper -> side(alloy, temper, 0.0045)))
         .flatMap(
-            side ->
-                DeliveredMinimum.of(side).map(least -> new Delivered(side, least)).stream());
+            side -> DeliveredMinimum.of(side).map(least -> new Delivered(side, least)).stream());
   }
 
   @ParameterizedTest
