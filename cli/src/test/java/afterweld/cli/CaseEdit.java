@@ -69,6 +69,14 @@ final class CaseEdit {
     return keys.containsKey(key);
   }
 
+  /** Whether the treatment after the weld ends with a kind of step. */
+  boolean endsWith(String step) {
+    return keys.get("after_weld") instanceof List<?> steps
+        && !steps.isEmpty()
+        && steps.get(steps.size() - 1) instanceof Map<?, ?> last
+        && last.containsKey(step);
+  }
+
   /** The same with a key at another value, or without it where the value is null. */
   CaseEdit with(String key, Object value) {
     Map<String, Object> changed = new LinkedHashMap<>(keys);

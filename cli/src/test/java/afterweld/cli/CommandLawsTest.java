@@ -222,8 +222,7 @@ class CommandLawsTest {
 
   /** What the schedule makes of the base is what the section has far from the weld. */
   private static void ageingReachesTheProfile(AnsweredCase asked) {
-    JsonNode steps = asked.content().get("after_weld");
-    if (steps == null || !steps.get(steps.size() - 1).has("age")) {
+    if (!asked.content().endsWith("age")) {
       return;
     }
     JsonNode stations = asked.run("profile").json().get("stations");
