@@ -26,7 +26,7 @@ final class CaseEdit {
           "quench at a rate", Pattern.compile("quench at (\\S+) °C/s \\(.+\\)"),
           "anneal",
               Pattern.compile(
-                  "anneal at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+), cooled at (\\S+) °C/h \\(.+"),
+                  "anneal at (\\S+ \\S+) \\(.+?\\) for (\\S+ [^ ,]+)(?:, cooled at (\\S+) °C/h \\(.+)?"),
           "hold", Pattern.compile("hold at room temperature for (.+)"),
           "age", Pattern.compile("age at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"));
 
@@ -123,20 +123,23 @@ final class CaseEdit {
                         "delay", said.get(3))));
         case "quench at a rate" ->
             after.add(Map.of("quench", Map.of("rate", said.get(1) + " K/s")));
-        case "anneal" ->
-            after.add(
-                Map.of(
-                    "anneal",
-                    Map.of(
-                        "temperature", said.get(1),
-                        "time", said.get(2),
-                        "cooling", said.get(3) + " K/h")));
+        case "anneal" -> after.add(Map.of("anneal", annealed(said)));
         case "hold" -> after.add(Map.of("natural_age", said.get(1)));
         default ->
             after.add(Map.of("age", Map.of("temperature", said.get(1), "time", said.get(2))));
       }
     }
     return done.with("left", left).with("after_weld", after.isEmpty() ? null : after);
+  }
+
+  private static Map<String, Object> annealed(List<String> said) {
+    Map<String, Object> keys = new LinkedHashMap<>();
+    keys.put("temperature", said.get(1));
+    keys.put("time", said.get(2));
+    if (said.get(3) != null) {
+      keys.put("cooling", said.get(3) + " K/h");
+    }
+    return keys;
   }
 
   /** What a step of a route is, and its values. */

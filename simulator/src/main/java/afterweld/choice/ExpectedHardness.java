@@ -80,12 +80,10 @@ final class ExpectedHardness {
     Side left = order.weldCase().left();
     Side right = order.weldCase().right();
     if (left.equals(right)) {
-      farthest(base()).ifPresent(at -> places.add(expected("base metal", at, baseMeans(left))));
+      addBase(places, "base metal", base(), left);
     } else {
-      farthest(base().and(side(-1)))
-          .ifPresent(at -> places.add(expected(name(left, "left"), at, baseMeans(left))));
-      farthest(base().and(side(1)))
-          .ifPresent(at -> places.add(expected(name(right, "right"), at, baseMeans(right))));
+      addBase(places, name(left, "left"), base().and(side(-1)), left);
+      addBase(places, name(right, "right"), base().and(side(1)), right);
     }
     add(places, "beside the weld", ExpectedHardness::beside, besideMeans());
     add(places, "weld metal", at -> at.zone() == Zone.FUSION, weldMeans());
@@ -137,7 +135,11 @@ final class ExpectedHardness {
 
   private void add(
       List<Expected> places, String place, Predicate<Station> where, String softMeans) {
-    softest(where).ifPresent(found -> places.add(expected(place, found, softMeans)));
+    softest(where).ifPresent(found -> places.add(expected(place, found, where, softMeans)));
+  }
+
+  private void addBase(List<Expected> places, String place, Predicate<Station> where, Side side) {
+    farthest(where).ifPresent(at -> places.add(expected(place, at, where, baseMeans(side))));
   }
 
   /** Base metal that the weld did not reach: nearer to it the band is that of what it softened. */
@@ -159,10 +161,12 @@ final class ExpectedHardness {
     return station.estimates().get(profile.states().size() - 1);
   }
 
-  private Recheck recheck(Station station, String softMeans) {
+  private Recheck recheck(Station station, Predicate<Station> where, String softMeans) {
     if (order.onlyAnneals()) {
       return new Recheck(
-          true, findsUnannealed(station), NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
+          true,
+          findsUnannealed(station, where),
+          NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
     }
     double low = atLast(station).low().hardness();
     Recheck soft =
@@ -185,10 +189,15 @@ final class ExpectedHardness {
   }
 
   /** Half way to metal that was not annealed where it would pass the high end of the band. */
-  private double findsUnannealed(Station station) {
+  private double findsUnannealed(Station station, Predicate<Station> where) {
     double high = atLast(station).high().hardness();
     double annealed = atLast(station).middle().hardness();
-    double before = unaged(station);
+    double before =
+        profile.stations().stream()
+            .filter(where)
+            .mapToDouble(ExpectedHardness::unaged)
+            .min()
+            .orElse(Double.NaN);
     return before > (1 + TELLING_GAIN) * annealed && before < high ? (annealed + before) / 2 : high;
   }
 
@@ -211,7 +220,8 @@ final class ExpectedHardness {
     return station.estimates().get(AS_WELDED).middle().hardness();
   }
 
-  private Expected expected(String place, Station station, String softMeans) {
+  private Expected expected(
+      String place, Station station, Predicate<Station> where, String softMeans) {
     Estimate estimate = atLast(station);
     double vickers = estimate.middle().hardness();
     double shown = Math.rint(vickers);
@@ -222,7 +232,7 @@ final class ExpectedHardness {
         vickers,
         HardnessScale.brinell(shown).value(),
         rockwell.isPresent() ? Optional.of(rockwell.getAsDouble()) : Optional.empty(),
-        recheck(station, softMeans));
+        recheck(station, where, softMeans));
   }
 
   /** The table of Rockwell B holds for wrought metal alone. */

@@ -489,4 +489,37 @@ class CaseFaultsTest {
         "title: ^Plate",
         "title: expected at most 200 characters");
   }
+
+  /** The leg on the edge of a lapped part ends where the edge does. */
+  @Test
+  void aLapHasNoLargerLegThanItsEdge() {
+    String lap = Reading.PLAIN + "joint: lap\nfillet: {leg: 9 mm, length: 100 mm, load: across}\n";
+    assertTrue(
+        Reading.lines(Reading.yaml(lap))
+            .toString()
+            .contains("leg: found 9 mm; expected at most 6 mm"),
+        Reading.lines(Reading.yaml(lap)).toString());
+    Reading.caseOf(lap.replace("9 mm", "6 mm").replace("across", "across, sides: both"));
+    Reading.caseOf(lap.replace("joint: lap", "joint: tee"));
+  }
+
+  /** No table turns Rockwell B of castings into another scale (ASTM E140 is for wrought metal). */
+  @Test
+  void noRockwellIsAskedOfACasting() {
+    String wrought = Reading.PLAIN + "require: {hardness: 40 HRB}\n";
+    Reading.caseOf(wrought);
+    String cast = wrought.replace("\"6061\"", "A356").replace("4643", "4043");
+    assertTrue(
+        Reading.lines(Reading.yaml(cast)).toString().contains("none is known for castings"), cast);
+    assertEquals(
+        1,
+        TraverseReader.read(
+                "t.csv",
+                "distance_mm,HRB\n1,40\n".getBytes(java.nio.charset.StandardCharsets.UTF_8),
+                true)
+            .faults()
+            .stream()
+            .filter(fault -> fault.message().contains("castings"))
+            .count());
+  }
 }

@@ -16,6 +16,7 @@ import afterweld.section.Side;
 import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
+import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -130,5 +131,23 @@ class BrittleWeldTest {
     WeldCase lot = written.change().sides(rich, rich).done();
     assertEquals(List.of(), CaseObjections.serious(lot, MODEST));
     assertTrue(SectionSimulation.soundness(lot).sound());
+  }
+
+  /** An old 4043 weld is no 6061 any more: magnesium wire over it makes what 4043 on 5083 makes. */
+  @Test
+  void anOldSiliconWeldTakesNoMagnesiumFiller() {
+    String repair =
+        """
+        left: {alloy: "6061", temper: T6, thickness: 6 mm, composition: {Si: 3.2 %, Mg: 0.6 %}}
+        joint: butt
+        preparation: single-v
+        filler: {alloy: "5356"}
+        """;
+    String pass = "process: GTAW-AC, current: 190 A, voltage: 16 V, travel_speed: 2.1 mm/s";
+    WeldCase weldCase = WrittenWelds.of(repair, pass, 2);
+    assertEquals(Soundness.State.BRITTLE, SectionSimulation.soundness(weldCase).state());
+    assertTrue(CaseObjections.serious(weldCase, Requirement.NONE).toString().contains("Mg2Si"));
+    WeldCase certified = WrittenWelds.of(repair.replace("3.2 %", "0.7 %"), pass, 2);
+    assertTrue(SectionSimulation.soundness(certified).sound());
   }
 }

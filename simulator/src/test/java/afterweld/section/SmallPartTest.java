@@ -268,4 +268,24 @@ class SmallPartTest {
     assertTrue(codes(wide).stream().noneMatch(code -> code.startsWith("heat-flow")));
     assertTrue(softened(strip) > softened(wide), softened(strip) + " " + softened(wide));
   }
+
+  /** Where a ring begins on cold metal its bead is narrower, and the root may stay open there. */
+  @Test
+  void aSectionAtAColdStartIsJudgedByTheBeadThere() {
+    String pipe =
+        """
+        left: {alloy: "5052", temper: H34, thickness: 3 mm, width: 150 mm}
+        joint: butt
+        filler: {alloy: "5356", dilution: 60 %}
+        ring: {diameter: 250 mm, position: PLACE}
+        """;
+    String pass = "process: GTAW-AC, current: 95 A, voltage: 13 V, travel_speed: 3 mm/s";
+    Soundness start =
+        SectionSimulation.soundness(WrittenWelds.of(pipe.replace("PLACE", "start"), pass, 1));
+    assertTrue(start.notSound(), start.toString());
+    assertTrue(start.remedies().toString().contains("At the start"), start.toString());
+    Soundness lap =
+        SectionSimulation.soundness(WrittenWelds.of(pipe.replace("PLACE", "half lap"), pass, 1));
+    assertTrue(lap.sound(), lap.toString());
+  }
 }

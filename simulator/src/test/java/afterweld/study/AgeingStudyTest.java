@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.section.AgeingTrial;
 import afterweld.section.Cases;
 import afterweld.section.OverageingLimit;
+import afterweld.section.SectionSimulation;
+import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
+import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.FurnaceStep.Ramp;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,5 +167,25 @@ class AgeingStudyTest {
     assertFalse(aged("T6").windows().get(0).nothingToAge());
     assertFalse(aged("T4").windows().get(0).nothingToAge());
     assertTrue(aged("T4").windows().get(0).answers());
+  }
+
+  /** A thick part heats slowly, and ages on the way: the curves count that as the section does. */
+  @ParameterizedTest
+  @CsvSource({"A356, 246, 3", "6061, 205, 1"})
+  void theScheduleReachesWhatTheSectionHas(String alloy, double celsius, double hours) {
+    List<FurnaceStep> steps = new ArrayList<>(Cases.fullTreatment(alloy));
+    steps.set(steps.size() - 1, new Age(celsius + 273.15, hours * 3600, Ramp.BY_FURNACE, true));
+    Side thick = Cases.side(alloy, "T6", 0.010);
+    Cases cases = Cases.butt(alloy, "T6").withLeft(thick).withRight(thick).then(steps);
+    double there =
+        SectionSimulation.run(cases.weldCase())
+            .stations()
+            .get(0)
+            .estimates()
+            .get(2)
+            .middle()
+            .yield();
+    assertEquals(
+        there, AgeingStudy.of(cases.weldCase()).windows().get(0).scheduled(), 0.001 * there);
   }
 }

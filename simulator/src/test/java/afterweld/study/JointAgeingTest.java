@@ -80,4 +80,22 @@ class JointAgeingTest {
     double best = ageing.trials().get(ageing.ranking().best().orElseThrow()).joint().value();
     assertTrue(best > 1.2 * ageing.asWritten().value(), best + " " + ageing.asWritten().value());
   }
+
+  /** 4 h at 177 °C is the least that the trade gives wrought metal (read). */
+  @Test
+  void anAgeingShorterThanTheTradesIsNeverBest() {
+    JointAgeing ageing = JointAgeing.of(TREATED, 0.05, Requirement.NONE);
+    assertTrue(
+        ageing.trials().stream()
+            .filter(trial -> trial.temperature() < 450.5 && trial.time() < 4 * 3600)
+            .noneMatch(trial -> trial.joint().ranked()));
+    assertTrue(ageing.trials().stream().anyMatch(trial -> trial.joint().ranked()));
+  }
+
+  /** Their peak is computed far too late, so that the longest would always win. */
+  @Test
+  void noAgeingOfACastingIsCalledBest() {
+    WeldCase casting = Cases.butt("A356", "T6").then(Cases.fullTreatment("A356")).weldCase();
+    assertTrue(JointAgeing.of(casting, 0.05, Requirement.NONE).ranking().best().isEmpty());
+  }
 }

@@ -145,4 +145,11 @@ class RobustFitTest {
     assertTrue(waves.chance() < 0.01);
     assertEquals(1, RunsTest.of(new double[] {1, 2, 3}).chance());
   }
+
+  /** Parameters that move the line by next to nothing have an error, however large. */
+  @Test
+  void aLineThatHardlyAnswersHasAnErrorAndNoFailure() {
+    RobustFit fit = line(LINE, 1e7);
+    assertTrue(fit.estimates().stream().allMatch(one -> one.deviation() > 0), fit.toString());
+  }
 }

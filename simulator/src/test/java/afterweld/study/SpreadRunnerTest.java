@@ -385,4 +385,20 @@ class SpreadRunnerTest {
     assertTrue(error.tensile().values() >= 9 && !error.tensile().assumed());
     assertTrue(error.yield().bandFactor() > 0.2 && error.tensile().bandFactor() > 0.2);
   }
+
+  /** What one case may not claim many do not count as met (AMS 2770: 15 s at most, memory). */
+  @Test
+  void jointsQuenchedLateAreNotMet() {
+    WeldCase late =
+        CaseChange.steps(
+            Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase(),
+            step ->
+                step instanceof FurnaceStep.Quench quench
+                    ? new FurnaceStep.Quench(quench.medium(), quench.temperature(), 20)
+                    : step);
+    JointRun run =
+        JointRun.of(new SectionReading(SectionSimulation.run(late)).exact(), GAUGE, ASKED, "");
+    assertFalse(run.met());
+    assertTrue(run.beyondStrength().toString().contains("quenched later"), run.toString());
+  }
 }

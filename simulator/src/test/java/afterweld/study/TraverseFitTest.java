@@ -168,4 +168,20 @@ class TraverseFitTest {
     points.add(new HardnessTraverse.Point(points.get(3).distance(), 20, 3));
     assertTrue(new HardnessTraverse(points).faults().get(0).contains("differ by over 20 HV"));
   }
+
+  /** Annealed metal shows no softened zone: a level line tells no heat. */
+  @Test
+  void aLevelTraverseTellsNothing() {
+    Random noise = new Random(9);
+    List<HardnessTraverse.Point> points = new ArrayList<>();
+    for (int i = -10; i <= 10; i++) {
+      points.add(new HardnessTraverse.Point(3e-3 * i, 52 + noise.nextGaussian(), 3));
+    }
+    for (String temper : List.of("O", "H34")) {
+      WeldCase panel = Cases.butt("5052", temper).withFiller(Cases.filler("5356", 0.4)).weldCase();
+      TraverseFit fit = TraverseFit.of(panel, new HardnessTraverse(points));
+      assertTrue(fit.fit().isEmpty(), temper);
+      assertTrue(fit.refusals().toString().contains("level"), fit.refusals().toString());
+    }
+  }
 }
