@@ -325,6 +325,15 @@ final class GeneratedCases {
     }
   }
 
+  /** With a leg that fits on the edge of a lap, on both sides of a part that is pulled across. */
+  private static void fillet(List<String> lines, Parts parts, String load) {
+    double leg = Math.floor(Math.min(5, parts.thickest()));
+    if (leg >= 2) {
+      String sides = load.equals("across") ? ", sides: both" : "";
+      lines.add("fillet: {leg: " + leg + " mm, length: 120 mm, load: " + load + sides + "}");
+    }
+  }
+
   private void settings(List<String> lines, Parts parts) {
     if (chance(0.06)) {
       lines.add("gauge: " + among("25 mm", "2 in", "80 mm"));
@@ -335,8 +344,7 @@ final class GeneratedCases {
       lines.add("bend: {angle: 60 deg, length: " + strip + ", width: 20 mm, load: " + load + "}");
     }
     if (chance(0.06)) {
-      String load = among("along", "across");
-      lines.add("fillet: {leg: 5 mm, length: 120 mm, load: " + load + "}");
+      fillet(lines, parts, among("along", "across"));
     }
     if (chance(0.05)) {
       lines.add("member: {width: 200 mm}");
