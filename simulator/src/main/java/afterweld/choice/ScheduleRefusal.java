@@ -11,7 +11,6 @@ import java.util.Optional;
  * FurnaceMargin}, {@link MagnesiumRule} and the solidus of as-deposited weld metal.
  */
 final class ScheduleRefusal {
-  private static final double HAIR = 1e-6;
   private static final String NOTHING_HARDENS =
       " Nor does a base of this joint harden in a furnace: the treatment would only soften them.";
 
