@@ -108,8 +108,10 @@ final class DesignCodes {
    * factors for TIG and thicker metal.
    */
   private boolean concernsProcess(Map<String, String> row) {
-    return !row.get("unit").equals("mm")
-        || !HotStart.beyondCodes(weldCase) && row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
+    if (!row.get("unit").equals("mm")) {
+      return true;
+    }
+    return !HotStart.beyondCodes(weldCase) && row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
   }
 
   private boolean tig() {
