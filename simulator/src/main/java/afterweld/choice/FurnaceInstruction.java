@@ -270,7 +270,7 @@ final class FurnaceInstruction {
     return temperature(age.temperature())
         + " for "
         + FurnaceWords.time(age.time())
-        + " as ordered, counted in the metal; hotter or longer costs strength.";
+        + " as ordered, counted in the metal; hotter or longer costs the base its strength.";
   }
 
   private String ageing(Age age) {

@@ -134,11 +134,11 @@ public record JointAgeing(
     /** What no other command holds against a case and yet must not be called best. */
     private List<String> unranked(Age age) {
       List<String> against = new ArrayList<>();
-      if (ScheduleCheck.agesShort(weldCase, age)) {
-        against.add("Shorter than the trade ages such metal at that temperature.");
-      }
       if (weldCase.left().alloy().casting() || weldCase.right().alloy().casting()) {
         against.add(CoolAgeing.CASTINGS);
+      }
+      if (ScheduleCheck.agesShort(weldCase, age)) {
+        against.add("Shorter than the trade ages such metal at that temperature.");
       }
       return against;
     }
