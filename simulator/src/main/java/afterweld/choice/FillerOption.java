@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.material.Composition;
+import afterweld.quantity.Check;
 import afterweld.section.CrackTendency;
 import afterweld.section.WeldMetalTrial;
 import java.util.List;
@@ -50,6 +51,8 @@ public record FillerOption(
 
   /** Copies the lists. */
   public FillerOption {
+    Check.share("dilution", dilution);
+    Check.rising("dilutions of the curve", curve.stream().mapToDouble(Point::dilution).toArray());
     crackOverBand = List.copyOf(crackOverBand);
     reasons = List.copyOf(reasons);
     curve = List.copyOf(curve);
@@ -114,7 +117,12 @@ public record FillerOption(
    * @param welded yield as welded, Pa
    * @param treated yield after the treatment, Pa; NaN where it is not to be shown
    */
-  public record Point(double dilution, double welded, double treated) {}
+  public record Point(double dilution, double welded, double treated) {
+    /** Refuses what it cannot be. */
+    public Point {
+      Check.share("dilution", dilution);
+    }
+  }
 
   /** Yield at a dilution, by the curve; NaN without one. */
   private double at(double dilution, ToDoubleFunction<Point> state) {

@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.joint.JointSettings.Fillet;
+import afterweld.quantity.Check;
 import afterweld.section.Asked;
 import afterweld.section.OutputQuantity;
 import java.util.Map;
@@ -38,6 +39,10 @@ public record Requirement(
 
   /** Copies the texts. */
   public Requirement {
+    Check.positive("required yield", yield, "Pa");
+    Check.positive("required tensile strength", tensile, "Pa");
+    Check.positive("required hardness", hardness, "HV");
+    Check.positive("service temperature", serviceTemperature, "K");
     written = Map.copyOf(written);
   }
 

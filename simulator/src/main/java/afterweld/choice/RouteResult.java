@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.joint.JointStrength;
+import afterweld.quantity.Check;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep;
@@ -43,6 +44,10 @@ public record RouteResult(
 
   /** Copies the lists. */
   public RouteResult {
+    Check.notNegative("rest", rest, "s");
+    Check.within("steps in the shop", shopSteps, 1, Integer.MAX_VALUE, "");
+    Check.notNegative("hours in the furnace", furnaceHours, "h");
+    Check.share("distortion", distortion);
     steps = List.copyOf(steps);
     treatment = List.copyOf(treatment);
     strengths = List.copyOf(strengths);

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,15 @@ public record RouteSettings(
     List<String> tempersAvailable,
     OptionalDouble target,
     List<String> order) {
+  /** Refuses what it cannot be. */
+  public RouteSettings {
+    Check.notNegative("distortion allowance", distortionAllowance, "m");
+    Check.notNegative("expected movement", expectedMovement, "m");
+    target.ifPresent(chance -> Check.share("target", chance));
+    tempersAvailable = List.copyOf(tempersAvailable);
+    order = List.copyOf(order);
+  }
+
   /** Nothing said. */
   public static final RouteSettings DEFAULT =
       new RouteSettings(
@@ -46,6 +56,13 @@ public record RouteSettings(
    * @param height m
    */
   public record Box(double length, double width, double height) {
+    /** Refuses what it cannot be. */
+    public Box {
+      Check.positive("length", length, "m");
+      Check.positive("width", width, "m");
+      Check.positive("height", height, "m");
+    }
+
     /**
      * Whether a box of that size fits inside when each is laid with its sides in order of length.
      */

@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.quantity.Check;
 
 /**
  * How a strip across the weld is bent.
@@ -21,7 +22,7 @@ public record BendCoupon(
     }
     Check.positive("strip length", strip.length(), "m");
     Check.positive("strip width", strip.width(), "m");
-    Check.modulus(modulus);
+    YoungsModulus.checked(modulus);
   }
 
   /** The angle is that under load, the strip narrow, the modulus 69 GPa. */

@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * Characteristic strengths that a design code gives a base metal and its heat-affected zone. They
  * are minima of a code; predicted strengths are means and don't belong here.

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import java.util.OptionalDouble;
 
 /**

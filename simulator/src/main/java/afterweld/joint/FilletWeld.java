@@ -3,6 +3,7 @@ package afterweld.joint;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
+import afterweld.quantity.Check;
 import afterweld.section.Warning;
 import java.util.List;
 import java.util.Locale;

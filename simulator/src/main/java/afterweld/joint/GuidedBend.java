@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * Bending round a former: what a bend test asks of the metal, and how sharp a bend it can take.
  *

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,11 @@ public record JointSettings(
     Optional<Fillet> fillet,
     Optional<Tube> tube,
     Optional<Member> member) {
+  /** Refuses what it cannot be. */
+  public JointSettings {
+    Check.positive("gauge", gauge, "m");
+  }
+
   /** A 50 mm gauge, a strip of 150 by 25 mm bent by 90 degrees, no fillet and no tube. */
   public static final JointSettings DEFAULT =
       new JointSettings(0.050, BendSettings.DEFAULT, Optional.empty(), Optional.empty());
@@ -36,6 +42,13 @@ public record JointSettings(
    * @param load how it is bent
    */
   public record BendSettings(double angle, double length, double width, BendLoad load) {
+    /** Refuses what it cannot be. */
+    public BendSettings {
+      Check.within("bend angle", angle, 0, Math.PI, "rad");
+      Check.positive("strip length", length, "m");
+      Check.positive("strip width", width, "m");
+    }
+
     /** 90 degrees, 150 by 25 mm, end couples. */
     public static final BendSettings DEFAULT =
         new BendSettings(Math.PI / 2, 0.150, 0.025, BendLoad.COUPLES);
@@ -69,6 +82,13 @@ public record JointSettings(
    */
   public record Fillet(
       double leg, double secondLeg, double length, FilletLoad load, Optional<FilletSides> sides) {
+    /** Refuses what it cannot be. */
+    public Fillet {
+      Check.positive("leg", leg, "m");
+      Check.positive("second leg", secondLeg, "m");
+      Check.positive("fillet length", length, "m");
+    }
+
     /** Nobody says whether the other side has one. */
     public Fillet(double leg, double secondLeg, double length, FilletLoad load) {
       this(leg, secondLeg, length, load, Optional.empty());
@@ -120,12 +140,23 @@ public record JointSettings(
    * @param diameter m
    * @param pressure Pa
    */
-  public record Tube(double diameter, double pressure) {}
+  public record Tube(double diameter, double pressure) {
+    /** Refuses what it cannot be. */
+    public Tube {
+      Check.positive("tube diameter", diameter, "m");
+      Check.notNegative("pressure", pressure, "Pa");
+    }
+  }
 
   /**
    * A flat member pulled along the weld in its middle.
    *
    * @param width of the whole plate, m
    */
-  public record Member(double width) {}
+  public record Member(double width) {
+    /** Refuses what it cannot be. */
+    public Member {
+      Check.positive("member width", width, "m");
+    }
+  }
 }

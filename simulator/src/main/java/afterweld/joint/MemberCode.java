@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * A flat member with a weld, as design codes reckon it: characteristic values, no predicted
  * strength.

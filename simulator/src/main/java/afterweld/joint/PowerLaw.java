@@ -52,7 +52,7 @@ public final class PowerLaw implements StressStrainLaw {
    */
   public static PowerLaw through(double proof, double tensile, double modulus) {
     SliceMetal.checkStrengths(proof, tensile);
-    double nominalStrain = OFFSET + proof / Check.modulus(modulus);
+    double nominalStrain = OFFSET + proof / YoungsModulus.checked(modulus);
     double strain = Math.log1p(nominalStrain);
     double trueStress = proof * (1 + nominalStrain);
     double scale = Math.E * strain;

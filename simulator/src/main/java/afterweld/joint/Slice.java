@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * A thin piece of the line across the weld, of one metal and one thickness.
  *

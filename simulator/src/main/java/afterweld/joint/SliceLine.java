@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -253,6 +254,11 @@ public record SliceLine(List<Slice> slices, SliceMetal leftBase, SliceMetal righ
    * @param high upper end
    */
   public record Band(double low, double high) {
+    /** Refuses what it cannot be. */
+    public Band {
+      Check.rising("band", low, high);
+    }
+
     /** High less low. */
     public double width() {
       return high - low;

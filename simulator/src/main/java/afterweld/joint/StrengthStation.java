@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * What a line of stations says about one place.
  *

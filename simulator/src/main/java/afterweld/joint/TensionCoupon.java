@@ -1,5 +1,7 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
+
 /**
  * How a joint is pulled: a strip cut across the weld with an extensometer centred on it.
  *
@@ -20,7 +22,7 @@ public record TensionCoupon(double gauge, double width, double modulus, double n
   public TensionCoupon {
     Check.positive("gauge length", gauge, "m");
     Check.positive("strip width", width, "m");
-    Check.modulus(modulus);
+    YoungsModulus.checked(modulus);
     Check.within("neck number", neck, 0, 0.3, "");
   }
 

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import afterweld.section.BothUnits;
 import afterweld.section.Cautions;
 import afterweld.section.Warning;

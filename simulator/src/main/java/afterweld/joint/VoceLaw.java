@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import java.util.Locale;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -64,7 +65,7 @@ public final class VoceLaw implements StressStrainLaw {
     }
     double rate = rate(uniform, peak / (peak - proof));
     double gain = (peak - proof) / -Math.expm1(-rate * uniform);
-    return new VoceLaw(Check.modulus(modulus), proof, tensile, gain, rate, uniform);
+    return new VoceLaw(YoungsModulus.checked(modulus), proof, tensile, gain, rate, uniform);
   }
 
   private static double rate(double uniform, double ratio) {

@@ -1,5 +1,6 @@
 package afterweld.material;
 
+import afterweld.quantity.Check;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,9 @@ public record Alloy(
 
   /** Copies what could change; maps are kept sorted, so that whoever lists them does it alike. */
   public Alloy {
+    Check.said("name of an alloy", name);
+    Check.within("solidus", solidus, 0, liquidus, "K");
+    Check.positive("density", density, "kg/m³");
     uses = List.copyOf(uses);
     limits = Collections.unmodifiableMap(new TreeMap<>(limits));
     conductivityByTemper = Collections.unmodifiableMap(new TreeMap<>(conductivityByTemper));
@@ -79,7 +83,13 @@ public record Alloy(
    * @param min 0 where the standard gives only a maximum
    * @param max largest share
    */
-  public record Limit(double min, double max) {}
+  public record Limit(double min, double max) {
+    /** Refuses what it cannot be. */
+    public Limit {
+      Check.within("minimum", min, 0, 100, "wt%");
+      Check.within("maximum", max, min, 100, "wt%");
+    }
+  }
 
   /**
    * The schedule that makes the alloy's T6 from any condition.
@@ -95,7 +105,15 @@ public record Alloy(
       double soak,
       double ageTemperature,
       double ageTime,
-      Source source) {}
+      Source source) {
+    /** Refuses what it cannot be. */
+    public StandardSchedule {
+      Check.positive("solution temperature", solutionTemperature, "K");
+      Check.positive("soak", soak, "s");
+      Check.positive("ageing temperature", ageTemperature, "K");
+      Check.positive("ageing time", ageTime, "s");
+    }
+  }
 
   /** The temper of that name or alias ({@code T651} means {@code T6}), if the alloy has it. */
   public Optional<Temper> temper(String temperName) {

@@ -1,5 +1,6 @@
 package afterweld.material;
 
+import afterweld.quantity.Check;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,10 @@ import java.util.Optional;
  */
 public record Temper(
     String name, Optional<TemperRecipe> recipe, Optional<Handbook> handbook, Source source) {
+  /** Refuses what it cannot be. */
+  public Temper {
+    Check.said("name of a temper", name);
+  }
 
   /**
    * Handbook strength.
@@ -22,5 +27,11 @@ public record Temper(
    * @param minimum true for the minimum of a standard, false for a typical value
    * @param source the handbook
    */
-  public record Handbook(double yield, double tensile, boolean minimum, Source source) {}
+  public record Handbook(double yield, double tensile, boolean minimum, Source source) {
+    /** Refuses what it cannot be. */
+    public Handbook {
+      Check.positive("handbook yield", yield, "Pa");
+      Check.within("handbook tensile strength", tensile, yield, Double.MAX_VALUE, "Pa");
+    }
+  }
 }

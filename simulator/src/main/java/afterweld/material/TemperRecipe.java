@@ -1,5 +1,6 @@
 package afterweld.material;
 
+import afterweld.quantity.Check;
 import java.util.List;
 
 /**
@@ -22,5 +23,11 @@ public record TemperRecipe(boolean asCast, double startTemperature, List<Leg> le
    * @param duration s
    * @param endTemperature K
    */
-  public record Leg(double duration, double endTemperature) {}
+  public record Leg(double duration, double endTemperature) {
+    /** Refuses what it cannot be. */
+    public Leg {
+      Check.notNegative("duration", duration, "s");
+      Check.positive("temperature", endTemperature, "K");
+    }
+  }
 }

@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.material.Alloy;
+import afterweld.quantity.Check;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,6 +24,12 @@ public record FillerChoice(
     boolean dilutionGiven,
     double fromLeft,
     OptionalDouble depositArea) {
+  /** Refuses what it cannot be. */
+  public FillerChoice {
+    Check.rising("dilution", 0, dilutionLow, dilution, dilutionHigh, 1);
+    Check.share("share of the left side", fromLeft);
+    Check.positive("deposited area", depositArea, "m²");
+  }
 
   /** A filler whose deposit nobody measured. */
   public FillerChoice(

@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldCourse.Place;
 
@@ -11,6 +12,12 @@ import afterweld.thermal.WeldCourse.Place;
  * @param endCurrent current at the end of the lap over that at its start, falling evenly between
  */
 public record Ring(double diameter, Place position, double endCurrent) {
+  /** Refuses what it cannot be. */
+  public Ring {
+    Check.positive("diameter", diameter, "m");
+    Check.positive("current at the end over that at the start", endCurrent, "");
+  }
+
   /** At constant current. */
   public Ring(double diameter, Place position) {
     this(diameter, position, 1);

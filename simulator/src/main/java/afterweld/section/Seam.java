@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldCourse.Place;
 
@@ -13,6 +14,13 @@ import afterweld.thermal.WeldCourse.Place;
  * @param endCurrent current at its end over that at its start, falling evenly between
  */
 public record Seam(double length, double beyond, Place position, double endCurrent) {
+  /** Refuses what it cannot be. */
+  public Seam {
+    Check.positive("length", length, "m");
+    Check.notNegative("part beyond the weld", beyond, "m");
+    Check.positive("current at the end over that at the start", endCurrent, "");
+  }
+
   /** The name of a place on a seam, as in case files. */
   public static String label(Place place) {
     return switch (place) {

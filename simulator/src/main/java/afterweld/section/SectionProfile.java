@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.List;
@@ -40,6 +41,12 @@ public record SectionProfile(
     List<String> cautions) {
   /** Copies the lists. */
   public SectionProfile {
+    Check.some("stations", stations);
+    int known = states.size();
+    if (stations.stream().anyMatch(station -> station.estimates().size() != known)) {
+      throw new IllegalArgumentException("a station without a value for each of " + states);
+    }
+    Check.rising("stations", stations.stream().mapToDouble(Station::distance).toArray());
     states = List.copyOf(states);
     stations = List.copyOf(stations);
     runs = runs.stream().map(List::copyOf).toList();

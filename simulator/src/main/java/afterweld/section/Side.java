@@ -4,6 +4,7 @@ import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.Temper;
+import afterweld.quantity.Check;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -26,6 +27,8 @@ public record Side(
     Set<Element> certified) {
   /** Copies the set. */
   public Side {
+    Check.positive("thickness", thickness, "m");
+    Check.positive("width", width, "m");
     certified = Set.copyOf(certified);
   }
 

@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import java.util.List;
 
 /**
@@ -15,6 +16,9 @@ public record Station(
     double distance, Place place, Zone zone, double peakTemperature, List<Estimate> estimates) {
   /** Copies the list. */
   public Station {
+    Check.finite("distance", distance, "m");
+    Check.positive("peak temperature", peakTemperature, "K");
+    Check.some("states of a station", estimates);
     estimates = List.copyOf(estimates);
   }
 

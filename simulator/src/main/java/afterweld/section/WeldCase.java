@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
@@ -50,8 +51,13 @@ public record WeldCase(
 
   /** Copies the lists. */
   public WeldCase {
-    if (passes.isEmpty()) {
-      throw new IllegalArgumentException("a weld needs a pass");
+    Check.positive("ambient temperature", ambient, "K");
+    Check.notNegative("reinforcement", reinforcement, "m");
+    Check.within("depth", depth, 0, Math.min(left.thickness(), right.thickness()), "m");
+    Check.notNegative("time at room temperature", naturalAge, "s");
+    Check.some("passes of a weld", passes);
+    if (ring.isPresent() && seam.isPresent()) {
+      throw new IllegalArgumentException("a ring and a seam in one weld");
     }
     passes = List.copyOf(passes);
     afterWeld = List.copyOf(afterWeld);

@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.material.Composition;
+import afterweld.quantity.Check;
 
 /**
  * The weld metal: one composition per case.
@@ -19,6 +20,12 @@ public record WeldMetal(
     double dilutionHigh,
     Composition composition,
     double solidus) {
+  /** Refuses what it cannot be. */
+  public WeldMetal {
+    Check.rising("dilution", 0, dilutionLow, dilution, dilutionHigh, 1);
+    Check.positive("solidus", solidus, "K");
+  }
+
   /** How prone it is to cracking while it freezes. */
   public CrackTendency crackTendency() {
     return CrackTendency.of(composition);

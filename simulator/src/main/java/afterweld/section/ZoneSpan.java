@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import java.util.List;
 
 /**
@@ -15,6 +16,7 @@ public record ZoneSpan(
     Zone zone, Station.Place place, double from, double to, List<Double> lowestHardness) {
   /** Copies the list. */
   public ZoneSpan {
+    Check.rising("zone", from, to);
     lowestHardness = List.copyOf(lowestHardness);
   }
 

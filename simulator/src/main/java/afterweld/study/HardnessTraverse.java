@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -35,7 +36,14 @@ public record HardnessTraverse(List<Point> points) {
    * @param hardness HV
    * @param deviation standard deviation, HV
    */
-  public record Point(double distance, double hardness, double deviation) {}
+  public record Point(double distance, double hardness, double deviation) {
+    /** Refuses what it cannot be. */
+    public Point {
+      Check.finite("distance", distance, "m");
+      Check.positive("hardness", hardness, "HV");
+      Check.notNegative("deviation", deviation, "HV");
+    }
+  }
 
   /** What speaks against a fit, in sentences; empty if nothing does. */
   public List<String> faults() {

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import java.util.List;
 
 /**
@@ -10,6 +11,11 @@ import java.util.List;
  * @param to last time, h
  */
 record HeldTime(double from, double to) {
+  /** Refuses what it cannot be. */
+  HeldTime {
+    Check.rising("held time", from, to);
+  }
+
   /**
    * The time over a level that the curve reaches somewhere.
    *

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import java.util.Arrays;
 
 /**
@@ -10,6 +11,13 @@ import java.util.Arrays;
  * @param p95 high
  */
 public record Quantiles(double p5, double p50, double p95) {
+  /** Refuses what it cannot be. */
+  public Quantiles {
+    if (!Double.isNaN(p5)) {
+      Check.rising("quantiles", p5, p50, p95);
+    }
+  }
+
   /** Of values, those that are not finite left out. */
   static Quantiles of(double[] values) {
     double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -31,6 +32,20 @@ public record SpreadSettings(
     OptionalDouble quenchDelay,
     OptionalDouble ageingTime,
     OptionalDouble composition) {
+  /** Refuses what it cannot be. */
+  public SpreadSettings {
+    runs.ifPresent(count -> Check.within("runs", count, 1, Integer.MAX_VALUE, ""));
+    Check.notNegative("spread of the dilution", dilution, "");
+    Check.notNegative("spread of the bead width", beadWidth, "m");
+    Check.notNegative("spread of the arc efficiency", arcEfficiency, "");
+    Check.notNegative("spread of the travel speed", travelSpeed, "");
+    Check.notNegative("spread of the furnace temperature", furnaceTemperature, "K");
+    Check.notNegative("spread of the soak", soak, "");
+    Check.notNegative("spread of the quench delay", quenchDelay, "s");
+    Check.notNegative("spread of the ageing time", ageingTime, "");
+    Check.notNegative("spread of the composition", composition, "");
+  }
+
   /** Nothing set. */
   public static final SpreadSettings DEFAULT =
       new SpreadSettings(

@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.Check;
 import java.util.OptionalDouble;
 
 /**
@@ -30,18 +31,17 @@ public record Pass(
 
   /** Checks that the numbers can be a weld. */
   public Pass {
-    requirePositive("current", current);
-    requirePositive("voltage", voltage);
-    requirePositive("travel speed", travelSpeed);
-    requirePositive("start temperature", startTemperature);
+    Check.positive("bead width", beadWidth, "m");
+    Check.positive("penetration", penetration, "m");
+    efficiency.ifPresent(share -> Check.share("arc efficiency", share));
+    Check.finite("offset", offset, "m");
+    Check.notNegative("pause", pause, "s");
+    Check.positive("current", current, "A");
+    Check.positive("voltage", voltage, "V");
+    Check.positive("travel speed", travelSpeed, "m/s");
+    Check.positive("start temperature", startTemperature, "K");
     if (beadWidth.isPresent() && efficiency.isPresent()) {
       throw new IllegalArgumentException("a bead width and an efficiency in one pass");
-    }
-  }
-
-  private static void requirePositive(String name, double value) {
-    if (!(value > 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(name + " " + value);
     }
   }
 

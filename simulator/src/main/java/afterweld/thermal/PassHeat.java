@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.Check;
 import java.util.OptionalDouble;
 
 /**
@@ -24,6 +25,13 @@ public record PassHeat(
     double netPower,
     double fusionHalfWidth,
     OptionalDouble calibratedBy) {
+  /** Refuses what it cannot be. */
+  public PassHeat {
+    Check.rising("arc efficiency", 0, efficiencyLow, efficiency, efficiencyHigh);
+    Check.positive("power that enters the metal", netPower, "W");
+    Check.notNegative("half-width of the bead", fusionHalfWidth, "m");
+    Check.positive("bead width", calibratedBy, "m");
+  }
 
   /**
    * How deep the pass melts or brings its heat, m: as given, else by rule.

@@ -1,0 +1,10 @@
+/**
+ * What a number of a case or a result can be: values check themselves where they are made, so that
+ * whoever gets one need not ask again.
+ *
+ * <pre>{@code
+ * Expect.positive("thickness", -0.003, "m");
+ *   // IllegalArgumentException: thickness -0.003 m (expected more than 0 m)
+ * }</pre>
+ */
+package afterweld.quantity;
