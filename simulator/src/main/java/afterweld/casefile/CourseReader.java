@@ -30,13 +30,14 @@ final class CourseReader {
 
   /** The tube the weld goes round, if there is one. */
   Optional<Ring> ring() {
-    return top.inner("ring", "keys diameter, position and end_current").map(this::ring);
+    return top.inner("ring", "keys diameter, position and end_current").flatMap(this::ring);
   }
 
   /** The straight weld whose start and end count, if there is one. */
   Optional<Seam> seam() {
     Optional<Seam> seam =
-        top.inner(SEAM, "keys length, beyond, position and end_current").map(CourseReader::seam);
+        top.inner(SEAM, "keys length, beyond, position and end_current")
+            .flatMap(CourseReader::seam);
     if (top.has(SEAM) && top.has("ring")) {
       top.unwanted(
           SEAM, "found together with ring, which meets its start; expected one of the two");
@@ -44,7 +45,7 @@ final class CourseReader {
     return seam;
   }
 
-  private Ring ring(Section section) {
+  private Optional<Ring> ring(Section section) {
     double diameter = section.required(DIAMETER);
     if (diameter <= 2 * plates.right().thickness()) {
       section.fault(
@@ -56,15 +57,15 @@ final class CourseReader {
     Place place = section.choice(POSITION, ON_RING).orElse(Place.WORST);
     double endCurrent = section.quantityOr(END_CURRENT, 1);
     section.finish();
-    return new Ring(diameter, place, endCurrent);
+    return section.built(() -> new Ring(diameter, place, endCurrent));
   }
 
-  private static Seam seam(Section section) {
+  private static Optional<Seam> seam(Section section) {
     double length = section.required(WELD_LENGTH);
     double beyond = section.quantityOr(BEYOND, 0);
     Place place = section.choice(POSITION, ON_SEAM).orElse(Place.WORST);
     double endCurrent = section.quantityOr(END_CURRENT, 1);
     section.finish();
-    return new Seam(length, beyond, place, endCurrent);
+    return section.built(() -> new Seam(length, beyond, place, endCurrent));
   }
 }

@@ -133,16 +133,13 @@ final class HeatTreatmentReader {
       return Optional.empty();
     }
     Section section = new Section(kind.key(), entry.key(), mapping, faults);
-    FurnaceStep step =
-        switch (kind) {
-          case SOLUTION_TREAT -> steps.solutionTreat(section);
-          case QUENCH -> steps.quench(section);
-          case AGE -> steps.age(section);
-          case ANNEAL -> steps.anneal(section);
-          case NATURAL_AGE -> throw new IllegalStateException("a rest has no keys");
-        };
-    section.finish();
-    return Optional.of(step);
+    return switch (kind) {
+      case SOLUTION_TREAT -> steps.solutionTreat(section);
+      case QUENCH -> steps.quench(section);
+      case AGE -> steps.age(section);
+      case ANNEAL -> steps.anneal(section);
+      case NATURAL_AGE -> throw new IllegalStateException("a rest has no keys");
+    };
   }
 
   private void checkOrder(List<Listed> order) {

@@ -55,34 +55,32 @@ final class JointSettingsReader {
 
   JointSettings read(Section top) {
     return new JointSettings(
-        top.quantityOr(GAUGE, JointSettings.DEFAULT.gauge()),
+        top.quantity(GAUGE).orElse(JointSettings.DEFAULT.gauge()),
         top.inner("bend", "keys angle, length, width and load")
-            .map(this::bend)
+            .flatMap(this::bend)
             .orElse(BendSettings.DEFAULT),
         top.inner("fillet", "keys leg, second_leg, length, load and sides").flatMap(this::fillet),
-        top.inner("tube", "keys diameter and pressure").map(this::tube),
-        top.inner("member", "the key width").map(this::member));
+        top.inner("tube", "keys diameter and pressure").flatMap(this::tube),
+        top.inner("member", "the key width").flatMap(this::member));
   }
 
-  private BendSettings bend(Section section) {
+  private Optional<BendSettings> bend(Section section) {
     BendSettings usual = BendSettings.DEFAULT;
-    BendSettings bend =
-        new BendSettings(
-            section.quantityOr(BEND_ANGLE, usual.angle()),
-            section.quantityOr(LENGTH_KEY, usual.length()),
-            section.quantityOr(WIDTH_KEY, usual.width()),
-            section.choice("load", BEND_LOADS).orElse(usual.load()));
+    double angle = section.quantityOr(BEND_ANGLE, usual.angle());
+    double length = section.quantityOr(LENGTH_KEY, usual.length());
+    double width = section.quantityOr(WIDTH_KEY, usual.width());
+    BendLoad load = section.choice("load", BEND_LOADS).orElse(usual.load());
     double shortest = STRIP_IN_THICKNESSES * plates.thickest();
-    if (Measure.exceeds(shortest, bend.length())) {
+    if (Measure.exceeds(shortest, length)) {
       section.fault(
           LENGTH_KEY.key(),
           "found "
-              + LENGTH_KEY.show(bend.length())
+              + LENGTH_KEY.show(length)
               + "; expected at least four thicknesses, "
               + LENGTH_KEY.show(shortest));
     }
     section.finish();
-    return bend;
+    return section.built(() -> new BendSettings(angle, length, width, load));
   }
 
   private Optional<Fillet> fillet(Section section) {
@@ -111,28 +109,29 @@ final class JointSettingsReader {
     }
     Optional<FilletSides> sides = section.choice("sides", FILLET_SIDES);
     section.finish();
-    return load.map(direction -> new Fillet(leg, second, length, direction, sides));
+    return section.built(() -> new Fillet(leg, second, length, load.orElseThrow(), sides));
   }
 
-  private Member member(Section section) {
-    Member member = new Member(section.required(MEMBER_WIDTH));
+  private Optional<Member> member(Section section) {
+    double width = section.required(MEMBER_WIDTH);
     section.finish();
-    return member;
+    return section.built(() -> new Member(width));
   }
 
-  private Tube tube(Section section) {
-    Tube tube = new Tube(section.required(DIAMETER), section.required(PRESSURE_KEY));
+  private Optional<Tube> tube(Section section) {
+    double diameter = section.required(DIAMETER);
+    double pressure = section.required(PRESSURE_KEY);
     double smallest = 2 * THIN_WALL * plates.right().thickness();
-    if (Measure.exceeds(smallest, tube.diameter())) {
+    if (Measure.exceeds(smallest, diameter)) {
       section.fault(
           DIAMETER.key(),
           "found "
-              + DIAMETER.show(tube.diameter())
+              + DIAMETER.show(diameter)
               + "; expected a thin wall, a diameter of at least 20 thicknesses of the right side, "
               + DIAMETER.show(smallest)
               + "; without tube the rest of the case is computed");
     }
     section.finish();
-    return tube;
+    return section.built(() -> new Tube(diameter, pressure));
   }
 }

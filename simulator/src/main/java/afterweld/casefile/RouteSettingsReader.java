@@ -63,13 +63,13 @@ final class RouteSettingsReader {
   }
 
   private static Optional<RouteSettings.Box> box(Section section, String key) {
-    return section.inner(key, BOX).map(RouteSettingsReader::box);
+    return section.inner(key, BOX).flatMap(RouteSettingsReader::box);
   }
 
-  private static RouteSettings.Box box(Section section) {
+  private static Optional<RouteSettings.Box> box(Section section) {
     List<Double> sizes = SIDES.stream().map(section::required).toList();
     section.finish();
-    return new RouteSettings.Box(sizes.get(0), sizes.get(1), sizes.get(2));
+    return section.built(() -> new RouteSettings.Box(sizes.get(0), sizes.get(1), sizes.get(2)));
   }
 
   private Choices<String> tempers() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * A group of keys of the case file while it is read: gives typed values and gathers every fault.
@@ -53,6 +54,11 @@ final class Section {
   /** Whether nothing in it was faulty so far. */
   boolean sound() {
     return faults.count() == faultsBefore && missing.isEmpty();
+  }
+
+  /** What is built from it; empty where it is not {@link #sound}. */
+  <T> Optional<T> built(Supplier<T> value) {
+    return sound() ? Optional.of(value.get()) : Optional.empty();
   }
 
   /** Where faults go. */

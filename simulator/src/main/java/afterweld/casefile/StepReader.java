@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * Reads the keys of one step of the heat treatment. A step with a fault still comes back, with NaN
@@ -62,7 +63,7 @@ final class StepReader {
     return Measure.within(key, TEMPERATURE_RATE, low, high, unit);
   }
 
-  FurnaceStep solutionTreat(Section section) {
+  Optional<FurnaceStep> solutionTreat(Section section) {
     double temperature = setTemperature(section);
     double soak = section.required(SOAK);
     FurnaceStep.Furnace furnace =
@@ -74,7 +75,12 @@ final class StepReader {
               + BothUnits.temperature(temperature)
               + " is under 480 °C (900 °F): little dissolves.");
     }
-    return new FurnaceStep.SolutionTreat(temperature, soak, furnace);
+    return built(section, () -> new FurnaceStep.SolutionTreat(temperature, soak, furnace));
+  }
+
+  private static Optional<FurnaceStep> built(Section section, Supplier<FurnaceStep> step) {
+    section.finish();
+    return section.built(step);
   }
 
   private double setTemperature(Section section) {
@@ -87,14 +93,14 @@ final class StepReader {
     return temperature;
   }
 
-  FurnaceStep quench(Section section) {
+  Optional<FurnaceStep> quench(Section section) {
     OptionalDouble rate = section.quantity(RATE);
     QuenchMedium medium = section.choice("medium", MEDIA).orElse(QuenchMedium.WATER);
     double temperature = section.quantityOr(isWater(medium) ? WATER : BATH, usualBath(medium));
     double delay = section.quantityOr(DELAY, USUAL_DELAY);
     if (section.has(RATE.key())) {
       refuseBesideRate(section);
-      return new FurnaceStep.QuenchAtRate(rate.orElse(Double.NaN));
+      return built(section, () -> new FurnaceStep.QuenchAtRate(rate.orElseThrow()));
     }
     if (!(section.has(BATH.key()) && section.has(DELAY.key()))) {
       notes.add(
@@ -106,7 +112,7 @@ final class StepReader {
               BothUnits.temperature(temperature),
               delay));
     }
-    return new FurnaceStep.Quench(medium, temperature, delay);
+    return built(section, () -> new FurnaceStep.Quench(medium, temperature, delay));
   }
 
   private static boolean isWater(QuenchMedium medium) {
@@ -125,7 +131,7 @@ final class StepReader {
     }
   }
 
-  FurnaceStep age(Section section) {
+  Optional<FurnaceStep> age(Section section) {
     double temperature = setTemperature(section);
     double time = section.required(HOLD);
     FurnaceStep.Ramp ramp = ramp(section);
@@ -139,7 +145,7 @@ final class StepReader {
               + BothUnits.temperature(OVERAGEING)
               + ", or overage: true beside it if softening is meant");
     }
-    return new FurnaceStep.Age(temperature, time, ramp, overage);
+    return built(section, () -> new FurnaceStep.Age(temperature, time, ramp, overage));
   }
 
   private static FurnaceStep.Ramp ramp(Section section) {
@@ -157,7 +163,7 @@ final class StepReader {
     return FurnaceStep.Ramp.BY_FURNACE;
   }
 
-  FurnaceStep anneal(Section section) {
+  Optional<FurnaceStep> anneal(Section section) {
     double temperature = setTemperature(section);
     double time = section.required(HOLD);
     OptionalDouble cooling = section.quantity(COOLING);
@@ -165,6 +171,6 @@ final class StepReader {
       notes.add(
           "cooling-by-default", "Anneal: cooled at 28 K/h (50 °F/h) down to 260 °C (500 °F).");
     }
-    return new FurnaceStep.Anneal(temperature, time, cooling);
+    return built(section, () -> new FurnaceStep.Anneal(temperature, time, cooling));
   }
 }

@@ -32,7 +32,7 @@ public record Pass(
   /** Checks that the numbers can be a weld. */
   public Pass {
     Check.positive("bead width", beadWidth, "m");
-    Check.positive("penetration", penetration, "m");
+    Check.notNegative("penetration", penetration, "m");
     efficiency.ifPresent(share -> Check.share("arc efficiency", share));
     Check.finite("offset", offset, "m");
     Check.notNegative("pause", pause, "s");

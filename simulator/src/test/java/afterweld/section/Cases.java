@@ -106,7 +106,7 @@ public record Cases(
         passes,
         OptionalDouble.empty(),
         293.15,
-        left.thickness() / 2,
+        Math.min(left.thickness() / 2, right.thickness()),
         naturalAge,
         afterWeld,
         List.of());
