@@ -72,7 +72,7 @@ final class CaseAssembler {
     Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates, procedure.joint()).read(top);
-    Requirement asked = requirement.with(settings.fillet());
+    Requirement asked = requirement.with(settings.fillet()).holding(settings.tube());
     SpreadSettings spread = new SpreadReader().read(top);
     top.finish();
     if (top.faults().count() > 0) {

@@ -77,6 +77,9 @@ final class FillerReader {
       return Optional.of(withoutFiller(fromLeft));
     }
     double usual = UsualDilution.of(preparation, passes);
+    if (given.isEmpty() && Double.isNaN(usual)) {
+      return Optional.empty();
+    }
     FillerChoice choice =
         given
             .map(share -> new FillerChoice(alloy, share, share, share, true, fromLeft))
@@ -138,17 +141,15 @@ final class FillerReader {
   private FillerChoice byRule(Optional<Alloy> alloy, double usual, double fromLeft) {
     double low = Math.max(0, usual - UsualDilution.BAND);
     double high = Math.min(1, usual + UsualDilution.BAND);
-    if (!Double.isNaN(usual)) {
-      notes.add(
-          "dilution-by-default",
-          String.format(
-              Locale.ROOT,
-              "No dilution given: %.0f %% by joint and process, from %.0f to %.0f %%; a macro"
-                  + " section tells better.",
-              100 * usual,
-              100 * low,
-              100 * high));
-    }
+    notes.add(
+        "dilution-by-default",
+        String.format(
+            Locale.ROOT,
+            "No dilution given: %.0f %% by joint and process, from %.0f to %.0f %%; a macro"
+                + " section tells better.",
+            100 * usual,
+            100 * low,
+            100 * high));
     return new FillerChoice(alloy, usual, low, high, false, fromLeft);
   }
 

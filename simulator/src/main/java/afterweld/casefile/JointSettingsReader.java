@@ -42,7 +42,7 @@ final class JointSettingsReader {
 
   private static final double SHORTEST_FILLET = 0.030;
 
-  /** The thin-wall formula holds from this ratio of radius to wall on. */
+  /** The thin-wall formula holds from this ratio of mean radius to wall on. */
   private static final double THIN_WALL = 10;
 
   private final Plates plates;
@@ -121,13 +121,13 @@ final class JointSettingsReader {
   private Optional<Tube> tube(Section section) {
     double diameter = section.required(DIAMETER);
     double pressure = section.required(PRESSURE_KEY);
-    double smallest = 2 * THIN_WALL * plates.right().thickness();
+    double smallest = (2 * THIN_WALL + 1) * plates.right().thickness();
     if (Measure.exceeds(smallest, diameter)) {
       section.fault(
           DIAMETER.key(),
           "found "
               + DIAMETER.show(diameter)
-              + "; expected a thin wall, a diameter of at least 20 thicknesses of the right side, "
+              + "; expected a thin wall, an outside diameter of at least 21 thicknesses of the right side, "
               + DIAMETER.show(smallest)
               + "; without tube the rest of the case is computed");
     }

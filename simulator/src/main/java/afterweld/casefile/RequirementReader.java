@@ -63,7 +63,14 @@ final class RequirementReader {
     hardness.ifPresent(value -> noteScale(section, value));
     section.finish();
     return new Requirement(
-        yield, tensile, hardness, match, service, Optional.empty(), written(section));
+        yield,
+        tensile,
+        hardness,
+        match,
+        service,
+        Optional.empty(),
+        Optional.empty(),
+        written(section));
   }
 
   private static Map<OutputQuantity, String> written(Section section) {

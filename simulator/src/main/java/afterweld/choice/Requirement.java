@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.Tube;
 import afterweld.quantity.Check;
 import afterweld.section.Asked;
 import afterweld.section.OutputQuantity;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param anodizedMatch whether the weld must match the base in colour after anodizing
  * @param serviceTemperature K
  * @param fillet that the drawing calls for, if it does: its throat must carry the strengths too
+ * @param tube whose pressure the joint holds, if it is one: it must not yield at it
  * @param written the values as they were written, such as {@code 24 ksi}, where known; a service
  *     temperature is {@link OutputQuantity#PEAK_TEMPERATURE}
  */
@@ -27,6 +29,7 @@ public record Requirement(
     Optional<Boolean> anodizedMatch,
     OptionalDouble serviceTemperature,
     Optional<Fillet> fillet,
+    Optional<Tube> tube,
     Map<OutputQuantity, String> written) {
   /** Nothing asked. */
   public static final Requirement NONE =
@@ -53,7 +56,15 @@ public record Requirement(
       OptionalDouble hardness,
       Optional<Boolean> anodizedMatch,
       OptionalDouble serviceTemperature) {
-    this(yield, tensile, hardness, anodizedMatch, serviceTemperature, Optional.empty(), Map.of());
+    this(
+        yield,
+        tensile,
+        hardness,
+        anodizedMatch,
+        serviceTemperature,
+        Optional.empty(),
+        Optional.empty(),
+        Map.of());
   }
 
   /** Whether a strength or a hardness is asked. */
@@ -64,13 +75,19 @@ public record Requirement(
   /** Strength and hardness alone. */
   public Requirement strengths() {
     return new Requirement(
-        yield, tensile, hardness, Optional.empty(), OptionalDouble.empty(), fillet, written);
+        yield, tensile, hardness, Optional.empty(), OptionalDouble.empty(), fillet, tube, written);
   }
 
   /** The same of a joint with a fillet. */
   public Requirement with(Optional<Fillet> other) {
     return new Requirement(
-        yield, tensile, hardness, anodizedMatch, serviceTemperature, other, written);
+        yield, tensile, hardness, anodizedMatch, serviceTemperature, other, tube, written);
+  }
+
+  /** The same of a tube under pressure. */
+  public Requirement holding(Optional<Tube> other) {
+    return new Requirement(
+        yield, tensile, hardness, anodizedMatch, serviceTemperature, fillet, other, written);
   }
 
   /**

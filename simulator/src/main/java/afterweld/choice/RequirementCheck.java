@@ -28,8 +28,9 @@ import java.util.stream.Stream;
  * strengths asked: they share one error of the model. Service temperature ({@link ServiceRule}) and
  * colour ({@link ColourMatch}) can only make the verdict worse. A weld that is not sound meets
  * nothing, not even a case that requires nothing. The throat of a fillet must carry what is asked
- * beside it ({@link ThroatRule}). Nothing is claimed of the strengths while something stands
- * against the case ({@link CaseObjections}), unless they fall short anyhow.
+ * beside it ({@link ThroatRule}), and a tube must not yield at its pressure ({@link PressureRule}).
+ * Nothing is claimed of the strengths while something stands against the case ({@link
+ * CaseObjections}), unless they fall short anyhow.
  */
 public final class RequirementCheck {
   private static final String NO_HARDNESS = "not predicted at every station";
@@ -170,6 +171,7 @@ public final class RequirementCheck {
       mayCrack().ifPresent(remarks::add);
       throat().ifPresent(remarks::add);
     }
+    pressure().ifPresent(remarks::add);
     service().ifPresent(remarks::add);
     colour().ifPresent(remarks::add);
     return remarks;
@@ -194,6 +196,11 @@ public final class RequirementCheck {
   /** Whether the throat of a fillet carries the strengths asked, where it lowers the verdict. */
   Optional<Remark> throat() {
     return ThroatRule.of(profile, requirement);
+  }
+
+  /** Whether a tube yields at the pressure that its case states. */
+  Optional<Remark> pressure() {
+    return PressureRule.of(profile, requirement);
   }
 
   /** The strength of sound metal says little where metal of this kind cracks as it freezes. */

@@ -55,6 +55,7 @@ final class RouteConstraints {
     melting().ifPresent(all::add);
     check.mayCrack().map(remark -> of("cracking", remark)).ifPresent(all::add);
     check.throat().map(remark -> of("fillet", remark)).ifPresent(all::add);
+    check.pressure().map(remark -> of("pressure", remark)).ifPresent(all::add);
     check.service().map(remark -> of("service temperature", remark)).ifPresent(all::add);
     check.colour().map(remark -> of("colour after anodizing", remark)).ifPresent(all::add);
     furnaceSize().ifPresent(all::add);

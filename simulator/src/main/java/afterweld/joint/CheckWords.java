@@ -57,7 +57,9 @@ final class CheckWords {
   }
 
   private String sentence(ThinCylinder tube) {
-    return "Tube: hoop stress "
+    return "Tube at "
+        + pressure(tube.pressure())
+        + ": hoop stress "
         + with(OutputQuantity.YIELD, tube.hoop())
         + "; the soft band as welded begins to yield near "
         + pressure(tube.bandYieldPressure())

@@ -25,6 +25,7 @@ final class DesignCodes {
 
   private static final double COOL_INTERPASS = 60 + ZERO_CELSIUS;
   private static final double WARM_INTERPASS = 120 + ZERO_CELSIUS;
+  private static final String EVERY_TEMPER = "all";
   private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
 
   private final WeldCase weldCase;
@@ -90,7 +91,10 @@ final class DesignCodes {
 
   private boolean concernsTemper(String temper) {
     String own = side.temper().name();
-    return temper.isEmpty() || temper.equals(own) || temper.equals(own.substring(0, 1));
+    return temper.isEmpty()
+        || temper.equals(EVERY_TEMPER)
+        || temper.equals(own)
+        || temper.equals(own.substring(0, 1));
   }
 
   private String family() {

@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.Tube;
 import afterweld.section.SectionProfile;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
@@ -85,6 +86,18 @@ public record JointChecks(
             Optional.empty());
     JointChecks checks = of(profile, only);
     return checks.treatedFillet().or(checks::fillet);
+  }
+
+  /** A tube in the last state of a profile; empty where it cannot be computed. */
+  public static Optional<ThinCylinder> tube(SectionProfile profile, Tube tube) {
+    JointSettings only =
+        new JointSettings(
+            JointSettings.DEFAULT.gauge(),
+            JointSettings.DEFAULT.bend(),
+            Optional.empty(),
+            Optional.of(tube));
+    JointChecks checks = of(profile, only);
+    return checks.treatedTube().or(checks::tube);
   }
 
   private static Optional<FilletWeld> asWelded(

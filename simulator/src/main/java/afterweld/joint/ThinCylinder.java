@@ -23,6 +23,7 @@ import java.util.Locale;
  *
  * <p>Validity: R/t at least 10, closed ends, far from heads and fittings. Source: membrane theory.
  *
+ * @param pressure as stated, Pa
  * @param hoop hoop stress at the pressure, Pa
  * @param axial axial stress at the pressure, Pa
  * @param equivalent von Mises stress at the pressure, Pa
@@ -33,6 +34,7 @@ import java.util.Locale;
  * @param warnings the pressure text first
  */
 public record ThinCylinder(
+    double pressure,
     double hoop,
     double axial,
     double equivalent,
@@ -45,7 +47,7 @@ public record ThinCylinder(
   private static final double THINNEST_RATIO = 10;
   private static final MathContext TWO_FIGURES = new MathContext(2);
 
-  /** Rounds every value to two significant figures and copies the list. */
+  /** Rounds every computed value to two significant figures and copies the list. */
   public ThinCylinder {
     hoop = twoFigures(hoop);
     axial = twoFigures(axial);
@@ -71,6 +73,7 @@ public record ThinCylinder(
     checkThin(radius, wall);
     Check.within("pressure", tube.pressure(), 0, Double.MAX_VALUE, "Pa");
     return new ThinCylinder(
+        tube.pressure(),
         tube.pressure() * radius / wall,
         tube.pressure() * radius / (2 * wall),
         equivalentStress(tube.pressure(), radius, wall),

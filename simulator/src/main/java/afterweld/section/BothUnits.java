@@ -11,6 +11,8 @@ import java.util.Locale;
  */
 public final class BothUnits {
   private static final double HAIR = 1e-6;
+  private static final double BAR = 1e5;
+  private static final double PSI = 6894.757;
   private static final double SAME_GAUGE = 0.02;
   private static final double WHOLE_MILLIMETRES = 0.0995;
 
@@ -100,6 +102,15 @@ public final class BothUnits {
    */
   public static String temperature(double kelvin, UnitSystem first) {
     return led(temperature(kelvin), first);
+  }
+
+  /** A pressure given in Pa, to two figures: {@code 400 bar (5800 psi)}. */
+  public static String pressure(double pascal) {
+    return twoFigures(pascal / BAR) + " bar (" + twoFigures(pascal / PSI) + " psi)";
+  }
+
+  private static String twoFigures(double value) {
+    return new BigDecimal(value).round(new MathContext(2)).toPlainString();
   }
 
   /** A difference of temperature given in K, in the units asked for first. */

@@ -450,8 +450,8 @@ class CaseFaultsTest {
         "^25 mm",
         "length: found 25 mm; expected at least six throats and 30 mm, 30 mm",
         "^100 mm",
-        "diameter: found 100 mm; expected a thin wall, a diameter of at least 20 thicknesses of the"
-            + " right side, 120 mm; without tube the rest of the case is computed",
+        "diameter: found 100 mm; expected a thin wall, an outside diameter of at least 21"
+            + " thicknesses of the right side, 126 mm; without tube the rest of the case is computed",
         "^10 mm",
         "pressure: found '10 mm'; unknown unit 'mm'; expected a pressure above 0, up to 1000 bar"
             + " (units: bar, psi, ksi, MPa)");
@@ -521,5 +521,14 @@ class CaseFaultsTest {
             .stream()
             .filter(fault -> fault.message().contains("castings"))
             .count());
+  }
+
+  /** What the reader takes for a thin tube is one to the formula: mean radius over wall 10. */
+  @Test
+  void aTubeThatIsReadIsThinEnoughToBeComputed() {
+    String tube = Reading.PLAIN + "tube: {diameter: DIAMETER mm, pressure: 10 bar}\n";
+    Reading.caseOf(tube.replace("DIAMETER", "126"));
+    String found = Reading.lines(Reading.yaml(tube.replace("DIAMETER", "125"))).toString();
+    assertTrue(found.contains("126 mm"), found);
   }
 }

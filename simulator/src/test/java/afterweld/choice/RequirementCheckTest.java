@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointReport;
+import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
 import afterweld.material.Element;
 import afterweld.section.Asked;
@@ -12,7 +13,10 @@ import afterweld.section.Cases;
 import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
+import afterweld.section.SectionSimulation;
 import afterweld.section.UnitSystem;
+import afterweld.section.WeldCase;
+import afterweld.section.WrittenWelds;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.QuenchMedium;
@@ -152,6 +156,7 @@ class RequirementCheckTest {
             OptionalDouble.of(80.02),
             Optional.empty(),
             NONE,
+            Optional.empty(),
             Optional.empty(),
             written);
     String reason = judge(flat(200), hair).reasons().get(0);
@@ -333,5 +338,28 @@ class RequirementCheckTest {
             .get(0)
             .sentence(UnitSystem.METRIC);
     assertTrue(said.endsWith("Too thick. So it is open, a coupon decides."), said);
+  }
+
+  /**
+   * Barlow's formula: 40 MPa in 127 by 6 mm is a hoop stress of about 400 MPa, over the tensile
+   * strength of 6061-T6 (310 MPa, handbooks). A tenth of it is not judged: the pressure code is.
+   */
+  @Test
+  void aTubeThatYieldsAtItsPressureIsNotMet() {
+    WeldCase shell =
+        WrittenWelds.of(
+            "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: butt\n",
+            "process: GTAW-AC, current: 200 A, voltage: 15 V, travel_speed: 2.5 mm/s",
+            2);
+    SectionProfile profile = SectionSimulation.run(shell);
+    for (double pressure : new double[] {40e6, 4e6}) {
+      Requirement asked =
+          Requirement.NONE.holding(Optional.of(new JointSettings.Tube(0.127, pressure)));
+      Judgement judged =
+          RequirementCheck.of(profile, JointReport.finished(profile, 0.05), asked)
+              .judgement(UnitSystem.METRIC);
+      assertEquals(
+          pressure > 10e6 ? Verdict.NOT_MET : Verdict.MET, judged.verdict(), judged.toString());
+    }
   }
 }

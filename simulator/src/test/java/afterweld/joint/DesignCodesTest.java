@@ -64,4 +64,21 @@ class DesignCodesTest {
     List<Double> widths = values(codes(10, "GMAW", start), "HAZ half width");
     assertEquals(known, Math.min(1, widths.size()), widths.toString());
   }
+
+  /** 14 and 5 ksi for 3003 in every temper (US Aluminum Design Manual, Table A.3.5, memory). */
+  @ParameterizedTest
+  @CsvSource({"O", "H12", "H14", "H18"})
+  void aWeldedMinimumOfEveryTemperIsOfEachTemper(String temper) {
+    WeldCase tank =
+        WrittenWelds.of(
+            "left: {alloy: \"3003\", temper: " + temper + ", thickness: 3 mm}\njoint: butt\n",
+            "process: GTAW-AC, current: 110 A, voltage: 14 V, travel_speed: 3 mm/s",
+            1);
+    List<String> published =
+        DesignCodes.of(tank).stream()
+            .filter(value -> value.item().startsWith("welded minimum"))
+            .map(DesignCodeValue::published)
+            .toList();
+    assertEquals(List.of("5", "14"), published);
+  }
 }
