@@ -88,7 +88,7 @@ record MeltingLimit(double solidus, String metal, List<String> suitable) {
   private static Optional<Composition> weldMetal(Plates plates, FillerChoice choice) {
     Optional<Composition> left = plates.left().composition();
     Optional<Composition> right = plates.right().composition();
-    if (left.isEmpty() || right.isEmpty() || Double.isNaN(choice.dilution())) {
+    if (left.isEmpty() || right.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(WeldPool.composition(left.get(), right.get(), choice, choice.dilution()));
