@@ -108,6 +108,10 @@ public final class FillerAnswer {
     if (suitable.size() < 2 || strongest.isEmpty() || comparison.options().size() < 2) {
       return Optional.empty();
     }
+    Optional<FillerOption> first = comparison.option(ranked().get(0));
+    if (first.filter(one -> judged(one) > judged(strongest.get())).isPresent()) {
+      return Optional.empty();
+    }
     String sentence =
         "The strongest weld metal "
             + comparison.judgedState()
@@ -116,7 +120,6 @@ public final class FillerAnswer {
             + ", "
             + yieldOf(strongest.get())
             + " yield";
-    Optional<FillerOption> first = comparison.option(ranked().get(0));
     boolean same = best.get(1).equals(ranked().get(0));
     return Optional.of(
         sentence + (same ? "" : first.map(this::against).orElse("")) + overBand(best) + ".");
@@ -133,13 +136,17 @@ public final class FillerAnswer {
   }
 
   private String against(FillerOption first) {
-    double pascal = comparison.judgedYield(first, comparison.choice().dilution());
-    return Double.isNaN(pascal) ? "" : " against " + yieldOf(first) + " of " + first.filler();
+    return Double.isNaN(judged(first))
+        ? ""
+        : " against " + yieldOf(first) + " of " + first.filler();
+  }
+
+  private double judged(FillerOption option) {
+    return comparison.judgedYield(option, comparison.choice().dilution());
   }
 
   private String yieldOf(FillerOption option) {
-    double pascal = comparison.judgedYield(option, comparison.choice().dilution());
-    return OutputQuantity.YIELD.text(units, pascal) + " " + units.stressUnit();
+    return OutputQuantity.YIELD.text(units, judged(option)) + " " + units.stressUnit();
   }
 
   /** What the guides note on a pair beside its fillers. */

@@ -10,11 +10,18 @@ import java.util.OptionalDouble;
  * @param verdict all that is asked, taken together; {@code MET} where nothing is asked
  * @param chance that all strengths asked are met, 0 to 1; empty where none is asked or predicted
  * @param reasons sentences for people, never empty
+ * @param beside whether something else than the strengths keeps it from being met
  */
-public record Judgement(Verdict verdict, OptionalDouble chance, List<String> reasons) {
+public record Judgement(
+    Verdict verdict, OptionalDouble chance, List<String> reasons, boolean beside) {
   /** The answer where the drawing asks nothing. */
   public static final Judgement NOTHING_ASKED =
       new Judgement(Verdict.MET, OptionalDouble.empty(), List.of("The case requires nothing."));
+
+  /** Of strengths alone, or of nothing. */
+  public Judgement(Verdict verdict, OptionalDouble chance, List<String> reasons) {
+    this(verdict, chance, reasons, false);
+  }
 
   /** Copies the list. */
   public Judgement {
@@ -30,15 +37,15 @@ public record Judgement(Verdict verdict, OptionalDouble chance, List<String> rea
 
   /**
    * Its word with its chance, such as {@code likely (chance 90 %)}; the word alone without one.
-   * Where something else makes it worse than that chance, the chance is said to be the strength's.
+   * Where something else is asked too and not met, the chance is said to be the strength's.
    */
   public String words() {
     if (chance.isEmpty()) {
       return verdict.label();
     }
-    boolean worse = verdict != Verdict.of(chance.getAsDouble());
+    boolean alone = beside || verdict != Verdict.of(chance.getAsDouble());
     return verdict.label()
-        + (worse ? " (chance of the strength alone " : " (chance ")
+        + (alone ? " (chance of the strength alone " : " (chance ")
         + StrengthFinding.percent(chance.getAsDouble())
         + ")";
   }

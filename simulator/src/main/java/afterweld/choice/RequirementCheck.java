@@ -161,7 +161,8 @@ public final class RequirementCheck {
     }
     remarks.forEach(remark -> reasons.add(remark.sentence()));
     Verdict verdict = remarks.stream().map(Remark::verdict).reduce(strengthVerdict(), Verdict::and);
-    return new Judgement(verdict, chance(), reasons);
+    boolean beside = remarks.stream().anyMatch(remark -> remark.verdict() != Verdict.MET);
+    return new Judgement(verdict, chance(), reasons, beside);
   }
 
   /** What is asked or must be said beside the strengths. */

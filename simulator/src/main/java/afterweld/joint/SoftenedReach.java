@@ -120,8 +120,8 @@ public record SoftenedReach(
         + BothUnits.length(dip)
         + ", where a hardness traverse shows the end of the dip; "
         + (toTheEnd
-            ? "beyond it the yield stays a little under that before welding, as far as the section is"
-                + " computed, "
+            ? "beyond it the yield comes nearer to that before welding and stays under it as far as the"
+                + " section is computed, "
             : "the last metal that the weld changed ends at ")
         + BothUnits.length(anyLoss);
   }

@@ -9,6 +9,7 @@ import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Ages the metals of a case: each in the state in which the case's schedule brings it to the ageing
@@ -20,16 +21,19 @@ public final class AgeingTrial {
   private final FurnaceHistory furnace;
   private final List<TemperatureHistory> before;
   private final boolean heldBack;
+  private final Optional<Strength> delivered;
 
   private AgeingTrial(
       SectionMetal<?> metal,
       FurnaceHistory furnace,
       List<TemperatureHistory> before,
-      boolean heldBack) {
+      boolean heldBack,
+      Optional<Strength> delivered) {
     this.metal = metal;
     this.furnace = furnace;
     this.before = List.copyOf(before);
     this.heldBack = heldBack;
+    this.delivered = delivered;
   }
 
   /**
@@ -44,7 +48,13 @@ public final class AgeingTrial {
     histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
     histories.addAll(furnace.of(before));
     SectionMetal<?> metal = SectionMetal.base(side);
-    return new AgeingTrial(metal, furnace, histories, metal.hasNeedles() && !dissolved(before));
+    boolean comesAged = metal.hasNeedles() && !dissolved(before);
+    return new AgeingTrial(
+        metal,
+        furnace,
+        histories,
+        comesAged,
+        comesAged ? Optional.of(metal.strengthBefore()) : Optional.empty());
   }
 
   /**
@@ -56,7 +66,8 @@ public final class AgeingTrial {
         SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
         furnace(weldCase.left()),
         WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories(),
-        !dissolved(before));
+        !dissolved(before),
+        Optional.empty());
   }
 
   private static boolean dissolved(List<FurnaceStep> before) {
@@ -88,7 +99,12 @@ public final class AgeingTrial {
   }
 
   private <S extends State> Strength strengthBefore(SectionMetal<S> aged) {
-    return aged.strength().apply(brought(aged));
+    return asBrought(aged.strength().apply(brought(aged)));
+  }
+
+  /** Metal that comes aged gains nothing on the shelf either ({@link OnTheShelf}). */
+  private Strength asBrought(Strength computed) {
+    return delivered.map(most -> AgedOnly.lower(computed, most)).orElse(computed);
   }
 
   private <S extends State> S brought(SectionMetal<S> aged) {
@@ -106,12 +122,12 @@ public final class AgeingTrial {
   private <S extends State> Strength after(SectionMetal<S> aged, Age age) {
     S brought = brought(aged);
     S state = aged.metallurgy().advance(brought, furnace.of(age, start()));
-    return held(aged.strength().apply(state), aged.strength().apply(brought));
+    return held(aged.strength().apply(state), asBrought(aged.strength().apply(brought)));
   }
 
   private <S extends State> List<Strength> at(SectionMetal<S> aged, Age age, List<Double> times) {
     S state = brought(aged);
-    Strength limit = aged.strength().apply(state);
+    Strength limit = asBrought(aged.strength().apply(state));
     double longest = times.get(times.size() - 1);
     TemperatureHistory hot =
         furnace.hot(new Age(age.temperature(), longest, age.ramp(), age.overage()), start());

@@ -25,9 +25,13 @@ public final class CoolAgeing {
 
   private CoolAgeing() {}
 
-  /** Whether an ageing is computed too slow for a side. */
+  /** Whether an ageing is computed too slow for a side: any of a casting, a cool one of others. */
   public static boolean isSlow(Side side, Age age) {
-    return side.alloy().heatTreatable() && !side.alloy().casting() && age.temperature() < MATCHED;
+    return side.alloy().heatTreatable() && (side.alloy().casting() || isCool(age));
+  }
+
+  private static boolean isCool(Age age) {
+    return age.temperature() < MATCHED;
   }
 
   /** What to say of a case with a casting that is aged; empty for others. */
@@ -42,12 +46,11 @@ public final class CoolAgeing {
   /** What to say of a case that ages so; empty for others. */
   static Optional<Warning> warning(WeldCase weldCase) {
     List<FurnaceStep> steps = weldCase.afterWeld();
-    boolean slow =
+    boolean wrought =
         Stream.of(weldCase.left(), weldCase.right())
-            .anyMatch(
-                side ->
-                    steps.stream().anyMatch(step -> step instanceof Age age && isSlow(side, age)));
-    return slow
+            .anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
+    boolean cool = steps.stream().anyMatch(step -> step instanceof Age age && isCool(age));
+    return wrought && cool
         ? Optional.of(
             new Warning(
                 "cool-ageing",

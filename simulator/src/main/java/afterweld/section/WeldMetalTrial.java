@@ -90,8 +90,7 @@ public final class WeldMetalTrial {
     SectionMetal<?> base = SectionMetal.base(side);
     List<Strength> strengths = new ArrayList<>(List.of(base.strengthBefore()));
     strengths.addAll(base.follow(histories.subList(1, histories.size())));
-    List<Strength> held = base.hasNeedles() ? OnTheShelf.held(strengths) : strengths;
-    return result(held);
+    return result(base.hasNeedles() ? agedOnly.held(OnTheShelf.held(strengths)) : strengths);
   }
 
   /**

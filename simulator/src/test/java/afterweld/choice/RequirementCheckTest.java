@@ -362,4 +362,15 @@ class RequirementCheckTest {
           pressure > 10e6 ? Verdict.NOT_MET : Verdict.MET, judged.verdict(), judged.toString());
     }
   }
+
+  /** Beside an open colour the chance is that of the strength, whatever word the strength has. */
+  @Test
+  void aChanceBesideSomethingOpenIsTheStrengths() {
+    OptionalDouble chance = OptionalDouble.of(0.79);
+    List<String> why = List.of("a reason");
+    assertEquals(
+        "open (chance of the strength alone 79 %)",
+        new Judgement(Verdict.OPEN, chance, why, true).words());
+    assertEquals("open (chance 79 %)", new Judgement(Verdict.OPEN, chance, why).words());
+  }
 }

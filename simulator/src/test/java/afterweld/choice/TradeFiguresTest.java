@@ -228,4 +228,23 @@ class TradeFiguresTest {
     assertTrue(
         beside.recheck().limit() < softestAsWelded, beside + ", as welded " + softestAsWelded);
   }
+
+  /** A treatment that is good for two castings alone is good for them joined (ASTM B917, read). */
+  @Test
+  void whatSuitsTwoCastingsSuitsThemJoined() {
+    WeldCase joined =
+        WrittenWelds.of(
+            """
+            left: {alloy: A357, temper: T6, thickness: 9 mm}
+            right: {alloy: A356, temper: T6, thickness: 9 mm}
+            joint: butt
+            filler: {alloy: "4643", dilution: 30 %}
+            after_weld:
+              - solution_treat: {temperature: 1000 °F, soak: 10 h}
+              - quench: {medium: water, temperature: 150 °F, delay: 10 s}
+              - age: {temperature: 310 °F, time: 4 h}
+            """,
+            PASS, 2);
+    assertEquals(List.of(), objected(joined));
+  }
 }

@@ -11,6 +11,7 @@ import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.Warning;
 import afterweld.section.WeldCase;
+import afterweld.section.WeldMetalTrial;
 import afterweld.strength.Strength;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
@@ -187,5 +188,20 @@ class AgeingStudyTest {
             .yield();
     assertEquals(
         there, AgeingStudy.of(cases.weldCase()).windows().get(0).scheduled(), 0.001 * there);
+  }
+
+  /** Metal that comes aged is one number to the curves, to the fillers and to the section. */
+  @ParameterizedTest
+  @CsvSource({"6063, T5", "6005A, T6"})
+  void aSecondAgeingOfAgedBaseIsOneNumber(String alloy, String temper) {
+    WeldCase weldCase =
+        Cases.butt(alloy, temper)
+            .then(List.of(new Age(448.15, 4 * 3600, Ramp.BY_FURNACE, false)))
+            .weldCase();
+    double there =
+        SectionSimulation.run(weldCase).stations().get(0).estimates().get(2).middle().yield();
+    assertEquals(there, AgeingStudy.of(weldCase).windows().get(0).scheduled(), 0.02 * there);
+    assertEquals(
+        there, WeldMetalTrial.of(weldCase).base(weldCase.left()).treated().yield(), 0.02 * there);
   }
 }
