@@ -36,9 +36,14 @@ public final class CoolAgeing {
 
   /** What to say of a case with a casting that is aged; empty for others. */
   static Optional<Warning> ofCastings(WeldCase weldCase) {
+    return ofCastings(weldCase, weldCase.afterWeld());
+  }
+
+  /** The same of a treatment that is tried on it. */
+  public static Optional<Warning> ofCastings(WeldCase weldCase, List<FurnaceStep> steps) {
     boolean casting =
         Stream.of(weldCase.left(), weldCase.right()).anyMatch(side -> side.alloy().casting());
-    return casting && weldCase.afterWeld().stream().anyMatch(Age.class::isInstance)
+    return casting && steps.stream().anyMatch(Age.class::isInstance)
         ? Optional.of(new Warning("casting-ageing", CASTINGS))
         : Optional.empty();
   }

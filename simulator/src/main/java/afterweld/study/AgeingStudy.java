@@ -5,6 +5,7 @@ import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 import afterweld.choice.HardeningAge;
 import afterweld.choice.StandardTreatment;
 import afterweld.section.AgeingTrial;
+import afterweld.section.CoolAgeing;
 import afterweld.section.OverageingLimit;
 import afterweld.section.Side;
 import afterweld.section.Warning;
@@ -34,13 +35,15 @@ import java.util.stream.Stream;
  * @param ownSchedule whether the case names it
  * @param windows for each metal at the schedule's temperature
  * @param paint what half an hour in a paint oven leaves
+ * @param slow what is said of metals whose ageing is computed too slow
  */
 public record AgeingStudy(
     List<Curve> curves,
     Optional<Age> schedule,
     boolean ownSchedule,
     List<Window> windows,
-    List<Paint> paint) {
+    List<Paint> paint,
+    List<Warning> slow) {
   private static final double HOUR = 3600;
   private static final double FIRST_HOURS = 0.1;
   private static final double LAST_HOURS = 300;
@@ -60,6 +63,7 @@ public record AgeingStudy(
     curves = List.copyOf(curves);
     windows = List.copyOf(windows);
     paint = List.copyOf(paint);
+    slow = List.copyOf(slow);
   }
 
   /**
@@ -132,19 +136,24 @@ public record AgeingStudy(
 
   /** Limits of what the curves mean; none if there are no curves. */
   public List<Warning> warnings() {
-    List<Warning> warnings = new ArrayList<>();
-    schedule
-        .filter(age -> age.temperature() < SLOW_UP_TO)
-        .ifPresent(
-            age ->
-                warnings.add(
-                    new Warning(
-                        "ageing-slow",
-                        "Up to about 180 °C (355 °F) ageing is computed too slow: the usual 8 h at"
-                            + " 177 °C (350 °F) counts as the peak of 6061, here it is a little short"
-                            + " of it.")));
+    List<Warning> warnings = new ArrayList<>(slow);
     schedule.ifPresent(age -> warnings.add(OverageingLimit.aboutCurves()));
     return warnings;
+  }
+
+  private static List<Warning> slow(WeldCase weldCase, Age schedule) {
+    List<Warning> slow = new ArrayList<>();
+    boolean wrought =
+        Stream.of(weldCase.left(), weldCase.right()).anyMatch(side -> !side.alloy().casting());
+    if (wrought && schedule.temperature() < SLOW_UP_TO) {
+      slow.add(
+          new Warning(
+              "ageing-slow",
+              "Up to about 180 °C (355 °F) ageing is computed too slow: the usual 8 h at 177 °C (350"
+                  + " °F) counts as the peak of 6061, here it is a little short of it."));
+    }
+    CoolAgeing.ofCastings(weldCase, List.of(schedule)).ifPresent(slow::add);
+    return slow;
   }
 
   /** The study of a case. */
@@ -156,7 +165,7 @@ public record AgeingStudy(
         own ? weldCase.afterWeld() : StandardTreatment.full(weldCase).orElse(List.of());
     OptionalInt at = HardeningAge.place(steps);
     if (!treatable || at.isEmpty()) {
-      return new AgeingStudy(List.of(), Optional.empty(), own, List.of(), List.of());
+      return new AgeingStudy(List.of(), Optional.empty(), own, List.of(), List.of(), List.of());
     }
     return new Work(weldCase, steps, at.getAsInt()).study(own);
   }
@@ -193,7 +202,8 @@ public record AgeingStudy(
                           ? window(metal, scheduled(curves, metal))
                           : Window.nothing(metal.name()))
               .toList(),
-          hardened.stream().flatMap(metal -> paint(metal).stream()).toList());
+          hardened.stream().flatMap(metal -> paint(metal).stream()).toList(),
+          slow(weldCase, schedule));
     }
 
     /** Base metal that comes undissolved, and that ageing brings nowhere near its full strength. */

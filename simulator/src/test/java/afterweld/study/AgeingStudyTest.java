@@ -123,6 +123,11 @@ class AgeingStudyTest {
   void whatTheCurvesCannotBeTrustedForIsSaid() {
     List<String> codes = STUDY.warnings().stream().map(Warning::code).toList();
     assertEquals(List.of("ageing-slow", "overageing-limit"), codes);
+    assertEquals(
+        List.of("casting-ageing", "overageing-limit"),
+        AgeingStudy.of(Cases.butt("A356", "T6").weldCase()).warnings().stream()
+            .map(Warning::code)
+            .toList());
     assertTrue(AgeingStudy.of(Cases.butt("5083", "H116").weldCase()).warnings().isEmpty());
   }
 
