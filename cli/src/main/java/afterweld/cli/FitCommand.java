@@ -107,10 +107,9 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private HardnessTraverse traverse(WeldCase measured) {
-    boolean casting = measured.left().alloy().casting() || measured.right().alloy().casting();
     TraverseReader reading =
         TraverseReader.read(
-            traverseFile.toString(), new CaseInput(traverseFile).content(), casting);
+            traverseFile.toString(), new CaseInput(traverseFile).content(), measured.hasCasting());
     return reading
         .traverse()
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));

@@ -14,8 +14,8 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
- * Reads the keys of one step of the heat treatment. A step with a fault still comes back, with NaN
- * in it; it is never used, because a faulty case is never built.
+ * Reads the keys of one step of the heat treatment. Of a step with a fault nothing comes back; its
+ * faults are gathered.
  */
 final class StepReader {
   private static final Measure SET = Measure.within("temperature", TEMPERATURE, 50, 650, "°C");

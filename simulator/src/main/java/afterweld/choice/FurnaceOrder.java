@@ -41,7 +41,7 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
   }
 
   boolean hasCasting() {
-    return sides().anyMatch(side -> side.alloy().casting());
+    return weldCase.hasCasting();
   }
 
   boolean hasWrought() {

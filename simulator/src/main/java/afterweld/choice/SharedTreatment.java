@@ -140,10 +140,9 @@ final class SharedTreatment {
 
   /** What wrought metal loses in water that is warm for the sake of the casting beside it. */
   private static Optional<Objection> warmWater(WeldCase weldCase) {
-    boolean casting = weldCase.left().alloy().casting() || weldCase.right().alloy().casting();
     List<FurnaceStep> cold =
         weldCase.afterWeld().stream().map(SharedTreatment::inColdWater).toList();
-    if (!casting || cold.equals(weldCase.afterWeld())) {
+    if (!weldCase.hasCasting() || cold.equals(weldCase.afterWeld())) {
       return Optional.empty();
     }
     return Stream.of(weldCase.left(), weldCase.right())

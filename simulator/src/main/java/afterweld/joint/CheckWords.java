@@ -1,17 +1,14 @@
 package afterweld.joint;
 
+import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** The checks of fillet and tube in sentences, in one system of units. */
 final class CheckWords {
-  private static final double PASCAL_PER_BAR = 1e5;
-  private static final double PASCAL_PER_PSI = 6894.757293168361;
   private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final JointChecks checks;
@@ -79,10 +76,6 @@ final class CheckWords {
   }
 
   private String pressure(double pascal) {
-    boolean metric = units == UnitSystem.METRIC;
-    BigDecimal shown =
-        new BigDecimal(pascal / (metric ? PASCAL_PER_BAR : PASCAL_PER_PSI))
-            .round(new MathContext(2));
-    return shown.toPlainString() + (metric ? " bar" : " psi");
+    return BothUnits.pressure(units, pascal);
   }
 }

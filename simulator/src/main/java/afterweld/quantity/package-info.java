@@ -3,8 +3,8 @@
  * whoever gets one need not ask again.
  *
  * <pre>{@code
- * Expect.positive("thickness", -0.003, "m");
- *   // IllegalArgumentException: thickness -0.003 m (expected more than 0 m)
+ * Check.positive("thickness", -0.003, "m");
+ *   // IllegalArgumentException: thickness -0.003 m: must be above 0 and finite
  * }</pre>
  */
 package afterweld.quantity;

@@ -12,7 +12,7 @@ import java.util.Locale;
 public final class BothUnits {
   private static final double HAIR = 1e-6;
   private static final double BAR = 1e5;
-  private static final double PSI = 6894.757;
+  private static final double PSI = 6894.757293168361;
   private static final double SAME_GAUGE = 0.02;
   private static final double WHOLE_MILLIMETRES = 0.0995;
 
@@ -106,7 +106,14 @@ public final class BothUnits {
 
   /** A pressure given in Pa, to two figures: {@code 400 bar (5800 psi)}. */
   public static String pressure(double pascal) {
-    return twoFigures(pascal / BAR) + " bar (" + twoFigures(pascal / PSI) + " psi)";
+    return pressure(UnitSystem.METRIC, pascal) + " (" + pressure(UnitSystem.US, pascal) + ")";
+  }
+
+  /** The same in one system alone: {@code 400 bar}, or {@code 5800 psi}. */
+  public static String pressure(UnitSystem units, double pascal) {
+    return units == UnitSystem.METRIC
+        ? twoFigures(pascal / BAR) + " bar"
+        : twoFigures(pascal / PSI) + " psi";
   }
 
   private static String twoFigures(double value) {

@@ -41,9 +41,7 @@ public final class CoolAgeing {
 
   /** The same of a treatment that is tried on it. */
   public static Optional<Warning> ofCastings(WeldCase weldCase, List<FurnaceStep> steps) {
-    boolean casting =
-        Stream.of(weldCase.left(), weldCase.right()).anyMatch(side -> side.alloy().casting());
-    return casting && steps.stream().anyMatch(Age.class::isInstance)
+    return weldCase.hasCasting() && steps.stream().anyMatch(Age.class::isInstance)
         ? Optional.of(new Warning("casting-ageing", CASTINGS))
         : Optional.empty();
   }

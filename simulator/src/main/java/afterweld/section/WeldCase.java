@@ -110,6 +110,11 @@ public record WeldCase(
     return Math.min(0.15 * beadWidth, 0.003);
   }
 
+  /** Whether a side of it is a casting. */
+  public boolean hasCasting() {
+    return left.alloy().casting() || right.alloy().casting();
+  }
+
   /** The same weld with another heat treatment after it. */
   public WeldCase withAfterWeld(List<FurnaceStep> steps) {
     return change().afterWeld(steps).done();

@@ -134,7 +134,7 @@ public record JointAgeing(
     /** What no other command holds against a case and yet must not be called best. */
     private List<String> unranked(Age age) {
       List<String> against = new ArrayList<>();
-      if (weldCase.left().alloy().casting() || weldCase.right().alloy().casting()) {
+      if (weldCase.hasCasting()) {
         against.add(CoolAgeing.CASTINGS);
       }
       if (ScheduleCheck.agesShort(weldCase, age)) {

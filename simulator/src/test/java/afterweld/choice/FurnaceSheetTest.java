@@ -25,7 +25,7 @@ class FurnaceSheetTest {
     return FurnaceSheet.of(cases.weldCase()).orElseThrow();
   }
 
-  private static String text(FurnaceSheet sheet, String what) {
+  static String text(FurnaceSheet sheet, String what) {
     return sheet.lines().stream()
         .filter(line -> line.what().equals(what))
         .map(FurnaceSheet.Line::text)

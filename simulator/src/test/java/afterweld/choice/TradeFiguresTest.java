@@ -36,6 +36,16 @@ class TradeFiguresTest {
         2);
   }
 
+  private static WeldCase cast(String bath, String age) {
+    return treated(
+        "A356",
+        "T6",
+        "4008",
+        "solution_treat: {temperature: 1000 °F, soak: 8 h}",
+        "quench: " + bath,
+        age);
+  }
+
   private static List<String> objected(WeldCase weldCase) {
     return ScheduleCheck.of(weldCase, Requirement.NONE, Severity.OBJECTED);
   }
@@ -100,14 +110,7 @@ class TradeFiguresTest {
   void castingsAreNotQuenchedInAir(String medium, boolean against) {
     String bath =
         medium.equals("water") ? "{medium: water, temperature: 70 °C}" : "{medium: " + medium + "}";
-    WeldCase casting =
-        treated(
-            "A356",
-            "T6",
-            "4008",
-            "solution_treat: {temperature: 1000 °F, soak: 8 h}",
-            "quench: " + bath,
-            "age: {temperature: 310 °F, time: 5 h}");
+    WeldCase casting = cast(bath, "age: {temperature: 310 °F, time: 5 h}");
     assertEquals(against, !objected(casting).isEmpty(), objected(casting).toString());
   }
 
@@ -115,13 +118,7 @@ class TradeFiguresTest {
   @Test
   void threeHundredFahrenheitIsAnAgeing() {
     WeldCase casting =
-        treated(
-            "A356",
-            "T6",
-            "4008",
-            "solution_treat: {temperature: 1000 °F, soak: 8 h}",
-            "quench: {medium: water, temperature: 70 °C}",
-            "age: {temperature: 300 °F, time: 16 h}");
+        cast("{medium: water, temperature: 70 °C}", "age: {temperature: 300 °F, time: 16 h}");
     assertEquals(List.of(), objected(casting));
   }
 
@@ -140,14 +137,6 @@ class TradeFiguresTest {
 
   private static List<String> heads(FurnaceSheet sheet) {
     return sheet.lines().stream().map(FurnaceSheet.Line::what).toList();
-  }
-
-  private static String line(FurnaceSheet sheet, String what) {
-    return sheet.lines().stream()
-        .filter(line -> line.what().equals(what))
-        .map(FurnaceSheet.Line::text)
-        .findFirst()
-        .orElseThrow();
   }
 
   @Test
@@ -176,15 +165,9 @@ class TradeFiguresTest {
   @Test
   void overagedMetalIsNotMarkedT6() {
     String age = "age: {temperature: 475 °F, time: 3 h, overage: true}";
-    WeldCase casting =
-        treated(
-            "A356",
-            "T6",
-            "4008",
-            "solution_treat: {temperature: 1000 °F, soak: 8 h}",
-            "quench: {medium: water, temperature: 70 °C}",
-            age);
-    assertTrue(line(sheet(casting, Requirement.NONE), "Mark as").startsWith("T7,"));
+    WeldCase casting = cast("{medium: water, temperature: 70 °C}", age);
+    assertTrue(
+        FurnaceSheetTest.text(sheet(casting, Requirement.NONE), "Mark as").startsWith("T7,"));
     WeldCase wrought =
         treated(
             "6061",
@@ -193,7 +176,8 @@ class TradeFiguresTest {
             "solution_treat: {temperature: 985 °F, soak: 60 min}",
             "quench: " + WATER,
             "age: {temperature: 200 °C, time: 20 h, overage: true}");
-    assertTrue(line(sheet(wrought, Requirement.NONE), "Mark as").startsWith("T72,"));
+    assertTrue(
+        FurnaceSheetTest.text(sheet(wrought, Requirement.NONE), "Mark as").startsWith("T72,"));
   }
 
   private static Requirement hardness(double vickers) {
