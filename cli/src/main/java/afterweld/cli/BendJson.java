@@ -69,8 +69,9 @@ final class BendJson {
         json.put(load.label(), bend(bent.map(state -> state.by(load))));
       }
       json.put("softened_band_mm", bent.map(BendJson::band).orElse(null));
-      json.put("even_stretch_sharpest", bent.map(b -> stretch(b.sharpest())).orElse(null));
-      json.put("even_stretch_least", bent.map(b -> stretch(b.least())).orElse(null));
+      Optional<BentState.Stretch> stretch = bent.flatMap(BentState::stretch);
+      json.put("even_stretch_sharpest", stretch.map(b -> stretch(b.sharpest())).orElse(null));
+      json.put("even_stretch_least", stretch.map(b -> stretch(b.least())).orElse(null));
       states.add(json);
     }
     return states;

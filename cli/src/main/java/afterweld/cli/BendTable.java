@@ -154,21 +154,25 @@ final class BendTable {
   }
 
   private String stretch(BentState bent) {
-    String state = profile.label(bent.state());
+    return profile.label(bent.state())
+        + ": "
+        + bent.stretch().map(this::stretch).orElse(BendReport.CAST_STRETCH);
+  }
+
+  private String stretch(BentState.Stretch stretch) {
     String sharpest =
-        bent.sharpest().equals(bent.least())
+        stretch.sharpest().equals(stretch.least())
             ? ""
             : "; "
-                + percent(bent.sharpest().strain())
+                + percent(stretch.sharpest().strain())
                 + " where the bend is sharpest ("
-                + bent.sharpest().zone()
+                + stretch.sharpest().zone()
                 + ")";
-    double former = GuidedBend.smallestFormer(report.specimen(), bent.least().strain());
-    return state
-        + ": the metal stretches evenly by at least "
-        + percent(bent.least().strain())
+    double former = GuidedBend.smallestFormer(report.specimen(), stretch.least().strain());
+    return "the metal stretches evenly by at least "
+        + percent(stretch.least().strain())
         + " ("
-        + bent.least().zone()
+        + stretch.least().zone()
         + ")"
         + sharpest
         + ". A wrapped bend of "

@@ -25,6 +25,7 @@ import java.util.Set;
  * @param joint how the parts meet
  * @param test the qualification test of this weld; empty where none is known, or where the codes
  *     ask for none
+ * @param testedFrom the first state that the test is for
  * @param warnings limits of what the numbers mean, and what could not be bent
  */
 public record BendReport(
@@ -33,6 +34,7 @@ public record BendReport(
     List<BentState> states,
     Joint joint,
     Optional<BendTest> test,
+    int testedFrom,
     List<Warning> warnings) {
 
   /** The code of the warning that a state could not be bent, and why. */
@@ -65,6 +67,10 @@ public record BendReport(
   private static final String CAST =
       "A casting is not formed by bending; bend a wrought part before it is welded to one.";
 
+  /** What is said in place of a stretch where there is cast metal. */
+  public static final String CAST_STRETCH =
+      "how far a casting stretches is not predicted, its pores decide; no former is named.";
+
   private static final String UNLIKE =
       "To form the parts: bend them before they are welded; a treatment that hardens one side"
           + " anneals the other.";
@@ -72,6 +78,8 @@ public record BendReport(
   private static final String HARDENED_BY_WORK =
       "To form the part: annealed metal stretches most, and no heat treatment brings back what"
           + " annealing takes from a work-hardened base.";
+
+  private static final int AS_WELDED = 1;
 
   /** Warnings that are the same for every state and load. */
   private static final Set<String> OF_THE_STRIP = Set.of("wide-strip", "edge-fold");
@@ -100,7 +108,9 @@ public record BendReport(
       String name = profile.states().get(bent.state());
       add(warnings, name + ", end couples", bent.couples());
       add(warnings, name + ", over an edge", bent.edge());
-      beyondEvenStretch(name, bent).ifPresent(warnings::add);
+      bent.stretch()
+          .flatMap(stretch -> beyondEvenStretch(name, bent.couples(), stretch.sharpest()))
+          .ifPresent(warnings::add);
     }
     double thickness =
         Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
@@ -110,6 +120,7 @@ public record BendReport(
         states,
         profile.weldCase().joint(),
         BendTest.of(profile.weldCase()),
+        BendTest.sameAsWelded(profile.weldCase()) ? AS_WELDED : profile.states().size() - 1,
         warnings.stream().distinct().toList());
   }
 
@@ -124,7 +135,7 @@ public record BendReport(
       return Optional.empty();
     }
     try {
-      return Optional.of(BentState.of(state, line.get(), strip));
+      return Optional.of(BentState.of(state, line.get(), strip, profile.weldCase().hasCasting()));
     } catch (IllegalArgumentException fault) {
       warnings.add(
           new Warning(NOT_BENT, sentence(name, fault.getMessage() + "; take a longer strip")));
@@ -179,9 +190,10 @@ public record BendReport(
     }
   }
 
-  private static Optional<Warning> beyondEvenStretch(String name, BentState bent) {
-    double strain = bent.couples().averagedOuterStrain();
-    if (strain <= bent.sharpest().strain()) {
+  private static Optional<Warning> beyondEvenStretch(
+      String name, StripBend couples, BentState.EvenStretch there) {
+    double strain = couples.averagedOuterStrain();
+    if (strain <= there.strain()) {
       return Optional.empty();
     }
     String text =
@@ -190,8 +202,8 @@ public record BendReport(
             "outer strain %.0f %% under end couples, beyond the %.0f %% that the metal there"
                 + " (%s) stretches evenly in tension",
             100 * strain,
-            100 * bent.sharpest().strain(),
-            bent.sharpest().zone());
+            100 * there.strain(),
+            there.zone());
     return Optional.of(new Warning("beyond-even-stretch", sentence(name, text)));
   }
 
@@ -211,10 +223,10 @@ public record BendReport(
     return test.map(one -> one.specimenThickness(thickness)).orElse(thickness);
   }
 
-  /** How the guided bend looks in every state after welding that could be bent. */
+  /** How the guided bend looks in every state that it is for and that could be bent. */
   public List<BendOutlook> outlooks() {
     return states.stream()
-        .filter(bent -> bent.state() > 0)
+        .filter(bent -> bent.state() >= testedFrom)
         .flatMap(bent -> test.stream().map(one -> BendOutlook.of(one, bent, thickness)))
         .toList();
   }

@@ -71,11 +71,20 @@ public record BendTest(
    * them is in no group with a former, as castings are, and where the joint is no butt joint.
    */
   static Optional<BendTest> of(WeldCase weldCase) {
+    return of(weldCase, weldCase.afterWeld());
+  }
+
+  /** Whether the joint as welded is tested as it is when finished: an anneal changes the former. */
+  static boolean sameAsWelded(WeldCase weldCase) {
+    return of(weldCase).equals(of(weldCase, List.of()));
+  }
+
+  private static Optional<BendTest> of(WeldCase weldCase, List<FurnaceStep> steps) {
     if (!bends(weldCase.joint())) {
       return Optional.empty();
     }
     Stream<String> bases =
-        Stream.of(weldCase.left(), weldCase.right()).map(side -> group(side, weldCase.afterWeld()));
+        Stream.of(weldCase.left(), weldCase.right()).map(side -> group(side, steps));
     Stream<String> fillers =
         weldCase.filler().alloy().map(Alloy::name).filter(name -> name.startsWith("4")).stream()
             .map(name -> SILICON_FILLER);

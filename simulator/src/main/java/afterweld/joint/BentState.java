@@ -3,6 +3,7 @@ package afterweld.joint;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * The strip across the weld in one state, bent by end couples and over an edge.
@@ -12,8 +13,7 @@ import java.util.Comparator;
  * @param couples bent by end couples
  * @param edge bent over an edge
  * @param softened from the first to the last softened metal, m from the weld centre
- * @param sharpest what the metal at the sharpest place under end couples stretches evenly
- * @param least the least that any metal of the strip stretches evenly
+ * @param stretch how far its metal stretches; empty where there is cast metal, whose pores decide
  */
 public record BentState(
     int state,
@@ -21,8 +21,15 @@ public record BentState(
     StripBend couples,
     StripBend edge,
     SliceLine.Band softened,
-    EvenStretch sharpest,
-    EvenStretch least) {
+    Optional<Stretch> stretch) {
+
+  /**
+   * How far the metal of the strip stretches evenly.
+   *
+   * @param sharpest at the sharpest place under end couples
+   * @param least the least that any metal does
+   */
+  public record Stretch(EvenStretch sharpest, EvenStretch least) {}
 
   /**
    * How far a metal stretches in a tension test before it necks. A bend doesn't neck, so its
@@ -32,6 +39,8 @@ public record BentState(
    * @param strain nominal uniform strain, 0 to 1
    */
   public record EvenStretch(String zone, double strain) {
+    private static final double ALIKE = 0.999;
+
     private static EvenStretch of(Slice slice, double modulus) {
       return new EvenStretch(slice.zone(), Math.expm1(slice.metal().law(modulus).uniformStrain()));
     }
@@ -43,15 +52,19 @@ public record BentState(
           .orElseThrow();
     }
 
+    /** Of places that are bent alike the outermost, so that a strip turned round names it too. */
     static EvenStretch sharpest(SliceLine line, StripBend bend, double modulus) {
+      double sharpest =
+          bend.line().stream().mapToDouble(StripBend.Bent::curvature).max().orElseThrow();
       double place =
           bend.line().stream()
-              .max(Comparator.comparingDouble(StripBend.Bent::curvature))
-              .orElseThrow()
-              .position();
+              .filter(bent -> bent.curvature() >= ALIKE * sharpest)
+              .map(StripBend.Bent::position)
+              .max(Comparator.comparingDouble(Math::abs))
+              .orElseThrow();
       return line.slices().stream()
           .filter(slice -> slice.from() <= place && place <= slice.to())
-          .findFirst()
+          .max(Comparator.comparingDouble(slice -> Math.abs(slice.centre())))
           .map(slice -> of(slice, modulus))
           .orElseThrow();
     }
@@ -60,10 +73,11 @@ public record BentState(
   /**
    * Bends a strip both ways.
    *
+   * @param cast whether any of it is a casting
    * @throws IllegalArgumentException if the strip is shorter than 4 thicknesses or than the
    *     softened band
    */
-  static BentState of(int state, SliceLine line, BendSettings strip) {
+  static BentState of(int state, SliceLine line, BendSettings strip, boolean cast) {
     StripBend couples = StripBend.bend(line, coupon(strip, BendLoad.COUPLES));
     StripBend edge = StripBend.bend(line, coupon(strip, BendLoad.EDGE));
     SliceLine cut = line.over(strip.length());
@@ -74,8 +88,11 @@ public record BentState(
         couples,
         edge,
         line.softBand(),
-        EvenStretch.sharpest(cut, couples, modulus),
-        EvenStretch.least(cut, modulus));
+        cast
+            ? Optional.empty()
+            : Optional.of(
+                new Stretch(
+                    EvenStretch.sharpest(cut, couples, modulus), EvenStretch.least(cut, modulus))));
   }
 
   private static BendCoupon coupon(BendSettings strip, BendLoad load) {
