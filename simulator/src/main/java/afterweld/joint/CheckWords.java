@@ -38,7 +38,7 @@ final class CheckWords {
   }
 
   private String sentence(String state, FilletWeld fillet) {
-    return "Fillet, "
+    return (fillet.onBothSides() ? "One fillet, " : "Fillet, ")
         + state
         + ": throat "
         + with(OutputQuantity.DISTANCE, fillet.throat())
@@ -50,7 +50,8 @@ final class CheckWords {
         + force(fillet.designForce())
         + " with the factor 1.25; "
         + (fillet.legDecides() ? "the metal beside the leg" : "the throat")
-        + " decides.";
+        + " decides."
+        + (fillet.onBothSides() ? " The joint has one on each side: twice that." : "");
   }
 
   private String sentence(ThinCylinder tube) {

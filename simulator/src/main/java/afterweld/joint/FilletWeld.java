@@ -33,6 +33,7 @@ import java.util.OptionalDouble;
  * @param throatForce at which the throat fails, N
  * @param simpleForce by the simple rule, N
  * @param legForce at which the weaker leg plane fails, N
+ * @param onBothSides whether the joint has a second one like it on the other side
  * @param warnings what the formula doesn't see
  */
 public record FilletWeld(
@@ -41,6 +42,7 @@ public record FilletWeld(
     double throatForce,
     double simpleForce,
     double legForce,
+    boolean onBothSides,
     List<Warning> warnings) {
   /** Partial factor on the strength. */
   public static final double DESIGN_FACTOR = 1.25;
@@ -87,15 +89,15 @@ public record FilletWeld(
     double length = soundEnds ? fillet.length() : fillet.length() - 2 * throat;
     double area = throat * length;
     double shorterLeg = Math.min(fillet.leg(), fillet.secondLeg());
+    boolean both = fillet.sides().equals(Optional.of(FilletSides.BOTH));
     return new FilletWeld(
         throat,
         length,
         weldMetal * area / Math.sqrt(fillet.load() == FilletLoad.ALONG ? 3 : 2),
         SHEAR_RULE * weldMetal * area,
         hazTensile / Math.sqrt(3) * shorterLeg * length,
-        fillet.sides().equals(Optional.of(FilletSides.BOTH))
-            ? List.of(NOT_SEEN)
-            : List.of(NOT_SEEN, ONE_SIDED));
+        both,
+        both ? List.of(NOT_SEEN) : List.of(NOT_SEEN, ONE_SIDED));
   }
 
   /** Throat of a fillet with two legs of at least 2 mm, m. */

@@ -8,6 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.FilletSides;
+import afterweld.section.UnitSystem;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Worked examples of the model's definition: leg 6 mm, length 100 mm, weld metal 190 MPa. */
@@ -42,6 +46,27 @@ class FilletWeldTest {
         FilletWeld.of(new Fillet(6 * MM, 9 * MM, 0.1, FilletLoad.ACROSS), 210e6, 100e6, true);
     assertTrue(weld.legDecides());
     assertEquals(100e6 / Math.sqrt(3) * 6 * MM * 0.1, weld.force(), 1e-6);
+  }
+
+  /** The load told is that of one; where the joint has two, it says so. */
+  @Test
+  void aJointWithAFilletOnEachSideSaysThatItHasTwo() {
+    Fillet one = new Fillet(6 * MM, 6 * MM, 0.1, FilletLoad.ACROSS);
+    assertTrue(words(one).startsWith("Fillet, as welded") && !words(one).contains("twice"));
+    Fillet two = new Fillet(6 * MM, 6 * MM, 0.1, FilletLoad.ACROSS, Optional.of(FilletSides.BOTH));
+    assertTrue(words(two).startsWith("One fillet, as welded"), words(two));
+    assertTrue(words(two).endsWith("The joint has one on each side: twice that."), words(two));
+  }
+
+  private static String words(Fillet fillet) {
+    JointChecks checks =
+        new JointChecks(
+            Optional.of(FilletWeld.of(fillet, 190e6, 175e6, true)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+    return checks.sentences(UnitSystem.METRIC).get(0);
   }
 
   @Test
