@@ -36,7 +36,8 @@ final class ExpectedHardness {
           "composition-extrapolated",
           "not-predicted",
           "quench-rate",
-          "quench-late");
+          "quench-late",
+          "wait-before-ageing");
 
   private static final int AS_WELDED = 1;
   private static final String NOT_AGED = ", or an ageing missed or too short";
@@ -45,6 +46,9 @@ final class ExpectedHardness {
 
   /** Less than this of the hardness no reading tells apart; assumed. */
   private static final double TELLING_GAIN = 0.1;
+
+  /** Half of the last figure shown, HV. */
+  private static final double READ_AS_EQUAL = 0.5;
 
   private final FurnaceOrder order;
   private final SectionProfile profile;
@@ -150,11 +154,21 @@ final class ExpectedHardness {
         .max(Comparator.comparingDouble(station -> Math.abs(station.distance())));
   }
 
+  /** Of places that a tester reads as equally soft the one that is surest known. */
   private Optional<Station> softest(Predicate<Station> place) {
-    return profile.stations().stream()
-        .filter(place)
-        .filter(station -> atLast(station).middle().predicted())
-        .min(Comparator.comparingDouble(station -> atLast(station).middle().hardness()));
+    List<Station> there =
+        profile.stations().stream()
+            .filter(place)
+            .filter(station -> atLast(station).middle().predicted())
+            .toList();
+    double lowest = there.stream().mapToDouble(this::hardness).min().orElse(Double.NaN);
+    return there.stream()
+        .filter(station -> hardness(station) <= lowest + READ_AS_EQUAL)
+        .max(Comparator.comparingDouble(station -> atLast(station).low().hardness()));
+  }
+
+  private double hardness(Station station) {
+    return atLast(station).middle().hardness();
   }
 
   private Estimate atLast(Station station) {

@@ -113,9 +113,9 @@ final class FurnaceInstruction {
   }
 
   private String annealing(Anneal anneal) {
-    return figures.tooCold(anneal).isEmpty()
+    return new AnnealRule(order).tooCold(anneal).isEmpty()
         ? cooled(anneal)
-        : cooled(new Anneal(figures.usualAnneal(), anneal.time(), anneal.coolingRate()))
+        : cooled(new Anneal(new AnnealRule(order).usual(), anneal.time(), anneal.coolingRate()))
             + ordered(temperature(anneal.temperature()));
   }
 

@@ -34,25 +34,11 @@ final class FurnaceObjections {
   private static final double USUALLY_COLDER = 15;
   private static final double COOL_AGE = 150 + ZERO_CELSIUS;
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
-  private static final double COOL_ANNEAL = 380 + ZERO_CELSIUS;
-  private static final double COOL_ANNEAL_OF_WORKED = 330 + ZERO_CELSIUS;
-  private static final double COOL_ANNEAL_OF_CASTINGS = 315 + ZERO_CELSIUS;
-  private static final double BRIEF_ANNEAL = 3600;
-  private static final double USUAL_ANNEAL = 413 + ZERO_CELSIUS;
-  private static final double USUAL_ANNEAL_OF_WORKED = 345 + ZERO_CELSIUS;
-  private static final String HARDENING_ANNEALS =
-      "6xxx metal is annealed at 380 °C (715 °F) to 420 °C (790 °F) (read, a data sheet of 6082),"
-          + " 413 °C (775 °F) is usual.";
-  private static final String CASTING_ANNEALS =
-      "castings are annealed at 315 °C (600 °F) to 345 °C (650 °F) for 2 to 4 h (AMS 2771 practice,"
-          + " from memory).";
-  private static final String WORKED_ANNEALS =
-      "work-hardened metal is annealed at about 345 °C (650 °F) (common practice).";
   private static final double FAR_SHORT = 0.5;
   private static final double HAIR = 1e-6;
 
   /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
-  private static final double ROUNDED = 0.6;
+  static final double ROUNDED = 0.6;
 
   private final FurnaceOrder order;
   private final FurnaceLimits limits;
@@ -64,7 +50,7 @@ final class FurnaceObjections {
 
   List<Objection> all() {
     List<Objection> found = new ArrayList<>();
-    for (int i = 0; i < order.steps().size(); i++) {
+    for (int i = order.lastTreatment(); i < order.steps().size(); i++) {
       of(i).forEach(found::add);
     }
     return found.stream().distinct().toList();
@@ -83,50 +69,9 @@ final class FurnaceObjections {
       return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
     }
     if (step instanceof Anneal anneal) {
-      return Stream.concat(tooCold(anneal).stream(), brief(anneal).stream());
+      return new AnnealRule(order).objections(anneal);
     }
     return step instanceof Age age ? aged(index, age) : Stream.of();
-  }
-
-  /** At what the bases of the joint are annealed, K. */
-  double usualAnneal() {
-    return hardensWrought() ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
-  }
-
-  /** What stands against an anneal that is too cold; empty if it is not. */
-  Optional<Objection> tooCold(Anneal anneal) {
-    double least =
-        hardensWrought()
-            ? COOL_ANNEAL
-            : order.hardens() ? COOL_ANNEAL_OF_CASTINGS : COOL_ANNEAL_OF_WORKED;
-    String usual =
-        hardensWrought() ? HARDENING_ANNEALS : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
-    return anneal.temperature() < least - ROUNDED
-        ? Optional.of(
-            objected(
-                "An anneal at "
-                    + BothUnits.temperature(anneal.temperature())
-                    + (order.hardens()
-                        ? " is too cold: "
-                        : " is cold: it takes of the cold work's strength, how much is not sure; ")
-                    + usual))
-        : Optional.empty();
-  }
-
-  private boolean hardensWrought() {
-    return order.hardening().anyMatch(side -> !side.alloy().casting());
-  }
-
-  private Optional<Objection> brief(Anneal anneal) {
-    return order.hardens() && anneal.time() < BRIEF_ANNEAL - HAIR
-        ? Optional.of(
-            noted(
-                "An anneal of "
-                    + FurnaceWords.time(anneal.time())
-                    + " is short: metal that hardens by heat treatment is usually held for 2 to 3 h"
-                    + " (AMS 2770 practice, from memory), work-hardened metal only until it is at"
-                    + " temperature."))
-        : Optional.empty();
   }
 
   /** Whether a solution temperature is too low for a part of the joint. */

@@ -12,6 +12,7 @@ import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.QuenchAtRate;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -60,6 +61,14 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
 
   boolean dissolves() {
     return has(SolutionTreat.class);
+  }
+
+  /** Place of the last solution treatment, which wipes out what was before it; 0 if none. */
+  int lastTreatment() {
+    return IntStream.range(0, steps().size())
+        .filter(place -> steps().get(place) instanceof SolutionTreat)
+        .max()
+        .orElse(0);
   }
 
   boolean ages() {

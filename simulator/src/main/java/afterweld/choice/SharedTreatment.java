@@ -7,12 +7,14 @@ import afterweld.section.Side;
 import afterweld.section.WeldCase;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.Quench;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.QuenchMedium;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -109,16 +111,47 @@ final class SharedTreatment {
     }
     boolean ages = steps.stream().anyMatch(Age.class::isInstance);
     return (ages ? StandardTreatment.full(side) : StandardTreatment.naturallyAged(side))
-        .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own), aged(own)))
+        .map(own -> waitingAs(steps, own))
+        .map(own -> new Loss(side, yieldOf(side, steps), yieldOf(side, own), schedule(own)))
         .filter(loss -> loss.share() < SUITED);
   }
 
-  private static String aged(List<FurnaceStep> own) {
+  /**
+   * What an alloy's own schedule is compared in is furnace and times, not the wait before ageing.
+   */
+  private static List<FurnaceStep> waitingAs(List<FurnaceStep> steps, List<FurnaceStep> own) {
+    int quench = lastQuench(steps);
+    return HardeningAge.place(own).isEmpty() || quench < 0
+        ? own
+        : Stream.concat(
+                own.stream().filter(step -> !(step instanceof NaturalAge || step instanceof Age)),
+                Stream.concat(
+                    steps.subList(quench, steps.size()).stream()
+                        .filter(NaturalAge.class::isInstance)
+                        .limit(1),
+                    own.stream().filter(Age.class::isInstance)))
+            .toList();
+  }
+
+  private static int lastQuench(List<FurnaceStep> steps) {
+    return IntStream.range(0, steps.size())
+        .filter(place -> FurnaceOrder.isQuench(steps.get(place)))
+        .max()
+        .orElse(-1);
+  }
+
+  private static String schedule(List<FurnaceStep> own) {
+    String dissolved =
+        own.get(0) instanceof SolutionTreat treat
+            ? "solution treated at " + BothUnits.temperature(treat.temperature())
+            : "";
     return HardeningAge.place(own).stream()
         .mapToObj(place -> (Age) own.get(place))
         .map(
             age ->
-                " (aged "
+                " ("
+                    + dissolved
+                    + ", aged "
                     + FurnaceWords.time(age.time())
                     + " at "
                     + BothUnits.temperature(age.temperature())

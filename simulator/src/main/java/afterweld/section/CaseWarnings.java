@@ -156,6 +156,7 @@ final class CaseWarnings {
     }
     CoolAgeing.warning(weldCase).ifPresent(warnings::add);
     CoolAgeing.ofCastings(weldCase).ifPresent(warnings::add);
+    WaitBeforeAgeing.warning(weldCase).ifPresent(warnings::add);
     boolean muchMagnesium =
         weldCase
             .filler()

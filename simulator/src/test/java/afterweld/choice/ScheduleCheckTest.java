@@ -118,6 +118,55 @@ class ScheduleCheckTest {
         new Anneal(688.15, 9000, OptionalDouble.of(0.008)));
   }
 
+  /** The quench that counts is the last one. */
+  @Test
+  void nothingIsHeldAgainstAStepThatIsWipedOut() {
+    List<String> found =
+        objected(
+            plate("6061", "T6", 6), SOLUTION, water(25, 30), HOLD, AGE, SOLUTION, WATER, HOLD, AGE);
+    assertTrue(found.stream().noneMatch(text -> text.contains("delay")), found.toString());
+    assertObjected("delay", plate("6061", "T6", 6), SOLUTION, water(25, 30), HOLD, AGE);
+  }
+
+  /** AMS 2770, from memory: 28 °C/h down to 260 °C; faster cooled metal is not fully soft. */
+  @ParameterizedTest
+  @CsvSource({"28, false", "30, false", "167, true", "1100, true"})
+  void anAnnealIsCooledSlowly(double kelvinPerHour, boolean fast) {
+    Anneal anneal = new Anneal(686.15, 9000, OptionalDouble.of(kelvinPerHour / 3600));
+    WeldCase soft = plate("6063", "T5", 4).then(List.of(anneal)).weldCase();
+    assertEquals(
+        fast,
+        ScheduleCheck.of(soft, Requirement.NONE).stream()
+            .anyMatch(one -> one.text().startsWith("Cooled faster")));
+  }
+
+  /** 530 °C and 8 h at 175 °C is 6082's own schedule: only the wait before the ageing differs. */
+  @ParameterizedTest
+  @CsvSource({"1", "3", "24"})
+  void aBaseDoesNotSufferByTheWaitBeforeItsOwnAgeing(double hours) {
+    WeldCase pair =
+        plate("6351", "T6", 8)
+            .withRight(Cases.side("6082", "T6", 0.006))
+            .then(List.of(SOLUTION, WATER, new NaturalAge(hours * 3600), age(175, 8 * 60)))
+            .weldCase();
+    List<Objection> found = ScheduleCheck.of(pair, Requirement.NONE);
+    assertTrue(found.stream().noneMatch(one -> one.text().contains("suffers")), found.toString());
+  }
+
+  /** Huang et al. 2023 and Balanovic et al. 2019: a wait costs 6005A and helps 6060. */
+  @ParameterizedTest
+  @CsvSource({"6061, 24, false", "6061, 72, true", "A356, 72, false"})
+  void aLongWaitBeforeTheAgeingIsSaidNotToBeKnown(String alloy, double hours, boolean said) {
+    WeldCase waits =
+        plate(alloy, "T6", 6)
+            .then(List.of(SOLUTION, WATER, new NaturalAge(hours * 3600), AGE))
+            .weldCase();
+    assertEquals(
+        said,
+        SectionSimulation.runThin(waits).warnings().stream()
+            .anyMatch(warning -> warning.code().equals("wait-before-ageing")));
+  }
+
   @Test
   void onlyMetalInSolutionAges() {
     assertObjected("Ageing does nothing for annealed 6061", plate("6061", "O", 6), AGE);
