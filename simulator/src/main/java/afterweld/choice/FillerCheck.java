@@ -49,7 +49,10 @@ final class FillerCheck {
     return against;
   }
 
-  /** The objection to the case's own filler, or to its weld without one; empty if it suits. */
+  /**
+   * The objection to the case's own filler, or to its weld without one, or what is to be noted of
+   * it; empty if it simply suits.
+   */
   static Optional<Objection> objection(WeldCase weld, Requirement requirement) {
     UsualFillers usual = UsualFillers.of(weld);
     FillerPurpose purpose = FillerPurpose.of(weld, requirement);
@@ -58,7 +61,10 @@ final class FillerCheck {
         weld.filler().alloy().map(FillerMetal::of).orElseGet(() -> FillerMetal.without(plate));
     List<String> against = against(weld, usual, purpose, own, plate);
     if (against.isEmpty()) {
-      return Optional.empty();
+      return weld.filler()
+          .alloy()
+          .flatMap(alloy -> usual.richLot(alloy.composition()))
+          .map(text -> new Objection(Objection.Severity.NOTED, Subject.FILLER, text));
     }
     String head =
         (own.none() ? "A weld without filler" : own.name())

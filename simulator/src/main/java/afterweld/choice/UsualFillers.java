@@ -172,8 +172,21 @@ public final class UsualFillers {
         pair.filter(row -> row.not().contains(filler) || row.suiting().isEmpty())
             .map(row -> capital(row.why()) + ".");
     return forbidden.isEmpty() && !candidates(purpose).contains(filler)
-        ? Optional.of("Not a usual filler for this pair.")
+        ? Optional.of("Not a usual filler for this pair" + poorest(filler) + ".")
         : forbidden;
+  }
+
+  /** What the guides rate lowest of it, where they rate it on both bases and not well. */
+  private String poorest(String filler) {
+    List<String> poor =
+        Stream.of(left, right)
+            .flatMap(base -> LIBRARY.guidance(base.name(), filler).stream())
+            .flatMap(words -> words.poor().stream())
+            .distinct()
+            .toList();
+    return poor.isEmpty() || !ratedOnBoth(filler)
+        ? ""
+        : ": the guides rate it low in " + String.join(" and ", poor);
   }
 
   private static String capital(String text) {
@@ -182,6 +195,13 @@ public final class UsualFillers {
 
   private boolean brittle(String filler) {
     return BrittleMix.forms(metals(filler));
+  }
+
+  /** What to note of silicon filler on a lot that goes over the border its alloy keeps. */
+  Optional<String> richLot(Composition filler) {
+    return Stream.of(left, right)
+        .flatMap(base -> BrittleMix.ofALot(base.metal(), nominal(base), filler).stream())
+        .findFirst();
   }
 
   private PoolMetals metals(String filler) {

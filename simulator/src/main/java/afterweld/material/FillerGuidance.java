@@ -1,7 +1,8 @@
 package afterweld.material;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
 
 /**
  * What the filler guides of the trade say about a filler on a base. Ratings run from 1 (best) to 4
@@ -39,8 +40,20 @@ public record FillerGuidance(
 
   /** Whether every rating is 1 or 2. */
   public boolean good() {
-    return Stream.of(crackResistance, strength, ductility, corrosionResistance)
-        .allMatch(rating -> rating <= 2);
+    return poor().isEmpty();
+  }
+
+  /** What is rated 3 or 4, in words. */
+  public List<String> poor() {
+    Map<String, Integer> ratings = new LinkedHashMap<>();
+    ratings.put("crack resistance", crackResistance);
+    ratings.put("strength", strength);
+    ratings.put("ductility", ductility);
+    ratings.put("resistance to corrosion", corrosionResistance);
+    return ratings.entrySet().stream()
+        .filter(rating -> rating.getValue() > 2)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** How well the colour of the weld matches the base after anodizing. */

@@ -1,6 +1,9 @@
 package afterweld.section;
 
+import afterweld.material.Composition;
 import afterweld.material.Element;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Metal rich in silicon and metal rich in magnesium in one pool: brittle Mg2Si forms, and nothing
@@ -33,9 +36,30 @@ public final class BrittleMix {
         basesMeet(metals)
             ? "A base with more than 3 % Si and one with more than 3 % Mg"
             : metals.fillerHolds(Element.SI, MUCH_SILICON)
-                ? "Silicon filler on a base with more than 2.5 % Mg"
+                ? "Silicon filler on an alloy that has more than 2.5 % Mg by its standard"
                 : "Magnesium filler on a base with more than 3 % Si";
     return meeting + ": brittle Mg2Si forms.";
+  }
+
+  /**
+   * What to note of silicon filler on a lot whose certificate goes over the border that its alloy
+   * keeps by its standard: filler charts go by the alloy; empty where the lot does not.
+   *
+   * @param lot what the case states of the base
+   * @param alloy what its standard names
+   */
+  public static Optional<String> ofALot(Composition lot, Composition alloy, Composition filler) {
+    double magnesium = lot.of(Element.MG);
+    boolean over = magnesium > MUCH_MAGNESIUM && alloy.of(Element.MG) <= MUCH_MAGNESIUM;
+    return over && filler.of(Element.SI) > MUCH_SILICON
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "Silicon filler on a lot stated with %.2f %% Mg: filler charts go by the alloy and"
+                    + " take it, guides that go by the magnesium stop at 2.5 %%, where brittle Mg2Si"
+                    + " begins. A 5xxx filler is the surer choice.",
+                magnesium))
+        : Optional.empty();
   }
 
   /** What to take in its place. */

@@ -130,6 +130,7 @@ class BrittleWeldTest {
             Set.of(Element.MG));
     WeldCase lot = written.change().sides(rich, rich).done();
     assertEquals(List.of(), CaseObjections.serious(lot, MODEST));
+    assertTrue(CaseObjections.of(lot, MODEST).toString().contains("2.60 % Mg"), "noted");
     assertTrue(SectionSimulation.soundness(lot).sound());
   }
 

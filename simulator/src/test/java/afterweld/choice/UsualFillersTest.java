@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.FillerPurpose.Heat;
 import afterweld.material.Alloy;
+import afterweld.material.Composition;
+import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;
+import afterweld.section.Cases;
+import afterweld.section.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -131,6 +135,37 @@ class UsualFillersTest {
     for (Alloy one : LIBRARY.bases()) {
       LIBRARY.bases().forEach(other -> assertRatedComesLast(UsualFillers.of(one, other)));
     }
+  }
+
+  /** Filler charts go by the alloy, not by the lot; a lot over the border is noted. */
+  @Test
+  void aLotOverTheBorderOfMagnesiumIsNoted() {
+    Composition silicon = LIBRARY.filler("4043").orElseThrow().composition();
+    assertTrue(lot("5052", 2.8).richLot(silicon).orElseThrow().contains("2.80 % Mg"));
+    assertTrue(lot("5052", 2.4).richLot(silicon).isEmpty());
+    assertTrue(lot("5052", 2.8).suitable(FillerPurpose.WELDED).contains("4043"));
+    List<String> byAlloy = lot("5454", 2.4).against("4043", FillerPurpose.WELDED);
+    assertTrue(byAlloy.get(0).contains("by its standard"), byAlloy.toString());
+  }
+
+  private static UsualFillers lot(String alloy, double magnesium) {
+    Side side = Cases.side(alloy, "H32", 3e-3);
+    Side stated =
+        new Side(
+            side.alloy(),
+            side.temper(),
+            side.thickness(),
+            side.width(),
+            side.composition().with(Element.MG, magnesium));
+    return UsualFillers.of(Cases.butt(alloy, "H32").withLeft(stated).withRight(stated).weldCase());
+  }
+
+  /** What is not usual is not so for a reason, where the guides give one. */
+  @Test
+  void anUnusualFillerIsToldByItsPoorRating() {
+    assertEquals(
+        List.of("Not a usual filler for this pair: the guides rate it low in ductility."),
+        pair("3003", "3003").against("4047", FillerPurpose.WELDED));
   }
 
   private static void assertRatedComesLast(UsualFillers usual) {
