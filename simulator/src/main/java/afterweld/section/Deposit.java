@@ -47,8 +47,10 @@ record Deposit(double area, Kind kind) {
         : new Deposit(wire(filler.alloy().get(), heats), Kind.WIRE_BY_CURRENT);
   }
 
+  /** Half a circle on the bead, or half an ellipse where the case states a deeper penetration. */
   private static double pool(PassHeat heat) {
-    return Math.PI / 2 * heat.fusionHalfWidth() * heat.fusionHalfWidth();
+    double half = heat.fusionHalfWidth();
+    return Math.PI / 2 * half * Math.max(half, heat.pass().penetration().orElse(half));
   }
 
   private static double wire(Alloy filler, List<PassHeat> heats) {

@@ -65,6 +65,22 @@ class SoundnessTest {
     assertTrue(of(plate(12) + "preparation: square\n", mig(180, 22, 8), 1).notSound());
   }
 
+  /** A pool stated deep fills more than half a circle on its bead. */
+  @Test
+  void aStatedPenetrationCountsForThePool() {
+    String sides = plate(19) + "preparation: single-v\n";
+    String keyhole = tig(340, 18, 1.9) + ", bead_width: 8 mm";
+    double shallow = number(of(sides, keyhole, 1), "about ([0-9.]+) mm²");
+    double deep = number(of(sides, keyhole + ", penetration: 19 mm", 1), "about ([0-9.]+) mm²");
+    assertTrue(deep > 1.5 * shallow, deep + " after " + shallow);
+  }
+
+  private static double number(Soundness soundness, String pattern) {
+    Matcher found = Pattern.compile(pattern).matcher(soundness.reasons().toString());
+    assertTrue(found.find(), soundness.reasons().toString());
+    return Double.parseDouble(found.group(1));
+  }
+
   @Test
   void whatIsFusedCarriesNoMoreThanItsShareOfTheBase() {
     SectionProfile profile =
