@@ -77,6 +77,15 @@ final class CaseEdit {
         && last.containsKey(step);
   }
 
+  /** How many steps of a kind the treatment after the weld has. */
+  long steps(String step) {
+    return keys.get("after_weld") instanceof List<?> steps
+        ? steps.stream()
+            .filter(one -> one instanceof Map<?, ?> map && map.containsKey(step))
+            .count()
+        : 0;
+  }
+
   /** The same with a key at another value, or without it where the value is null. */
   CaseEdit with(String key, Object value) {
     Map<String, Object> changed = new LinkedHashMap<>(keys);

@@ -220,9 +220,12 @@ class CommandLawsTest {
     }
   }
 
-  /** What the schedule makes of the base is what the section has far from the weld. */
+  /**
+   * What the schedule makes of the base is what the section has far from the weld, where a part is
+   * so wide that it has base metal.
+   */
   private static void ageingReachesTheProfile(AnsweredCase asked) {
-    if (!asked.content().endsWith("age")) {
+    if (!asked.content().endsWith("age") || asked.content().steps("age") > 1) {
       return;
     }
     JsonNode stations = asked.run("profile").json().get("stations");
@@ -230,8 +233,10 @@ class CommandLawsTest {
       boolean left = window.get("metal").asText().equals("left");
       boolean right = window.get("metal").asText().equals("right");
       JsonNode scheduled = window.get("scheduled_yield_MPa");
-      if (scheduled.isNumber() && (left || right)) {
-        JsonNode states = stations.get(left ? 0 : stations.size() - 1).get("yield_MPa");
+      JsonNode outermost = stations.get(left ? 0 : stations.size() - 1);
+      boolean base = outermost.get("zone").asText().equals("base");
+      if (scheduled.isNumber() && base && (left || right)) {
+        JsonNode states = outermost.get("yield_MPa");
         double there = states.get(states.size() - 1).asDouble();
         assertEquals(there, scheduled.asDouble(), 0.02 * there, "ageing, " + window);
       }
@@ -317,9 +322,13 @@ class CommandLawsTest {
   }
 
   private static void same(JsonNode one, JsonNode other, String what) {
+    same(one, other, 0.002, what);
+  }
+
+  private static void same(JsonNode one, JsonNode other, double share, String what) {
     assertEquals(one.isNull(), other.isNull(), what);
     if (one.isNumber()) {
-      assertEquals(one.asDouble(), other.asDouble(), 0.002 * one.asDouble() + 0.1, what);
+      assertEquals(one.asDouble(), other.asDouble(), share * one.asDouble() + 0.1, what);
     }
   }
 
@@ -334,8 +343,11 @@ class CommandLawsTest {
     route.get("steps").forEach(step -> steps.add(step.asText()));
     AnsweredCase done = new AnsweredCase(asked.content().following(steps), folder.resolve("done"));
     JsonNode joint = done.finishedJoint();
-    same(route.get("tensile_MPa"), joint.get("tensile_MPa"), choice + " tensile");
-    same(route.get("proof_MPa"), joint.get("proof_MPa"), choice + " proof");
+    // A route keeps the heat of the arc; a case written with a bead width keeps the bead, which
+    // metal of another temper, and so of another conductivity, would make a little wider.
+    double share = asked.content().text().contains("bead_width") ? 0.01 : 0.002;
+    same(route.get("tensile_MPa"), joint.get("tensile_MPa"), share, choice + " tensile");
+    same(route.get("proof_MPa"), joint.get("proof_MPa"), share, choice + " proof");
     JsonNode requirement = done.run("profile").json().get("requirement");
     assertEquals(route.get("verdict").asText("met"), verdict(requirement), choice.asText());
   }

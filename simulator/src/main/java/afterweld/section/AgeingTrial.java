@@ -59,12 +59,12 @@ public final class AgeingTrial {
 
   /**
    * The weld metal of the case: without solution treatment no stronger than before ({@link
-   * AgedOnly}). It is heated as the left side is.
+   * AgedOnly}). It is heated as the thicker side is.
    */
   public static AgeingTrial weld(WeldCase weldCase, List<FurnaceStep> before) {
     return new AgeingTrial(
         SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
-        furnace(weldCase.left()),
+        furnace(WeldMetalTrial.governing(weldCase)),
         WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories(),
         !dissolved(before),
         Optional.empty());

@@ -7,8 +7,10 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.StationHistory;
 import afterweld.thermal.TemperatureHistory;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What weld metal of any composition would become at the centre of a case's weld: the heat of the
@@ -35,19 +37,31 @@ public final class WeldMetalTrial {
    * @throws HeatInputException if the passes cannot make this weld
    */
   public static WeldMetalTrial of(WeldCase weldCase) {
-    StationHistory centre = CaseHeat.of(weldCase).left().at(0);
-    Side left = weldCase.left();
+    Side governing = governing(weldCase);
+    CaseHeat heat = CaseHeat.of(weldCase);
+    boolean left = governing.equals(weldCase.left());
+    StationHistory centre = (left ? heat.left() : heat.right()).at(0);
     List<TemperatureHistory> histories = new ArrayList<>();
     histories.add(centre.sinceFrozen().orElse(centre.history()));
     histories.add(TemperatureHistory.hold(FurnaceHistory.ROOM, weldCase.naturalAge()));
     histories.addAll(
-        new FurnaceHistory(left.alloy(), left.temper().name(), left.thickness())
+        new FurnaceHistory(governing.alloy(), governing.temper().name(), governing.thickness())
             .of(weldCase.afterWeld()));
     return new WeldMetalTrial(
         PoolMetals.of(weldCase),
         histories,
         AgedOnly.of(weldCase.afterWeld()),
         OverageingLimit.atTheEnd(weldCase));
+  }
+
+  /** The side whose heat the weld metal follows: the thicker, turned round as well. */
+  static Side governing(WeldCase weldCase) {
+    return Stream.of(weldCase.left(), weldCase.right())
+        .max(
+            Comparator.comparingDouble(Side::thickness)
+                .thenComparing(side -> side.alloy().name())
+                .thenComparing(side -> side.temper().name()))
+        .orElseThrow();
   }
 
   List<TemperatureHistory> histories() {
