@@ -147,9 +147,8 @@ final class MirroredJson {
       double value = one.asDouble();
       return Math.abs(value - other.asDouble()) <= SHARE * Math.abs(value) + ROUNDING;
     }
-    return one.isTextual() && other.isTextual()
-        ? words(one.asText()).equals(words(other.asText()))
-        : one.equals(other);
+    boolean texts = one.isTextual() && other.isTextual();
+    return texts ? words(one.asText()).equals(words(other.asText())) : one.equals(other);
   }
 
   /** "6061 to 6082" is "6082 to 6061". */
