@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The lines of a furnace sheet: only what this order does, with the limits of this metal. */
 final class FurnaceInstruction {
@@ -315,6 +316,9 @@ final class FurnaceInstruction {
     if (order.bakes()) {
       return "Coating baked after welding: no temper of its own.";
     }
+    if (order.onlyAnneals()) {
+      return "O, annealed by the user's furnace; with the furnace lot.";
+    }
     if (!order.dissolves()) {
       return order.ages()
           ? "Aged after welding without solution treatment: no temper of its own."
@@ -342,6 +346,12 @@ final class FurnaceInstruction {
     return order.ages() ? (overaged ? beyond : toTheFull) : naturally;
   }
 
+  /** Ordered into a bath, or put into one by the sheet where the order is too slow. */
+  private boolean intoABath(int index) {
+    FurnaceStep step = order.steps().get(index);
+    return wet(step) || (FurnaceOrder.isQuench(step) && figures.tooSlow(index));
+  }
+
   private static boolean wet(FurnaceStep step) {
     return step instanceof Quench quench
         ? FurnaceObjections.bath(quench)
@@ -350,7 +360,7 @@ final class FurnaceInstruction {
 
   private String hazards() {
     String quench =
-        order.steps().stream().anyMatch(FurnaceInstruction::wet)
+        IntStream.range(0, order.steps().size()).anyMatch(this::intoABath)
             ? "Furnace, hot water and quench"
             : "Furnace and hot parts";
     boolean beryllium =

@@ -259,4 +259,24 @@ class FurnaceSheetTest {
     assertFalse(text(sheet, "Quench").contains("MIL-H-6088"), text(sheet, "Quench"));
     assertFalse(text(sheet, "Hazards").contains("hot water"), text(sheet, "Hazards"));
   }
+
+  /** The order is for still air; the sheet orders water in its place, and warns of it. */
+  @Test
+  void theHazardsAreThoseOfTheQuenchThatTheSheetOrders() {
+    Quench still = new Quench(QuenchMedium.STILL_AIR, 298.15, 7);
+    FurnaceSheet sheet =
+        sheet(
+            Cases.butt("6082", "T6")
+                .then(List.of(solution(1), still, age(177, 8, Ramp.BY_FURNACE))));
+    assertTrue(text(sheet, "Quench").startsWith("Into water"), text(sheet, "Quench"));
+    assertTrue(text(sheet, "Hazards").contains("hot water"), text(sheet, "Hazards"));
+  }
+
+  /** ANSI H35.1: annealed metal is O. */
+  @Test
+  void annealedMetalIsMarkedSo() {
+    FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, OptionalDouble.empty());
+    FurnaceSheet sheet = sheet(Cases.butt("6063", "T5").then(List.of(anneal)));
+    assertTrue(text(sheet, "Mark as").startsWith("O, "), text(sheet, "Mark as"));
+  }
 }
