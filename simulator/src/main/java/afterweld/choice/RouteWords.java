@@ -25,6 +25,7 @@ final class RouteWords {
           + " the weld has overaged or annealed it already.";
 
   private static final double NOTICED = 0.995;
+  private static final double EVEN = 0.5;
 
   private RouteWords() {}
 
@@ -119,11 +120,25 @@ final class RouteWords {
       return notComputed(routes);
     }
     List<String> said = new ArrayList<>();
+    String barred = barring(routes);
     said.add(
-        "No route is as likely as not to meet what is asked: see the constraints, and what would be"
-            + " met.");
+        barred.isEmpty()
+            ? "No route is as likely as not to meet what is asked: see the constraints, and what"
+                + " would be met."
+            : "What would meet it is barred, by " + barred + ": see the constraints.");
     waiting(shelf).ifPresent(said::add);
     return said;
+  }
+
+  /** What rules out the routes that would as likely as not be strong enough, by name. */
+  private static String barring(List<RouteResult> routes) {
+    return routes.stream()
+        .filter(route -> route.judgement().chance().orElse(0) >= EVEN && !route.allowed())
+        .flatMap(route -> route.constraints().stream())
+        .filter(constraint -> constraint.state() == RouteConstraint.State.NOT_MET)
+        .map(RouteConstraint::name)
+        .distinct()
+        .collect(Collectors.joining(" and "));
   }
 
   private static Optional<String> waiting(List<RouteStudy.Shelf> shelf) {

@@ -51,6 +51,25 @@ class RouteStudyTest {
         .orElseThrow();
   }
 
+  /** What would be strong enough and does not go into the furnace is barred by the furnace. */
+  @Test
+  void aRouteBarredByTheFurnaceIsNotCalledTooWeak() {
+    RouteSettings small =
+        new RouteSettings(
+            Optional.of(new RouteSettings.Box(1, 1, 1)),
+            Optional.of(new RouteSettings.Box(2, 0.5, 0.5)),
+            Optional.empty(),
+            NONE,
+            NONE,
+            List.of(),
+            NONE,
+            List.of());
+    WeldCase weld = Cases.butt("6061", "T6").weldCase();
+    RouteStudy study = RouteStudy.of(weld, JointSettings.DEFAULT, tensile(240), small);
+    assertTrue(study.choice().isEmpty());
+    assertTrue(study.why().get(0).contains("barred, by furnace size"), study.why()::toString);
+  }
+
   /** Annealed metal leads heat away better: what just melts a bead on T6 does not on O. */
   @Test
   void aRouteWhoseHeatMakesNoWeldIsToldAndNotChosen() {
