@@ -159,12 +159,26 @@ public final class UsualFillers {
     return against;
   }
 
-  /** Whether the guides say of it on a base that hardens that its weld metal does not. */
+  /**
+   * Whether the guides say of it on a base that hardens that its weld metal does not; of a base
+   * they don't speak of with it, what they say on the others.
+   */
   boolean keepsSoft(String filler) {
     return Stream.of(left, right)
-        .filter(base -> LIBRARY.base(base.name()).filter(Alloy::heatTreatable).isPresent())
-        .flatMap(base -> LIBRARY.guidance(base.name(), filler).stream())
-        .anyMatch(words -> words.response() == HeatTreatmentResponse.NO);
+        .map(BaseMetal::name)
+        .filter(base -> LIBRARY.base(base).filter(Alloy::heatTreatable).isPresent())
+        .flatMap(base -> responses(base, filler))
+        .anyMatch(HeatTreatmentResponse.NO::equals);
+  }
+
+  private static Stream<HeatTreatmentResponse> responses(String base, String filler) {
+    Optional<FillerGuidance> own = LIBRARY.guidance(base, filler);
+    return own.isPresent()
+        ? own.stream().map(FillerGuidance::response)
+        : LIBRARY.bases().stream()
+            .filter(Alloy::heatTreatable)
+            .flatMap(other -> LIBRARY.guidance(other.name(), filler).stream())
+            .map(FillerGuidance::response);
   }
 
   private Optional<String> byPair(String filler, FillerPurpose purpose) {

@@ -160,6 +160,15 @@ class UsualFillersTest {
     return UsualFillers.of(Cases.butt(alloy, "H32").withLeft(stated).withRight(stated).weldCase());
   }
 
+  /** 5554 is not for full treatment of 6xxx (guides): its weld metal is no harder in a casting. */
+  @Test
+  void whatStaysSoftOnOneHardeningBaseDoesSoOnAnother() {
+    assertTrue(pair("A356", "A356").keepsSoft("5554"));
+    assertTrue(pair("6061", "A357").keepsSoft("5554"));
+    assertFalse(pair("A356", "A356").keepsSoft("4043"));
+    assertFalse(pair("5052", "5052").keepsSoft("5554"), "nothing hardens there");
+  }
+
   /** What is not usual is not so for a reason, where the guides give one. */
   @Test
   void anUnusualFillerIsToldByItsPoorRating() {
