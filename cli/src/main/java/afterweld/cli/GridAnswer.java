@@ -203,7 +203,12 @@ final class GridAnswer {
     return aim.name()
         + " "
         + aim.text(units, joint.value())
-        + (aim.required() ? ", " + joint.judgement().verdict().label() : "");
+        + (aim.required() ? ", " + standing(joint) : "");
+  }
+
+  private static String standing(JointPlace joint) {
+    String verdict = joint.judgement().verdict().label();
+    return joint.judgement().beside() ? "all that is required " + verdict : verdict;
   }
 
   private static String words(GridInput input) {
