@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What the hardness tester should read after the treatment, and what a soft reading would mean. */
 final class ExpectedHardness {
@@ -148,23 +149,28 @@ final class ExpectedHardness {
 
   /** Base metal that the weld did not reach: nearer to it the band is that of what it softened. */
   private Optional<Station> farthest(Predicate<Station> place) {
-    return profile.stations().stream()
-        .filter(place)
-        .filter(station -> atLast(station).middle().predicted())
+    return predicted(place)
         .max(Comparator.comparingDouble(station -> Math.abs(station.distance())));
   }
 
-  /** Of places that a tester reads as equally soft the one that is surest known. */
   private Optional<Station> softest(Predicate<Station> place) {
-    List<Station> there =
-        profile.stations().stream()
-            .filter(place)
-            .filter(station -> atLast(station).middle().predicted())
-            .toList();
-    double lowest = there.stream().mapToDouble(this::hardness).min().orElse(Double.NaN);
-    return there.stream()
-        .filter(station -> hardness(station) <= lowest + READ_AS_EQUAL)
-        .max(Comparator.comparingDouble(station -> atLast(station).low().hardness()));
+    return predicted(place).min(Comparator.comparingDouble(this::hardness));
+  }
+
+  private Stream<Station> predicted(Predicate<Station> place) {
+    return profile.stations().stream()
+        .filter(place)
+        .filter(station -> atLast(station).middle().predicted());
+  }
+
+  /** Of places that a tester reads as equally soft the limit of the one that is surest known. */
+  private double low(Station softest, Predicate<Station> where) {
+    return predicted(where)
+        .filter(station -> hardness(station) <= hardness(softest) + READ_AS_EQUAL)
+        .filter(station -> hardness(station) >= hardness(softest) - READ_AS_EQUAL)
+        .mapToDouble(station -> atLast(station).low().hardness())
+        .max()
+        .orElseThrow();
   }
 
   private double hardness(Station station) {
@@ -182,7 +188,8 @@ final class ExpectedHardness {
           findsUnannealed(station, where),
           NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
     }
-    double low = atLast(station).low().hardness();
+    double low =
+        station.zone() == Zone.BASE ? atLast(station).low().hardness() : low(station, where);
     Recheck soft =
         hardensByAgeing(station)
             ? new Recheck(false, findsUnaged(station, low), softMeans + NOT_AGED)
