@@ -2,6 +2,7 @@ package afterweld.charts;
 
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
+import afterweld.section.ErrorBand;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import java.awt.Graphics2D;
@@ -61,7 +62,7 @@ public final class FillerChart {
             subject,
             new Legend(chart.legend()),
             cautions,
-            List.of("The band of one line is 20 % either way."));
+            List.of("The band of one line is " + ErrorBand.WELD_METAL.ofYield() + " either way."));
     return new Picture("fillers", page, chart.description(), chart::draw);
   }
 

@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import afterweld.section.AgedOnly;
 import afterweld.section.BothUnits;
+import afterweld.section.ErrorBand;
 import afterweld.section.OutputQuantity;
 import afterweld.section.UnitSystem;
 import afterweld.section.WeldCase;
@@ -18,7 +19,11 @@ import java.util.stream.Stream;
 final class AgeingTable {
   /** What stands with every number here. */
   static final String CAUTION =
-      "Estimates for sound metal, 10 to 20 % either way; a hardness test on the part decides.";
+      "Estimates for sound metal, yield "
+          + ErrorBand.TREATED.ofYield()
+          + " (weld metal "
+          + ErrorBand.WELD_METAL.ofYield()
+          + ") either way; a hardness test on the part decides.";
 
   private static final int EVERY = 5;
 

@@ -4,6 +4,7 @@ import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
 import afterweld.choice.FillerOption;
 import afterweld.material.Element;
+import afterweld.section.ErrorBand;
 import afterweld.section.OutputQuantity;
 import afterweld.section.Soundness;
 import afterweld.section.UnitSystem;
@@ -19,8 +20,9 @@ import java.util.stream.Collectors;
 final class FillerTable {
   /** What stands with every number here. */
   static final String CAUTION =
-      "Estimates for sound weld metal, 20 % either way; the qualified procedure, the test coupon and"
-          + " the governing code decide.";
+      "Estimates for sound weld metal, yield "
+          + ErrorBand.WELD_METAL.ofYield()
+          + " either way; the qualified procedure, the test coupon and the governing code decide.";
 
   private final WeldCase weldCase;
   private final Soundness soundness;

@@ -119,6 +119,20 @@ class WiringTest {
     }
   }
 
+  /** The caution beside the fillers gives the band that the profile has of the weld metal. */
+  @Test
+  void theBandOfTheWeldMetalIsOneFigure() {
+    JsonNode weld =
+        each(profile.get("stations"))
+            .filter(station -> station.get("zone").asText().equals("fusion"))
+            .findFirst()
+            .orElseThrow();
+    double middle = weld.get("yield_MPa").get(2).asDouble();
+    double width = weld.get("yield_MPa_high").get(2).asDouble() / middle - 1;
+    String told = String.format(Locale.ROOT, "yield %.0f %% either way", 100 * width);
+    assertTrue(FillerTable.CAUTION.contains(told), told + ": " + FillerTable.CAUTION);
+  }
+
   /** Thin-wall formula: the pressure goes with the strength of the metal in that state. */
   @Test
   void theTreatedTubeIsComputedFromTreatedMetal() {

@@ -107,6 +107,11 @@ public enum ErrorBand {
     return below * residuals.bandFactor();
   }
 
+  /** Half-width of its yield, as a sentence gives it: {@code 25 %}. */
+  public String ofYield() {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share(ERROR.yield()));
+  }
+
   /** Where the bands come from and how wide they are. */
   public static Warning origin() {
     return new Warning(
