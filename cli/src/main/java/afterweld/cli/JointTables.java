@@ -20,8 +20,6 @@ import java.util.stream.Collectors;
 /** The joint for a person: what it carries, what the codes give, what its fillet and tube say. */
 final class JointTables {
   private static final String NO_ELONGATION = "no elongation is claimed of a casting";
-  private static final double NEWTON_PER_KIP = 4448.2216152605;
-
   private final SectionProfile profile;
   private final JointReport joint;
   private final UnitSystem units;
@@ -176,8 +174,6 @@ final class JointTables {
   }
 
   private String force(double newton) {
-    boolean metric = units == UnitSystem.METRIC;
-    return String.format(
-        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
+    return String.format(Locale.ROOT, "%.1f %s", units.force(newton), units.forceUnit());
   }
 }

@@ -9,8 +9,6 @@ import java.util.Locale;
 
 /** The checks of fillet and tube in sentences, in one system of units. */
 final class CheckWords {
-  private static final double NEWTON_PER_KIP = 4448.2216152605;
-
   private final JointChecks checks;
   private final UnitSystem units;
 
@@ -71,9 +69,7 @@ final class CheckWords {
   }
 
   private String force(double newton) {
-    boolean metric = units == UnitSystem.METRIC;
-    return String.format(
-        Locale.ROOT, "%.1f %s", newton / (metric ? 1e3 : NEWTON_PER_KIP), metric ? "kN" : "kip");
+    return String.format(Locale.ROOT, "%.1f %s", units.force(newton), units.forceUnit());
   }
 
   private String pressure(double pascal) {

@@ -7,6 +7,8 @@ public enum UnitSystem {
 
   private static final double INCH = 0.0254;
   private static final double KSI = 6.894757293168361e6;
+  private static final double NEWTON_PER_KILONEWTON = 1e3;
+  private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   /** 0 °C in K. */
   public static final double ZERO_CELSIUS = 273.15;
@@ -50,6 +52,16 @@ public enum UnitSystem {
   /** A difference of temperature given in K. */
   public double temperatureDifference(double kelvin) {
     return this == METRIC ? kelvin : kelvin * 1.8;
+  }
+
+  /** Unit of forces. */
+  public String forceUnit() {
+    return this == METRIC ? "kN" : "kip";
+  }
+
+  /** A force given in N. */
+  public double force(double newton) {
+    return newton / (this == METRIC ? NEWTON_PER_KILONEWTON : NEWTON_PER_KIP);
   }
 
   /** A stress given in Pa. */

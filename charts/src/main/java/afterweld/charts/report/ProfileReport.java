@@ -3,17 +3,12 @@ package afterweld.charts.report;
 import afterweld.charts.Picture;
 import afterweld.choice.FillerAnswer;
 import afterweld.choice.FillerComparison;
-import afterweld.choice.FillerOption;
 import afterweld.choice.Judgement;
 import afterweld.choice.Objection;
-import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
-import afterweld.joint.CrossWeldTension;
-import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
-import afterweld.joint.SliceLine;
 import afterweld.joint.SoftenedReach;
 import afterweld.section.BothUnits;
 import afterweld.section.OutputQuantity;
@@ -22,21 +17,14 @@ import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Soundness;
-import afterweld.section.Station;
 import afterweld.section.UnitSystem;
 import afterweld.section.Warning;
-import afterweld.section.WeldMetalTrial;
-import afterweld.section.Zone;
-import afterweld.section.ZoneSpan;
-import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -48,13 +36,13 @@ import java.util.stream.Stream;
  */
 public final class ProfileReport {
   private static final String TEMPERATURE = "temperature";
-  private static final double NEWTON_PER_KIP = 4448.2216152605;
 
   private final SectionProfile profile;
   private final JointReport joint;
   private final Judgement judgement;
   private final List<Objection> objections;
   private final UnitSystem units;
+  private final ReportRows rows;
 
   /** A report in one system of units. */
   public ProfileReport(
@@ -68,6 +56,7 @@ public final class ProfileReport {
     this.judgement = judgement;
     this.objections = List.copyOf(objections);
     this.units = units;
+    this.rows = new ReportRows(profile, joint, units);
   }
 
   /**
@@ -93,17 +82,17 @@ public final class ProfileReport {
     values.put("temperature", units.temperatureUnit());
     values.put("states", profile.labels());
     values.put("hasJoint", profile.soundness().sound());
-    values.put("joint", joint.strengths().stream().map(this::jointRow).toList());
+    values.put("joint", joint.strengths().stream().map(rows::jointRow).toList());
     values.put("gauge", BothUnits.gauge(joint.finished().gauge()));
     values.put("hasTwoInches", !joint.overTwoInches().isEmpty());
     List<String> checks = joint.checks().sentences(units);
     values.put("hasChecks", !checks.isEmpty());
     values.put("checks", checks);
-    values.put("zones", profile.zones().stream().map(this::zoneRow).toList());
+    values.put("zones", profile.zones().stream().map(rows::zoneRow).toList());
     values.put("weldMetal", weldMetal());
     values.put("passes", passes());
     values.put("hasCodes", !joint.codes().isEmpty());
-    values.put("codes", joint.codes().stream().map(this::codeRow).toList());
+    values.put("codes", joint.codes().stream().map(rows::codeRow).toList());
     putMember(values);
     values.put("codesNote", joint.codesNote());
     values.put(
@@ -112,7 +101,7 @@ public final class ProfileReport {
     values.put("warnings", warnings());
     values.put("cautions", profile.cautions());
     values.put("count", profile.stations().size());
-    values.put("stations", profile.stations().stream().map(this::stationRow).toList());
+    values.put("stations", profile.stations().stream().map(rows::stationRow).toList());
     putFillers(values, fillers);
     putRoutes(values, routes);
     return new HtmlTemplate("report.html").filled(values);
@@ -179,7 +168,7 @@ public final class ProfileReport {
         + "-"
         + side.temper().name()
         + " "
-        + text(OutputQuantity.DISTANCE, side.thickness());
+        + rows.text(OutputQuantity.DISTANCE, side.thickness());
   }
 
   /** The answer in sentences: as welded, after heat treatment, and what decides. */
@@ -231,77 +220,18 @@ public final class ProfileReport {
                     + (profile.weldCase().preparation() == Preparation.FILLET
                         ? " the metal across the weld carries "
                         : " the joint carries ")
-                    + text(OutputQuantity.TENSILE, pull.tensile())
+                    + rows.text(OutputQuantity.TENSILE, pull.tensile())
                     + (pull.proof().isPresent()
-                        ? " (proof " + text(OutputQuantity.YIELD, pull.proof().getAsDouble()) + ")"
+                        ? " (proof "
+                            + rows.text(OutputQuantity.YIELD, pull.proof().getAsDouble())
+                            + ")"
                         : "")
                     + ", "
-                    + efficiency(pull)
+                    + ReportRows.efficiency(pull)
                     + " of its base, and fails in the "
-                    + metals(strength)
+                    + ReportRows.metals(strength)
                     + ".")
         .orElse(head + ": " + JointStrength.NOT_PREDICTED + ".");
-  }
-
-  private static String metals(JointStrength strength) {
-    return strength.failsIn().stream()
-        .map(ProfileReport::metal)
-        .collect(Collectors.joining(" or the "));
-  }
-
-  private static String metal(String zone) {
-    if (zone.equals(Zone.FUSION.label())) {
-      return "weld metal";
-    }
-    return zone.equals(Zone.BASE.label()) ? "base metal" : zone + " zone";
-  }
-
-  private String text(OutputQuantity quantity, double si) {
-    return quantity.text(units, si) + " " + quantity.unit(units);
-  }
-
-  private Map<String, String> jointRow(JointStrength strength) {
-    return Map.of(
-        "state", profile.label(strength.state()),
-        "bead", strength.bead().label(),
-        "proof", stress(strength.proof()),
-        "overTwoInches",
-            joint.overTwoInches(strength).map(other -> stress(other.proof())).orElse("–"),
-        "tensile", stress(strength.tensile()),
-        "efficiency", strength.middle().map(ProfileReport::efficiency).orElse("–"),
-        "failsIn", strength.middle().isPresent() ? metals(strength) : "–",
-        "elongation",
-            strength
-                .middle()
-                .flatMap(CrossWeldTension::elongation)
-                .map(ProfileReport::elongation)
-                .orElse("–"));
-  }
-
-  private String stress(OptionalDouble pascal) {
-    return OutputQuantity.YIELD.text(units, pascal.orElse(Double.NaN));
-  }
-
-  private static String efficiency(CrossWeldTension pull) {
-    long left = Math.round(100 * pull.tensileEfficiency().left());
-    long right = Math.round(100 * pull.tensileEfficiency().right());
-    return left == right ? left + " %" : left + " % (left), " + right + " % (right)";
-  }
-
-  private static String elongation(SliceLine.Band band) {
-    return String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * band.low(), 100 * band.high());
-  }
-
-  private Map<String, Object> zoneRow(ZoneSpan span) {
-    return Map.of(
-        "zone", span.zone().label(),
-        "side", span.place().label(),
-        "from", OutputQuantity.DISTANCE.text(units, span.from()),
-        "to", OutputQuantity.DISTANCE.text(units, span.to()),
-        "lowest",
-            span.lowestHardness().stream()
-                .map(value -> OutputQuantity.HARDNESS.text(units, value))
-                .toList());
   }
 
   private String weldMetal() {
@@ -323,7 +253,7 @@ public final class ProfileReport {
         + " %). Composition in wt%: "
         + composition
         + ". It begins to melt at "
-        + text(OutputQuantity.PEAK_TEMPERATURE, profile.weldMetal().solidus())
+        + rows.text(OutputQuantity.PEAK_TEMPERATURE, profile.weldMetal().solidus())
         + ". Cracking: "
         + profile.weldMetal().crackTendency().label()
         + ".";
@@ -336,49 +266,18 @@ public final class ProfileReport {
         .toList();
   }
 
-  private Map<String, String> codeRow(DesignCodeValue value) {
-    return Map.of(
-        "item", value.item(),
-        "value", value.text(units),
-        "status", source(value));
-  }
-
-  /** Where a code's value comes from; the code itself where the source does not name it. */
-  private static String source(DesignCodeValue value) {
-    return value.status().contains(value.code())
-        ? value.status()
-        : value.code() + " " + value.clause() + "; " + value.status();
-  }
-
   private void putMember(Map<String, Object> values) {
     values.put("hasMember", joint.member().isPresent());
-    values.put("force", units == UnitSystem.METRIC ? "kN" : "kip");
+    values.put("force", units.forceUnit());
     values.put("memberNote", MemberReport.NOTE);
     values.put(
         "memberWidth",
-        joint.member().map(one -> text(OutputQuantity.DISTANCE, one.width())).orElse(""));
+        joint.member().map(one -> rows.text(OutputQuantity.DISTANCE, one.width())).orElse(""));
     values.put(
         "member",
         joint.member().stream()
-            .flatMap(one -> one.states().stream().map(state -> memberRow(one, state)))
+            .flatMap(one -> one.states().stream().map(state -> rows.memberRow(one, state)))
             .toList());
-  }
-
-  private Map<String, String> memberRow(MemberReport member, MemberReport.State state) {
-    Optional<MemberReport.Codes> codes = member.codesFor(state);
-    return Map.of(
-        "state", profile.label(state.state()),
-        "proof", force(state.proofForce()),
-        "greatest", force(state.greatestForce()),
-        "reach", OutputQuantity.DISTANCE.text(units, state.equivalentReach()),
-        "en", codes.map(code -> force(code.en())).orElse("–"),
-        "design", codes.map(code -> force(code.enDesign())).orElse("–"),
-        "us", codes.map(code -> force(code.us())).orElse("–"));
-  }
-
-  private String force(double newton) {
-    return String.format(
-        Locale.ROOT, "%.1f", newton / (units == UnitSystem.METRIC ? 1e3 : NEWTON_PER_KIP));
   }
 
   private List<String> warnings() {
@@ -388,54 +287,14 @@ public final class ProfileReport {
         .toList();
   }
 
-  private Map<String, Object> stationRow(Station station) {
-    List<String> values = new ArrayList<>();
-    station.estimates().forEach(estimate -> values.addAll(values(estimate.middle())));
-    return Map.of(
-        "distance", OutputQuantity.DISTANCE.text(units, station.distance()),
-        "zone", station.zone().label(),
-        "peak", OutputQuantity.PEAK_TEMPERATURE.text(units, station.peakTemperature()),
-        "values", values);
-  }
-
-  private List<String> values(Strength strength) {
-    return List.of(
-        OutputQuantity.HARDNESS.text(units, strength.hardness()),
-        OutputQuantity.YIELD.text(units, strength.yield()),
-        OutputQuantity.TENSILE.text(units, strength.tensile()));
-  }
-
   private void putFillers(Map<String, Object> values, Optional<FillerPart> fillers) {
     values.put("hasFillers", fillers.isPresent());
     fillers.ifPresent(
         part -> {
           values.put("fillerSummary", String.join(" ", FillerAnswer.of(part.comparison(), units)));
           values.put("fillerPicture", List.of(picture(part.picture())));
-          values.put("fillers", part.comparison().options().stream().map(this::fillerRow).toList());
+          values.put("fillers", part.comparison().options().stream().map(rows::fillerRow).toList());
         });
-  }
-
-  private Map<String, String> fillerRow(FillerOption option) {
-    return Map.of(
-        "welded", yieldIn(option, WeldMetalTrial.Result::asWelded),
-        "treated", yieldIn(option, WeldMetalTrial.Result::treated),
-        "colour", option.anodizedMatch(),
-        "ductility",
-            option.ductility().isPresent() ? Integer.toString(option.ductility().getAsInt()) : "–",
-        "filler", option.filler(),
-        "use", option.allowed() ? "yes" : "no",
-        "answer", option.answer().label(),
-        "crack", option.crack().label(),
-        "reasons", String.join(" ", option.sentences()));
-  }
-
-  private String yieldIn(FillerOption option, Function<WeldMetalTrial.Result, Strength> state) {
-    return option
-        .result()
-        .map(result -> state.apply(result).yield())
-        .filter(pascal -> !Double.isNaN(pascal))
-        .map(pascal -> OutputQuantity.YIELD.text(units, pascal))
-        .orElse("–");
   }
 
   private void putRoutes(Map<String, Object> values, Optional<RouteStudy> routes) {
@@ -447,21 +306,9 @@ public final class ProfileReport {
               study
                   .choice()
                   .map(name -> "Choice: " + name + (study.clear() ? " (clear)" : " (not clear)"))
-                  .orElse("No route meets what is asked."));
+                  .orElse("Choice: none."));
           values.put("why", study.why(units));
-          values.put("routes", study.routes().stream().map(this::routeRow).toList());
+          values.put("routes", study.routes().stream().map(rows::routeRow).toList());
         });
-  }
-
-  private Map<String, String> routeRow(RouteResult route) {
-    return Map.of(
-        "route", route.name(),
-        "allowed", route.allowed() ? (route.open() ? "open" : "yes") : "no",
-        "proof", stress(route.joint().proof()),
-        "tensile", stress(route.joint().tensile()),
-        "constraints",
-            route.constraints().stream()
-                .map(constraint -> constraint.name() + ": " + constraint.state().label())
-                .collect(Collectors.joining("; ")));
   }
 }
