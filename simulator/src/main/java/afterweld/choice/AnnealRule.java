@@ -33,12 +33,12 @@ final class AnnealRule {
   /** The trade says 50 °F/h, which is 27.8 °C/h, and 30 as well. */
   private static final double ABOUT = 1.1;
 
-  private static final double HAIR = 1e-6;
-
   private final FurnaceOrder order;
+  private final boolean hardensWrought;
 
   AnnealRule(FurnaceOrder order) {
     this.order = order;
+    this.hardensWrought = order.weldCase().hardensWrought();
   }
 
   /** All that stands against an anneal or is to be noted of it. */
@@ -48,17 +48,17 @@ final class AnnealRule {
 
   /** At what the bases of the joint are annealed, K. */
   double usual() {
-    return hardensWrought() ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
+    return hardensWrought ? USUAL_ANNEAL : USUAL_ANNEAL_OF_WORKED;
   }
 
   /** What stands against an anneal that is too cold; empty if it is not. */
   Optional<Objection> tooCold(Anneal anneal) {
     double least =
-        hardensWrought()
+        hardensWrought
             ? COOL_ANNEAL
             : order.hardens() ? COOL_ANNEAL_OF_CASTINGS : COOL_ANNEAL_OF_WORKED;
     String usual =
-        hardensWrought() ? HARDENING_ANNEALS : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
+        hardensWrought ? HARDENING_ANNEALS : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
     return anneal.temperature() < least - FurnaceObjections.ROUNDED
         ? Optional.of(
             objected(
@@ -71,12 +71,8 @@ final class AnnealRule {
         : Optional.empty();
   }
 
-  private boolean hardensWrought() {
-    return order.hardening().anyMatch(side -> !side.alloy().casting());
-  }
-
   private Optional<Objection> brief(Anneal anneal) {
-    return order.hardens() && anneal.time() < BRIEF_ANNEAL - HAIR
+    return order.hardens() && anneal.time() < BRIEF_ANNEAL - FurnaceObjections.HAIR
         ? Optional.of(
             noted(
                 "An anneal of "
@@ -89,7 +85,7 @@ final class AnnealRule {
 
   private Optional<Objection> cooledFast(Anneal anneal) {
     double rate = anneal.coolingRate().orElse(0);
-    return hardensWrought() && rate > ABOUT * Anneal.USUAL_COOLING
+    return hardensWrought && rate > ABOUT * Anneal.USUAL_COOLING
         ? Optional.of(
             noted(
                 "Cooled faster than the usual 28 °C/h (50 °F/h) after the anneal: some of what hardens"

@@ -10,6 +10,7 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Side;
 import afterweld.section.Station;
 import afterweld.section.UnitSystem;
+import afterweld.section.WaitBeforeAgeing;
 import afterweld.section.Warning;
 import afterweld.section.Zone;
 import afterweld.strength.HardnessScale;
@@ -38,7 +39,7 @@ final class ExpectedHardness {
           "not-predicted",
           "quench-rate",
           "quench-late",
-          "wait-before-ageing");
+          WaitBeforeAgeing.CODE);
 
   private static final int AS_WELDED = 1;
   private static final String NOT_AGED = ", or an ageing missed or too short";
@@ -167,7 +168,6 @@ final class ExpectedHardness {
   private double low(Station softest, Predicate<Station> where) {
     return predicted(where)
         .filter(station -> hardness(station) <= hardness(softest) + READ_AS_EQUAL)
-        .filter(station -> hardness(station) >= hardness(softest) - READ_AS_EQUAL)
         .mapToDouble(station -> atLast(station).low().hardness())
         .max()
         .orElseThrow();

@@ -114,9 +114,10 @@ final class FurnaceInstruction {
   }
 
   private String annealing(Anneal anneal) {
-    return new AnnealRule(order).tooCold(anneal).isEmpty()
+    AnnealRule rule = new AnnealRule(order);
+    return rule.tooCold(anneal).isEmpty()
         ? cooled(anneal)
-        : cooled(new Anneal(new AnnealRule(order).usual(), anneal.time(), anneal.coolingRate()))
+        : cooled(new Anneal(rule.usual(), anneal.time(), anneal.coolingRate()))
             + ordered(temperature(anneal.temperature()));
   }
 

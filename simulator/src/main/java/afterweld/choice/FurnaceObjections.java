@@ -35,7 +35,7 @@ final class FurnaceObjections {
   private static final double COOL_AGE = 150 + ZERO_CELSIUS;
   private static final double HOT_AGE = 205 + ZERO_CELSIUS;
   private static final double FAR_SHORT = 0.5;
-  private static final double HAIR = 1e-6;
+  static final double HAIR = 1e-6;
 
   /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
   static final double ROUNDED = 0.6;
@@ -48,9 +48,11 @@ final class FurnaceObjections {
     this.limits = new FurnaceLimits(order, UnitSystem.METRIC);
   }
 
+  /** Of what the last solution treatment wipes out nothing is said here. */
   List<Objection> all() {
     List<Objection> found = new ArrayList<>();
-    for (int i = order.lastTreatment(); i < order.steps().size(); i++) {
+    int counting = Math.max(0, order.last(SolutionTreat.class));
+    for (int i = counting; i < order.steps().size(); i++) {
       of(i).forEach(found::add);
     }
     return found.stream().distinct().toList();

@@ -63,12 +63,12 @@ record FurnaceOrder(WeldCase weldCase, boolean own) {
     return has(SolutionTreat.class);
   }
 
-  /** Place of the last solution treatment, which wipes out what was before it; 0 if none. */
-  int lastTreatment() {
+  /** Place of the last step of a kind; -1 if there is none. */
+  int last(Class<? extends FurnaceStep> kind) {
     return IntStream.range(0, steps().size())
-        .filter(place -> steps().get(place) instanceof SolutionTreat)
+        .filter(place -> kind.isInstance(steps().get(place)))
         .max()
-        .orElse(0);
+        .orElse(-1);
   }
 
   boolean ages() {

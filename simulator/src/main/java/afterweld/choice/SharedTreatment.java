@@ -14,7 +14,7 @@ import afterweld.thermal.QuenchMedium;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +29,7 @@ final class SharedTreatment {
   private static final double SERVED = 0.90;
 
   private static final double COLD_WATER = 298.15;
+  private static final FurnaceStep NO_WAIT = new NaturalAge(0);
 
   private SharedTreatment() {}
 
@@ -116,28 +117,15 @@ final class SharedTreatment {
         .filter(loss -> loss.share() < SUITED);
   }
 
-  /**
-   * What an alloy's own schedule is compared in is furnace and times, not the wait before ageing.
-   */
+  /** An alloy's own schedule with the case's wait before ageing: that is not what is compared. */
   private static List<FurnaceStep> waitingAs(List<FurnaceStep> steps, List<FurnaceStep> own) {
-    int quench = lastQuench(steps);
-    return HardeningAge.place(own).isEmpty() || quench < 0
-        ? own
-        : Stream.concat(
-                own.stream().filter(step -> !(step instanceof NaturalAge || step instanceof Age)),
-                Stream.concat(
-                    steps.subList(quench, steps.size()).stream()
-                        .filter(NaturalAge.class::isInstance)
-                        .limit(1),
-                    own.stream().filter(Age.class::isInstance)))
-            .toList();
-  }
-
-  private static int lastQuench(List<FurnaceStep> steps) {
-    return IntStream.range(0, steps.size())
-        .filter(place -> FurnaceOrder.isQuench(steps.get(place)))
-        .max()
-        .orElse(-1);
+    OptionalInt ageing = HardeningAge.place(steps);
+    if (ageing.isEmpty()) {
+      return own;
+    }
+    FurnaceStep before = ageing.getAsInt() > 0 ? steps.get(ageing.getAsInt() - 1) : NO_WAIT;
+    FurnaceStep wait = before instanceof NaturalAge ? before : NO_WAIT;
+    return own.stream().map(step -> step instanceof NaturalAge ? wait : step).toList();
   }
 
   private static String schedule(List<FurnaceStep> own) {

@@ -95,17 +95,8 @@ final class StepOrder {
     return -1;
   }
 
-  private int last(Class<? extends FurnaceStep> kind) {
-    for (int i = steps.size() - 1; i >= 0; i--) {
-      if (kind.isInstance(steps.get(i))) {
-        return i;
-      }
-    }
-    return -1;
-  }
-
   private Optional<Objection> agedTooSoon() {
-    int solution = last(SolutionTreat.class);
+    int solution = order.last(SolutionTreat.class);
     if (solution < 0 || !has(0, solution, Age.class)) {
       return Optional.empty();
     }
@@ -142,7 +133,7 @@ final class StepOrder {
   }
 
   private Optional<Objection> annealedLast() {
-    int anneal = last(Anneal.class);
+    int anneal = order.last(Anneal.class);
     boolean undone =
         anneal > 0 && (has(0, anneal, Age.class) || has(0, anneal, SolutionTreat.class));
     return undone
@@ -152,7 +143,7 @@ final class StepOrder {
   }
 
   private Optional<Objection> annealedFirst() {
-    int solution = last(SolutionTreat.class);
+    int solution = order.last(SolutionTreat.class);
     return solution > 0 && has(0, solution, Anneal.class)
         ? Optional.of(
             noted(

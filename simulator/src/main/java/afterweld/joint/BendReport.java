@@ -114,13 +114,16 @@ public record BendReport(
     }
     double thickness =
         Math.min(profile.weldCase().left().thickness(), profile.weldCase().right().thickness());
+    Optional<BendTest> test = BendTest.of(profile.weldCase());
     return new BendReport(
         strip,
         thickness,
         states,
         profile.weldCase().joint(),
-        BendTest.of(profile.weldCase()),
-        BendTest.sameAsWelded(profile.weldCase()) ? AS_WELDED : profile.states().size() - 1,
+        test,
+        test.equals(BendTest.asWelded(profile.weldCase()))
+            ? AS_WELDED
+            : profile.states().size() - 1,
         warnings.stream().distinct().toList());
   }
 

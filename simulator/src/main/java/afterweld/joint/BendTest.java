@@ -74,9 +74,9 @@ public record BendTest(
     return of(weldCase, weldCase.afterWeld());
   }
 
-  /** Whether the joint as welded is tested as it is when finished: an anneal changes the former. */
-  static boolean sameAsWelded(WeldCase weldCase) {
-    return of(weldCase).equals(of(weldCase, List.of()));
+  /** The test of the joint as welded: an anneal after welding changes the former. */
+  static Optional<BendTest> asWelded(WeldCase weldCase) {
+    return of(weldCase, List.of());
   }
 
   private static Optional<BendTest> of(WeldCase weldCase, List<FurnaceStep> steps) {

@@ -78,26 +78,19 @@ public record JointChecks(
    * has no strength of its weld metal.
    */
   public static Optional<FilletWeld> fillet(SectionProfile profile, Fillet fillet) {
-    JointSettings only =
-        new JointSettings(
-            JointSettings.DEFAULT.gauge(),
-            JointSettings.DEFAULT.bend(),
-            Optional.of(fillet),
-            Optional.empty());
-    JointChecks checks = of(profile, only);
+    JointChecks checks = of(profile, asked(Optional.of(fillet), Optional.empty()));
     return checks.treatedFillet().or(checks::fillet);
   }
 
   /** A tube in the last state of a profile; empty where it cannot be computed. */
   public static Optional<ThinCylinder> tube(SectionProfile profile, Tube tube) {
-    JointSettings only =
-        new JointSettings(
-            JointSettings.DEFAULT.gauge(),
-            JointSettings.DEFAULT.bend(),
-            Optional.empty(),
-            Optional.of(tube));
-    JointChecks checks = of(profile, only);
+    JointChecks checks = of(profile, asked(Optional.empty(), Optional.of(tube)));
     return checks.treatedTube().or(checks::tube);
+  }
+
+  private static JointSettings asked(Optional<Fillet> fillet, Optional<Tube> tube) {
+    return new JointSettings(
+        JointSettings.DEFAULT.gauge(), JointSettings.DEFAULT.bend(), fillet, tube);
   }
 
   private static Optional<FilletWeld> asWelded(

@@ -6,7 +6,6 @@ import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.FurnaceStep.Age;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Ageing that the model does too slowly. Castings: at 155 °C their yield peaks after some 15 to 30
@@ -49,11 +48,8 @@ public final class CoolAgeing {
   /** What to say of a case that ages so; empty for others. */
   static Optional<Warning> warning(WeldCase weldCase) {
     List<FurnaceStep> steps = weldCase.afterWeld();
-    boolean wrought =
-        Stream.of(weldCase.left(), weldCase.right())
-            .anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
     boolean cool = steps.stream().anyMatch(step -> step instanceof Age age && isCool(age));
-    return wrought && cool
+    return weldCase.hardensWrought() && cool
         ? Optional.of(
             new Warning(
                 "cool-ageing",

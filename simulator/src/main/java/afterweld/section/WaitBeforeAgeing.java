@@ -6,7 +6,7 @@ import afterweld.thermal.FurnaceStep.NaturalAge;
 import afterweld.thermal.FurnaceStep.SolutionTreat;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
 /**
  * A wait between quench and ageing longer than the day that the model is matched with. Here every
@@ -15,8 +15,10 @@ import java.util.stream.Stream;
  * al. 2019, abstract); alloys with over about 1 % Mg2Si, 6061 and 6082, lose (handbooks, from
  * memory).
  */
-final class WaitBeforeAgeing {
-  static final String CODE = "wait-before-ageing";
+public final class WaitBeforeAgeing {
+  /** The code of the warning. */
+  public static final String CODE = "wait-before-ageing";
+
   private static final double MATCHED = 86400;
   private static final double HAIR = 60;
 
@@ -24,10 +26,7 @@ final class WaitBeforeAgeing {
 
   /** What to say of a case that waits so; empty for others. */
   static Optional<Warning> warning(WeldCase weldCase) {
-    boolean wrought =
-        Stream.of(weldCase.left(), weldCase.right())
-            .anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
-    return wrought && longest(weldCase.afterWeld()) > MATCHED + HAIR
+    return weldCase.hardensWrought() && wait(weldCase.afterWeld()) > MATCHED + HAIR
         ? Optional.of(
             new Warning(
                 CODE,
@@ -37,23 +36,20 @@ final class WaitBeforeAgeing {
         : Optional.empty();
   }
 
-  /** Rest after the last solution treatment and before an ageing, s. */
-  private static double longest(List<FurnaceStep> steps) {
-    double rest = 0;
-    double longest = 0;
-    boolean dissolved = false;
-    for (FurnaceStep step : steps) {
-      if (step instanceof SolutionTreat) {
-        dissolved = true;
-        rest = 0;
-        longest = 0;
-      } else if (step instanceof NaturalAge wait) {
-        rest += wait.time();
-      } else if (step instanceof Age && dissolved) {
-        longest = Math.max(longest, rest);
-        dissolved = false;
-      }
-    }
-    return longest;
+  /** Rest between the last solution treatment and the ageing after it, s; 0 without either. */
+  private static double wait(List<FurnaceStep> steps) {
+    int dissolved =
+        IntStream.range(0, steps.size())
+            .filter(place -> steps.get(place) instanceof SolutionTreat)
+            .max()
+            .orElse(steps.size());
+    List<FurnaceStep> after = steps.subList(dissolved, steps.size());
+    return after.stream().noneMatch(Age.class::isInstance)
+        ? 0
+        : after.stream()
+            .takeWhile(step -> !(step instanceof Age))
+            .filter(NaturalAge.class::isInstance)
+            .mapToDouble(step -> ((NaturalAge) step).time())
+            .sum();
   }
 }

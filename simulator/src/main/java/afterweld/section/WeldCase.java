@@ -8,6 +8,7 @@ import afterweld.thermal.WeldCourse;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * One joint with its procedure and its heat treatment: everything the simulation needs and nothing
@@ -113,6 +114,12 @@ public record WeldCase(
   /** Whether a side of it is a casting. */
   public boolean hasCasting() {
     return left.alloy().casting() || right.alloy().casting();
+  }
+
+  /** Whether a side of it is wrought metal that hardens by heat treatment. */
+  public boolean hardensWrought() {
+    return Stream.of(left, right)
+        .anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
   }
 
   /** The same weld with another heat treatment after it. */

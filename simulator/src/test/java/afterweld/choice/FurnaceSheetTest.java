@@ -25,6 +25,10 @@ class FurnaceSheetTest {
     return FurnaceSheet.of(cases.weldCase()).orElseThrow();
   }
 
+  private static FurnaceSheet treated(String alloy, FurnaceStep... steps) {
+    return sheet(Cases.butt(alloy, "T6").then(List.of(steps)));
+  }
+
   static String text(FurnaceSheet sheet, String what) {
     return sheet.lines().stream()
         .filter(line -> line.what().equals(what))
@@ -87,8 +91,7 @@ class FurnaceSheetTest {
   @Test
   void everythingOrderedIsOnTheSheet() {
     Ramp slow = new Ramp(OptionalDouble.empty(), OptionalDouble.of(30 / 3600.0));
-    FurnaceSheet sheet =
-        sheet(Cases.butt("6061", "T6").then(List.of(solution(2.5), WATER, age(177, 4.5, slow))));
+    FurnaceSheet sheet = treated("6061", solution(2.5), WATER, age(177, 4.5, slow));
     assertTrue(text(sheet, "Soak").startsWith("2.5 h as ordered"), text(sheet, "Soak"));
     assertTrue(text(sheet, "Ageing").contains("for 4.5 h as ordered"), text(sheet, "Ageing"));
     assertTrue(text(sheet, "Ageing").contains("30 °C/h (54 °F/h)"), text(sheet, "Ageing"));
@@ -102,9 +105,7 @@ class FurnaceSheetTest {
     // 3 mm: 40 min in air, 15 s (MIL-H-6088, from memory); usual ageing up to 205 °C.
     Quench lateAndHot = new Quench(QuenchMedium.WATER, 333.15, 20);
     FurnaceSheet sheet =
-        sheet(
-            Cases.butt("6061", "T6")
-                .then(List.of(solution(1 / 6.0), lateAndHot, age(250, 24, Ramp.BY_FURNACE))));
+        treated("6061", solution(1 / 6.0), lateAndHot, age(250, 24, Ramp.BY_FURNACE));
     List<Objection> found = sheet.objections();
     assertEquals(4, found.size(), found.toString());
     assertTrue(found.get(0).text().contains("at least 40 min"), found.toString());
@@ -254,8 +255,7 @@ class FurnaceSheetTest {
   void movingAirIsHeldToNoTableOfImmersion() {
     Quench fan = new Quench(QuenchMedium.FORCED_AIR, 298.15, 7);
     SolutionTreat hot = new SolutionTreat(521 + 273.15, 2400, FurnaceStep.Furnace.AIR);
-    FurnaceSheet sheet =
-        sheet(Cases.butt("6063", "T6").then(List.of(hot, fan, age(177, 8, Ramp.BY_FURNACE))));
+    FurnaceSheet sheet = treated("6063", hot, fan, age(177, 8, Ramp.BY_FURNACE));
     assertFalse(text(sheet, "Quench").contains("MIL-H-6088"), text(sheet, "Quench"));
     assertFalse(text(sheet, "Hazards").contains("hot water"), text(sheet, "Hazards"));
   }
@@ -264,10 +264,7 @@ class FurnaceSheetTest {
   @Test
   void theHazardsAreThoseOfTheQuenchThatTheSheetOrders() {
     Quench still = new Quench(QuenchMedium.STILL_AIR, 298.15, 7);
-    FurnaceSheet sheet =
-        sheet(
-            Cases.butt("6082", "T6")
-                .then(List.of(solution(1), still, age(177, 8, Ramp.BY_FURNACE))));
+    FurnaceSheet sheet = treated("6082", solution(1), still, age(177, 8, Ramp.BY_FURNACE));
     assertTrue(text(sheet, "Quench").startsWith("Into water"), text(sheet, "Quench"));
     assertTrue(text(sheet, "Hazards").contains("hot water"), text(sheet, "Hazards"));
   }
