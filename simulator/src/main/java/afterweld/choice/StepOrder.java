@@ -96,7 +96,7 @@ final class StepOrder {
   }
 
   private Optional<Objection> agedTooSoon() {
-    int solution = order.last(SolutionTreat.class);
+    int solution = first(0, steps.size(), SolutionTreat.class);
     if (solution < 0 || !has(0, solution, Age.class)) {
       return Optional.empty();
     }
@@ -113,10 +113,11 @@ final class StepOrder {
     long times = steps.stream().filter(SolutionTreat.class::isInstance).count();
     return times > 1
         ? Optional.of(
-            objected(
+            noted(
                 "Solution treated "
                     + times
-                    + " times: the last treatment wipes out what was before it. Once is enough."))
+                    + " times: the last treatment wipes out what was before it, and the instruction"
+                    + " orders the last alone. Once is enough unless the first one failed."))
         : Optional.empty();
   }
 

@@ -146,15 +146,15 @@ public final class UsualFillers {
     if (brittle(filler)) {
       against.add(BrittleMix.reason(metals(filler)));
     }
+    if (against.isEmpty()) {
+      byPair(filler, purpose).ifPresent(against::add);
+    }
     if (purpose.warm()
         && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
       against.add(MagnesiumRule.NOT_WARM);
     }
     if (purpose.colour()) {
       ColourMatch.against(left, right, filler).ifPresent(against::add);
-    }
-    if (against.isEmpty()) {
-      byPair(filler, purpose).ifPresent(against::add);
     }
     return against;
   }

@@ -98,8 +98,8 @@ public record JointChecks(
     if (settings.fillet().isEmpty()) {
       return Optional.empty();
     }
-    OptionalDouble weldMetal = codeStrength(profile.weldCase());
-    OptionalDouble zone = softestTensile(profile, AS_WELDED);
+    OptionalDouble weldMetal = codeStrength(profile.weldCase(), "strength of weld metal");
+    OptionalDouble zone = besideTheLeg(profile);
     if (weldMetal.isEmpty() || zone.isEmpty()) {
       String missing =
           weldMetal.isEmpty()
@@ -151,12 +151,21 @@ public record JointChecks(
     return ProfileSlices.flush(profile, state, ProfileSlices.End.MIDDLE, settings.gauge());
   }
 
-  /** Characteristic strength of as-welded weld metal in EN 1999-1-1, the lower of the sides, Pa. */
-  private static OptionalDouble codeStrength(WeldCase weldCase) {
+  /** Characteristic strength as welded in EN 1999-1-1, the lower of the sides, Pa. */
+  private static OptionalDouble codeStrength(WeldCase weldCase, String item) {
     return DesignCodes.of(weldCase).stream()
-        .filter(value -> value.item().startsWith("strength of weld metal"))
+        .filter(value -> value.item().startsWith(item))
         .mapToDouble(value -> value.value() * MEGA)
         .min();
+  }
+
+  /** As welded no more than the code that the throat is taken from counts, where it has a value. */
+  private static OptionalDouble besideTheLeg(SectionProfile profile) {
+    OptionalDouble predicted = softestTensile(profile, AS_WELDED);
+    OptionalDouble code = codeStrength(profile.weldCase(), "tensile strength in the HAZ");
+    return predicted.isPresent() && code.isPresent()
+        ? OptionalDouble.of(Math.min(predicted.getAsDouble(), code.getAsDouble()))
+        : predicted;
   }
 
   /**

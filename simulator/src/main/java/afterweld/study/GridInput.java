@@ -94,6 +94,11 @@ public enum GridInput {
     this.change = change;
   }
 
+  /** Whether it changes how the joint is aged. */
+  boolean ages() {
+    return this == AGEING_TEMPERATURE || this == AGEING_TIME;
+  }
+
   /** The name a user writes. */
   public String key() {
     return key;

@@ -70,6 +70,10 @@ public record GridStudy(
     public double value() {
       return joint.value();
     }
+
+    Node against(List<String> more) {
+      return new Node(values, joint.against(more), lowestYield, softenedWidth, beadWidth);
+    }
   }
 
   /** A value with its error band, Pa. */
@@ -114,13 +118,18 @@ public record GridStudy(
             .mapToObj(
                 place -> {
                   List<Double> values = values(axes, place);
-                  Node node = node(at(kept, axes, values), gauge, asked, values);
+                  WeldCase at = at(kept, axes, values);
+                  Node node = node(at, gauge, asked, values);
                   done.run();
-                  return node;
+                  return ages(axes) ? node.against(AgeingTrial.against(at)) : node;
                 })
             .toList();
     List<Double> efficiencies = heats.stream().map(PassHeat::efficiency).toList();
     return new GridStudy(Aim.of(asked), axes, nodes, asWritten, efficiencies);
+  }
+
+  private static boolean ages(List<Axis> axes) {
+    return axes.stream().map(Axis::input).anyMatch(GridInput::ages);
   }
 
   private static List<Double> values(List<Axis> axes, int place) {

@@ -2,10 +2,8 @@ package afterweld.study;
 
 import afterweld.choice.HardeningAge;
 import afterweld.choice.Requirement;
-import afterweld.choice.ScheduleCheck;
 import afterweld.choice.StandardTreatment;
 import afterweld.choice.Verdict;
-import afterweld.section.CoolAgeing;
 import afterweld.section.SectionRun;
 import afterweld.section.SectionSimulation;
 import afterweld.section.WeldCase;
@@ -128,19 +126,7 @@ public record JointAgeing(
       other.set(place(), new Age(temperature, time, age.ramp(), age.overage()));
       WeldCase aged = weldCase.withAfterWeld(other);
       JointPlace place = JointPlace.of(weld.profile(aged, () -> false), gauge, asked);
-      return new Trial(temperature, time, place.against(unranked((Age) other.get(place()))));
-    }
-
-    /** What no other command holds against a case and yet must not be called best. */
-    private List<String> unranked(Age age) {
-      List<String> against = new ArrayList<>();
-      if (weldCase.hasCasting()) {
-        against.add(CoolAgeing.CASTINGS);
-      }
-      if (ScheduleCheck.agesShort(weldCase, age)) {
-        against.add("Shorter than the trade ages such metal at that temperature.");
-      }
-      return against;
+      return new Trial(temperature, time, place.against(AgeingTrial.against(aged)));
     }
   }
 }

@@ -137,7 +137,7 @@ public record TraverseFit(
         fit = fitted(free, traverse.points());
       }
       Optional<String> objection = objection(free, fit);
-      objection.ifPresent(refusals::add);
+      refusals.addAll(objection.map(List::of).orElse(baseOffReadings(free, fit)));
       return result(objection.isEmpty() ? Optional.of(fit) : Optional.empty(), free, refusals);
     }
 
@@ -245,6 +245,33 @@ public record TraverseFit(
       Estimate base = model.base(level.left());
       return level.hardness() > base.low().hardness() - 2 * level.deviation()
           && level.hardness() < base.high().hardness() + 2 * level.deviation();
+    }
+
+    /** The level of the whole line may miss what the readings of the base itself say. */
+    private List<String> baseOffReadings(List<FitParameter> free, RobustFit fit) {
+      double own = model.baseHardness(fit.values()[0]);
+      double scale = value(free, fit.values(), BASE, own) / own;
+      return traverse.outerLevels().stream()
+          .filter(this::isBase)
+          .filter(
+              level ->
+                  Math.abs(level.hardness() - fittedBase(level, scale)) > 2 * level.deviation())
+          .map(level -> offFit(level, fittedBase(level, scale)))
+          .toList();
+    }
+
+    private double fittedBase(HardnessTraverse.Level level, double scale) {
+      return scale * model.base(level.left()).middle().hardness();
+    }
+
+    private static String offFit(HardnessTraverse.Level level, double fitted) {
+      return String.format(
+          Locale.ROOT,
+          "The last three points on the %s read %.0f HV, the fitted line is at %.0f HV there: its"
+              + " level is that of all points together. For the base go by those three.",
+          level.left() ? "left" : "right",
+          level.hardness(),
+          fitted);
     }
 
     private String offWords(HardnessTraverse.Level level) {

@@ -169,6 +169,15 @@ class UsualFillersTest {
     assertFalse(pair("5052", "5052").keepsSoft("5554"), "nothing hardens there");
   }
 
+  /** What the strengths are not judged for stands beside the service that is not met. */
+  @Test
+  void anUnusualFillerIsSoInWarmServiceToo() {
+    List<String> against = pair("5086", "5454").against("5554", WARM);
+    assertEquals(2, against.size(), against.toString());
+    assertTrue(against.get(0).startsWith("Not a usual filler for this pair"), against.toString());
+    assertEquals(1, pair("5086", "5454").against("5356", WARM).size());
+  }
+
   /** What is not usual is not so for a reason, where the guides give one. */
   @Test
   void anUnusualFillerIsToldByItsPoorRating() {

@@ -55,6 +55,20 @@ class GridStudyTest {
     assertEquals(6e-3, study.nodes().get(0).beadWidth(), 1e-6);
   }
 
+  /** As in a table of ageings: 4 h at 177 °C is the least that the trade gives (read). */
+  @Test
+  void anAgeingShorterThanTheTradesIsNotRankedInAMap() {
+    WeldCase treated = Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase();
+    Axis hours = new Axis(GridInput.AGEING_TIME, 2 * 3600.0, 8 * 3600.0);
+    List<Node> nodes =
+        GridStudy.of(treated, 0.05, Requirement.NONE, List.of(hours), () -> {}).nodes();
+    assertTrue(nodes.stream().anyMatch(node -> node.joint().ranked()));
+    assertTrue(
+        nodes.stream()
+            .filter(node -> node.values().get(0) < 4 * 3600)
+            .noneMatch(node -> node.joint().ranked()));
+  }
+
   private static GridStudy overCurrent(Requirement asked, double from) {
     return GridStudy.of(
         CASE, 0.05, asked, List.of(new Axis(GridInput.CURRENT, from, 110)), () -> {});

@@ -64,6 +64,23 @@ class TraverseFitTest {
     assertEquals(estimate(fit, TraverseFit.EFFICIENCY).value(), fit.efficiencies().get(0), 1e-9);
   }
 
+  /** A softened zone deeper than the model's pulls the whole line down, the base with it. */
+  @Test
+  void readingsOfTheBaseOffTheFittedLineAreTold() {
+    HardnessTraverse deep =
+        new HardnessTraverse(
+            traverse(-0.05, 0.05, 0.0015).points().stream()
+                .map(
+                    point ->
+                        new HardnessTraverse.Point(
+                            point.distance(),
+                            point.hardness() - (Math.abs(point.distance()) < 0.02 ? 12 : 0),
+                            point.deviation()))
+                .toList());
+    String said = String.join(" ", TraverseFit.of(CASE, deep).refusals());
+    assertTrue(said.contains("For the base go by those three"), said);
+  }
+
   @Test
   void oneSideLeavesTheCentreAlone() {
     TraverseFit fit = TraverseFit.of(CASE, traverse(0.004, 0.05, 0.001));

@@ -1,0 +1,32 @@
+package afterweld.study;
+
+import afterweld.choice.HardeningAge;
+import afterweld.choice.ScheduleCheck;
+import afterweld.section.CoolAgeing;
+import afterweld.section.WeldCase;
+import afterweld.thermal.FurnaceStep.Age;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** One ageing among others that are compared. */
+final class AgeingTrial {
+  private AgeingTrial() {}
+
+  /** What no command holds against a case that is aged so and yet must not be called best. */
+  static List<String> against(WeldCase weldCase) {
+    List<String> against = new ArrayList<>();
+    if (weldCase.hasCasting()) {
+      against.add(CoolAgeing.CASTINGS);
+    }
+    if (hardening(weldCase).anyMatch(age -> ScheduleCheck.agesShort(weldCase, age))) {
+      against.add("Shorter than the trade ages such metal at that temperature.");
+    }
+    return against;
+  }
+
+  private static Stream<Age> hardening(WeldCase weldCase) {
+    return HardeningAge.place(weldCase.afterWeld()).stream()
+        .mapToObj(place -> (Age) weldCase.afterWeld().get(place));
+  }
+}
