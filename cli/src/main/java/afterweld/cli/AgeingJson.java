@@ -4,7 +4,6 @@ import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.Objection;
 import afterweld.section.Soundness;
-import afterweld.section.Warning;
 import afterweld.section.WeldCase;
 import afterweld.study.AgeingStudy;
 import afterweld.study.JointAgeing;
@@ -34,7 +33,7 @@ final class AgeingJson {
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());
     root.put("joint", joint(joint));
     root.put("paint_oven", study.paint().stream().map(AgeingJson::paint).toList());
-    root.put("warnings", study.warnings().stream().map(AgeingJson::warning).toList());
+    root.put("warnings", Notices.warnings(study.warnings()));
     root.put("cautions", cautions);
     return JsonText.of(root);
   }
@@ -90,13 +89,6 @@ final class AgeingJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("temperature_C", new JsonNumber(age.temperature() - ZERO_CELSIUS, 1));
     json.put("time_h", new JsonNumber(age.time() / 3600, 3));
-    return json;
-  }
-
-  private static Map<String, Object> warning(Warning warning) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", warning.code());
-    json.put("text", warning.text());
     return json;
   }
 

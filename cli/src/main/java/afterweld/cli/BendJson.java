@@ -133,7 +133,7 @@ final class BendJson {
   }
 
   private List<Map<String, Object>> warnings() {
-    return BendTable.warnings(profile, report).stream().map(ProfileJson::warning).toList();
+    return Notices.warnings(BendTable.warnings(profile, report));
   }
 
   private static JsonNumber curvature(double perMetre) {

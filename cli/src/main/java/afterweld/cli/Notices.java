@@ -6,6 +6,7 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Soundness;
 import afterweld.section.Warning;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -66,8 +67,20 @@ record Notices(
   void addTo(Map<String, Object> json) {
     json.put("soundness", SoundnessView.json(soundness));
     json.put("objections", ObjectionList.json(objections));
-    json.put("warnings", warnings.stream().map(ProfileJson::warning).toList());
+    json.put("warnings", warnings(warnings));
     json.put("cautions", cautions);
+  }
+
+  /** Warnings as JSON, in their order. */
+  static List<Map<String, Object>> warnings(List<Warning> warnings) {
+    return warnings.stream().map(Notices::warning).toList();
+  }
+
+  private static Map<String, Object> warning(Warning warning) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("code", warning.code());
+    json.put("text", warning.text());
+    return json;
   }
 
   /**

@@ -15,7 +15,6 @@ import afterweld.section.Estimate;
 import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.Warning;
 import afterweld.section.WeldMetal;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
@@ -130,13 +129,6 @@ final class ProfileJson {
     json.put("composition_wt", composition);
     json.put("solidus_C", number(PEAK_TEMPERATURE, metal.solidus()));
     json.put("crack_tendency", metal.crackTendency().label());
-    return json;
-  }
-
-  static Map<String, Object> warning(Warning warning) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", warning.code());
-    json.put("text", warning.text());
     return json;
   }
 

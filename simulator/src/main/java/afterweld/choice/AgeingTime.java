@@ -1,16 +1,25 @@
 package afterweld.choice;
 
 import afterweld.material.ClassPathTable;
+import afterweld.section.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * How long the trade ages at a temperature. Between the stated pairs of temperature and time, and
- * beyond them, the logarithm of the time runs straight in temperature; one pair holds everywhere.
+ * Where and how long the trade ages: from 150 to 205 °C (common practice, rounded from the usual
+ * schedules), for a time that goes with the temperature. Between the stated pairs of temperature
+ * and time, and beyond them, the logarithm of the time runs straight in temperature; one pair holds
+ * everywhere.
  */
 final class AgeingTime {
+  /** Coolest ageing, K. */
+  static final double COOLEST = 150 + UnitSystem.ZERO_CELSIUS;
+
+  /** Hottest ageing, K. */
+  static final double HOTTEST = 205 + UnitSystem.ZERO_CELSIUS;
+
   private static final double HOUR = 3600;
   private static final List<Map<String, String>> ROWS =
       ClassPathTable.rows(AgeingTime.class, "ageing_times.csv");
@@ -18,6 +27,12 @@ final class AgeingTime {
   private AgeingTime() {}
 
   private record Pair(double celsius, double hours) {}
+
+  /** Whether the trade ages at a temperature, K. */
+  static boolean agesAt(double temperature) {
+    return temperature >= COOLEST - 2 * UnitSystem.ROUNDED
+        && temperature <= HOTTEST + UnitSystem.ROUNDED;
+  }
 
   /** Shortest time that is stated anywhere for a metal, s. */
   static double least(boolean casting, double celsius) {

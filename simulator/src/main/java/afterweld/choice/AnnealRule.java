@@ -5,6 +5,7 @@ import static afterweld.choice.Objection.objected;
 import static afterweld.section.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.section.BothUnits;
+import afterweld.section.UnitSystem;
 import afterweld.thermal.FurnaceStep.Anneal;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -59,7 +60,7 @@ final class AnnealRule {
             : order.hardens() ? COOL_ANNEAL_OF_CASTINGS : COOL_ANNEAL_OF_WORKED;
     String usual =
         hardensWrought ? HARDENING_ANNEALS : order.hardens() ? CASTING_ANNEALS : WORKED_ANNEALS;
-    return anneal.temperature() < least - FurnaceObjections.ROUNDED
+    return anneal.temperature() < least - UnitSystem.ROUNDED
         ? Optional.of(
             objected(
                 "An anneal at "

@@ -27,18 +27,13 @@ import java.util.stream.Stream;
  * Which figures of an order lie outside the limits of practice, step by step.
  *
  * <p>Limits: {@link FurnaceLimits}; a solution temperature at most 15 °C under the usual one;
- * ageing from 150 to 205 °C (common practice, rounded from the usual schedules) and no shorter than
- * half the shortest time the trade states, no longer than strength lasts ({@link AgeingTime}).
+ * ageing where the trade ages, no shorter than half the shortest time it states and no longer than
+ * strength lasts ({@link AgeingTime}).
  */
 final class FurnaceObjections {
   private static final double USUALLY_COLDER = 15;
-  private static final double COOL_AGE = 150 + ZERO_CELSIUS;
-  private static final double HOT_AGE = 205 + ZERO_CELSIUS;
   private static final double FAR_SHORT = 0.5;
   static final double HAIR = 1e-6;
-
-  /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
-  static final double ROUNDED = 0.6;
 
   private final FurnaceOrder order;
   private final FurnaceLimits limits;
@@ -247,13 +242,8 @@ final class FurnaceObjections {
             + " temper, and little of what the weld took comes back.");
   }
 
-  /** Whether the trade ages at a temperature, K. */
-  static boolean agesThere(double temperature) {
-    return temperature >= COOL_AGE - 2 * ROUNDED && temperature <= HOT_AGE + ROUNDED;
-  }
-
   private Stream<Objection> ageing(Age age, Side side) {
-    if (!agesThere(age.temperature())) {
+    if (!AgeingTime.agesAt(age.temperature())) {
       return Stream.of(outside(age));
     }
     if (isShort(age, side) && !comesAged(side)) {
@@ -275,7 +265,7 @@ final class FurnaceObjections {
   }
 
   private static double least(Age age, Side side) {
-    double celsius = age.temperature() - ZERO_CELSIUS + ROUNDED;
+    double celsius = age.temperature() - ZERO_CELSIUS + UnitSystem.ROUNDED;
     return AgeingTime.least(side.alloy().casting(), celsius);
   }
 
@@ -294,9 +284,9 @@ final class FurnaceObjections {
         "Ageing at "
             + BothUnits.temperature(age.temperature())
             + " is outside the usual "
-            + BothUnits.temperature(COOL_AGE)
+            + BothUnits.temperature(AgeingTime.COOLEST)
             + " to "
-            + BothUnits.temperature(HOT_AGE)
+            + BothUnits.temperature(AgeingTime.HOTTEST)
             + " (common practice)";
     return age.overage()
         ? noted(
@@ -305,7 +295,7 @@ final class FurnaceObjections {
                 + (order.hasCasting() ? " Overaged castings were not checked against tests." : ""))
         : objected(
             text
-                + (age.temperature() > HOT_AGE
+                + (age.temperature() > AgeingTime.HOTTEST
                     ? ": it overages."
                     : ": it ages too slowly to be counted on."));
   }

@@ -35,7 +35,7 @@ public final class HardeningAge {
   }
 
   private static boolean hardens(Age age) {
-    return FurnaceObjections.agesThere(age.temperature()) && !CoatingBake.bakes(age);
+    return AgeingTime.agesAt(age.temperature()) && !CoatingBake.bakes(age);
   }
 
   /** Whether a step is the bake of a coating on a part that is aged by then. */

@@ -72,7 +72,7 @@ public final class StandardTreatment {
    * trade ages, else that of the standard treatment.
    */
   public static double worthATrial(WeldCase weldCase, FurnaceStep.Age own) {
-    return FurnaceObjections.agesThere(own.temperature())
+    return AgeingTime.agesAt(own.temperature())
         ? own.temperature()
         : schedule(weldCase).map(Alloy.StandardSchedule::ageTemperature).orElse(own.temperature());
   }

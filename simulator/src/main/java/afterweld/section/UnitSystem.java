@@ -13,6 +13,9 @@ public enum UnitSystem {
   /** 0 °C in K. */
   public static final double ZERO_CELSIUS = 273.15;
 
+  /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
+  public static final double ROUNDED = 0.6;
+
   private final String lengthUnit;
   private final String temperatureUnit;
   private final String stressUnit;

@@ -11,8 +11,7 @@ import java.util.Locale;
  *       Σd) √(4at/π), as in long legs, and q t/(ρc L Σ d w), as in short ones, with q the power, L
  *       the circumference, t the time of the lap, d and w thickness and width of the legs; within
  *       20 % of computed fields;
- *   <li>legs end so near that their heat builds up along the weld: v w/a under 3.5 for two legs of
- *       one width, under 14 for others;
+ *   <li>legs end so near that their heat builds up along the weld ({@link WeldLegs#narrow});
  *   <li>a seam is too short to become steady, or is looked at near its start or end;
  *   <li>a pass follows after a stated pause on metal that is still more than 10 K off the
  *       temperature stated for it, by the cooling of a line of heat in a wide plate.
@@ -20,8 +19,6 @@ import java.util.Locale;
  */
 public final class HeatFlowRule {
   private static final double NOTICED = 10;
-  private static final double ALIKE = 3.5;
-  private static final double UNLIKE = 14;
 
   private final WeldLegs legs;
   private final List<PassHeat> heats;
@@ -114,7 +111,7 @@ public final class HeatFlowRule {
 
   private HeatFlow.Choice straight() {
     double slowest = heats.stream().mapToDouble(heat -> heat.pass().travelSpeed()).min().orElse(1);
-    if (narrow(legs, slowest)) {
+    if (legs.narrow(slowest)) {
       return new HeatFlow.Choice(
           HeatFlow.SHELL,
           "the legs end so near the weld that its heat builds up along them, so the whole part is"
@@ -131,19 +128,6 @@ public final class HeatFlowRule {
       }
     }
     return new HeatFlow.Choice(HeatFlow.PLATE, "the plates are wide and the weld is long");
-  }
-
-  /** Whether the heat builds up along legs that end near the weld. */
-  static boolean narrow(WeldLegs legs, double speed) {
-    double least =
-        legs.legs().stream()
-            .mapToDouble(leg -> speed * leg.widthOrWide() / leg.material().diffusivity())
-            .min()
-            .orElseThrow();
-    boolean alike =
-        legs.legs().size() == 2
-            && legs.legs().stream().mapToDouble(Leg::widthOrWide).distinct().count() == 1;
-    return least < (alike ? ALIKE : UNLIKE);
   }
 
   private boolean stillWarm(PassHeat before, Pass next) {

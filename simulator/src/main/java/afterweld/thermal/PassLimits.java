@@ -145,7 +145,7 @@ final class PassLimits {
 
   private void widths() {
     warn(
-        HeatFlowRule.narrow(legs, pass.travelSpeed()),
+        legs.narrow(pass.travelSpeed()),
         "narrow-legs",
         "The legs end so near the weld that their heat builds up along it: temperatures far from"
             + " the weld are rough.");

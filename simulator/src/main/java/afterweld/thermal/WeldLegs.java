@@ -19,6 +19,9 @@ public record WeldLegs(List<Leg> legs, double unequalWeight) {
   /** Weight of the correction for unequal legs when nothing is known. */
   public static final double UNKNOWN_WEIGHT = 0.5;
 
+  private static final double NARROW_ALIKE = 3.5;
+  private static final double NARROW_UNLIKE = 14;
+
   /** Checks and copies the legs. */
   public WeldLegs {
     legs = List.copyOf(legs);
@@ -49,6 +52,23 @@ public record WeldLegs(List<Leg> legs, double unequalWeight) {
   /** Thickness of the thickest leg, m. */
   public double thickest() {
     return thicknesses().max().orElseThrow();
+  }
+
+  /**
+   * Whether the legs end so near that the heat builds up along the weld: v w/a under 3.5 for two
+   * legs of one width, under 14 for others.
+   *
+   * @param speed travel speed v, m/s
+   */
+  public boolean narrow(double speed) {
+    double least =
+        legs.stream()
+            .mapToDouble(leg -> speed * leg.widthOrWide() / leg.material().diffusivity())
+            .min()
+            .orElseThrow();
+    boolean alike =
+        legs.size() == 2 && legs.stream().mapToDouble(Leg::widthOrWide).distinct().count() == 1;
+    return least < (alike ? NARROW_ALIKE : NARROW_UNLIKE);
   }
 
   private DoubleStream thicknesses() {
