@@ -74,9 +74,8 @@ final class ProfileJson {
     root.put("objections", ObjectionList.json(objections));
     root.put(
         "warnings",
-        Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
-            .map(ProfileJson::warning)
-            .toList());
+        Notices.warnings(
+            Stream.concat(Notices.of(profile).stream(), joint.warnings().stream()).toList()));
     root.put("cautions", profile.cautions());
     return JsonText.of(root);
   }
