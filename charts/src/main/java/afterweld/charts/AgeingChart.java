@@ -1,7 +1,17 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.MarkerShape;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.study.AgeingStudy;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;

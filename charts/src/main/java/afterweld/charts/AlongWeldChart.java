@@ -1,14 +1,27 @@
 package afterweld.charts;
 
-import afterweld.choice.Requirement;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.ContourField;
+import afterweld.charts.plot.ContourMap;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.MarkerShape;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
-import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.UnitSystem;
-import afterweld.thermal.PeakMap;
+import afterweld.thermal.shell.PeakMap;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -28,10 +41,10 @@ public final class AlongWeldChart {
   private static final int AS_WELDED = 1;
 
   /** Below this peak little happens to the metal, K. */
-  private static final double COOL = 215 + 273.15;
+  private static final double COOL = 215 + UnitSystem.ZERO_CELSIUS;
 
   /** Nothing is told apart above it, K: the metal has melted. */
-  private static final double MOLTEN = 660 + 273.15;
+  private static final double MOLTEN = 660 + UnitSystem.ZERO_CELSIUS;
 
   private static final LineLook PLACE = LineLook.plain(Ink.DEEP_BLUE, 2.6f, Dash.SHORT);
   private static final LineLook CENTRE = LineLook.plain(Ink.TEXT, 2, Dash.LONG_DOT);

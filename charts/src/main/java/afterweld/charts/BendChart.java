@@ -1,10 +1,21 @@
 package afterweld.charts;
 
-import afterweld.joint.BendReport;
-import afterweld.joint.BentState;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.charts.plot.Text;
 import afterweld.joint.JointSettings.BendLoad;
-import afterweld.joint.StripBend;
-import afterweld.section.UnitSystem;
+import afterweld.joint.bend.BendReport;
+import afterweld.joint.bend.BentState;
+import afterweld.joint.bend.StripBend;
+import afterweld.quantity.UnitSystem;
 import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;

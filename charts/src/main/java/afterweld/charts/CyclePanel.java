@@ -1,6 +1,13 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Plot;
+import afterweld.quantity.OutputQuantity;
 import afterweld.section.SectionProfile.TellingCycle;
 import afterweld.thermal.TemperatureHistory;
 import java.awt.Graphics2D;

@@ -1,9 +1,12 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Figures;
+import afterweld.quantity.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Softening;
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

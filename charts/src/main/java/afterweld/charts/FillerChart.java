@@ -1,10 +1,20 @@
 package afterweld.charts;
 
-import afterweld.choice.FillerComparison;
-import afterweld.choice.FillerOption;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.MarkerShape;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.choice.filler.FillerComparison;
+import afterweld.choice.filler.FillerOption;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.ErrorBand;
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;

@@ -1,7 +1,21 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.ContourField;
+import afterweld.charts.plot.ContourMap;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.MarkerShape;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.charts.plot.Text;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.study.GridStudy;
 import afterweld.study.GridStudy.Node;
 import afterweld.study.Ranking;

@@ -1,5 +1,10 @@
 package afterweld.charts;
 
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Text;
 import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.View;

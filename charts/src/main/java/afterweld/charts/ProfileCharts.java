@@ -1,8 +1,9 @@
 package afterweld.charts;
 
-import afterweld.choice.Requirement;
+import afterweld.charts.plot.Picture;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import java.util.List;
 
 /** The pictures of a section profile. */

@@ -1,14 +1,16 @@
 package afterweld.charts;
 
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Figures;
+import afterweld.quantity.OutputQuantity;
 import afterweld.section.Cautions;
-import afterweld.section.FillerChoice;
-import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
-import afterweld.section.Soundness;
 import afterweld.section.Station;
-import afterweld.section.Warning;
-import afterweld.section.WeldCase;
+import afterweld.section.soundness.Soundness;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,14 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Plot;
+import afterweld.charts.plot.Text;
+import afterweld.quantity.OutputQuantity;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;

@@ -1,11 +1,15 @@
 package afterweld.charts;
 
-import afterweld.choice.Requirement;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Band;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.LineLook;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.Estimate;
-import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.UnitSystem;
 import afterweld.strength.Strength;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,8 +1,9 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Axis;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
 
 /**

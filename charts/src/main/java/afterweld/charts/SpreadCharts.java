@@ -1,8 +1,20 @@
 package afterweld.charts;
 
-import afterweld.choice.Requirement;
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Band;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.charts.plot.Text;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.study.Quantiles;
 import afterweld.study.SpreadStudy;
 import afterweld.study.SpreadStudy.StationBand;

@@ -1,5 +1,9 @@
 package afterweld.charts;
 
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.MarkerShape;
 import java.util.List;
 
 /**

@@ -1,7 +1,10 @@
 package afterweld.charts;
 
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.LineThinning;
 import afterweld.joint.SliceLine;
-import afterweld.joint.StripBend;
+import afterweld.joint.bend.StripBend;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;

@@ -1,6 +1,13 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Figures;
+import afterweld.charts.plot.FrameTheme;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.quantity.OutputQuantity;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;

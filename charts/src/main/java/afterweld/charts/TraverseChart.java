@@ -1,7 +1,16 @@
 package afterweld.charts;
 
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Legend;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Page;
+import afterweld.charts.plot.Picture;
+import afterweld.charts.plot.Plot;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.study.TraverseFit;
 import afterweld.study.TraverseFit.CurvePoint;

@@ -1,5 +1,12 @@
 package afterweld.charts;
 
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Dash;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Plot;
+import afterweld.charts.plot.RowSpread;
+import afterweld.charts.plot.Text;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
 import java.awt.Graphics2D;

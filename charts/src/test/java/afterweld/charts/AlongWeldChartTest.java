@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
+import afterweld.charts.plot.Picture;
 import afterweld.material.MaterialLibrary;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.AlongWeld;
-import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

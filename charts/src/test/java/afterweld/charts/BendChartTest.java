@@ -3,11 +3,12 @@ package afterweld.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.joint.BendReport;
+import afterweld.charts.plot.Picture;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.joint.bend.BendReport;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import javax.imageio.ImageIO;

@@ -4,9 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Judgement;
-import afterweld.choice.Requirement;
-import afterweld.section.UnitSystem;
+import afterweld.charts.plot.Legend;
+import afterweld.choice.answer.Judgement;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.UnitSystem;
 import afterweld.study.Aim;
 import afterweld.study.GridInput;
 import afterweld.study.GridStudy;

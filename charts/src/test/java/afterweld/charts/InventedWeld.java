@@ -1,6 +1,6 @@
 package afterweld.charts;
 
-import afterweld.choice.Requirement;
+import afterweld.choice.answer.Requirement;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
@@ -9,26 +9,26 @@ import afterweld.material.Status;
 import afterweld.material.Temper;
 import afterweld.section.Cautions;
 import afterweld.section.Estimate;
-import afterweld.section.FillerChoice;
-import afterweld.section.Joint;
-import afterweld.section.Preparation;
-import afterweld.section.Ring;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionProfile.TellingCycle;
-import afterweld.section.Side;
 import afterweld.section.Softening;
-import afterweld.section.Soundness;
 import afterweld.section.Station;
-import afterweld.section.Warning;
-import afterweld.section.WeldCase;
-import afterweld.section.WeldMetal;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
+import afterweld.section.soundness.Soundness;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
 import afterweld.thermal.TemperatureHistory;
 import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldingProcess;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Joint;
+import afterweld.weld.Preparation;
+import afterweld.weld.Ring;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.WeldMetal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -40,7 +40,7 @@ import java.util.OptionalDouble;
  * A weld to draw in tests: every number of it is invented to look like a butt weld in 6 mm plate,
  * none is computed or measured.
  */
-final class InventedWeld {
+public final class InventedWeld {
   static final String BEFORE = "before welding";
   static final String AS_WELDED = "as welded";
   static final String AFTER = "after heat treatment";
@@ -70,19 +70,19 @@ final class InventedWeld {
     this.states = states;
   }
 
-  static InventedWeld symmetric() {
+  public static InventedWeld symmetric() {
     return new InventedWeld(plate(), plate(), List.of(BEFORE, AS_WELDED, AFTER));
   }
 
-  static InventedWeld twoStates() {
+  public static InventedWeld twoStates() {
     return new InventedWeld(plate(), plate(), List.of(BEFORE, AS_WELDED));
   }
 
-  static InventedWeld twoSided() {
+  public static InventedWeld twoSided() {
     return new InventedWeld(plate(), strip(), List.of(BEFORE, AS_WELDED, AFTER));
   }
 
-  static InventedWeld manyStages() {
+  public static InventedWeld manyStages() {
     return new InventedWeld(
         plate(),
         plate(),
@@ -96,38 +96,38 @@ final class InventedWeld {
             AFTER));
   }
 
-  InventedWeld withLegs(double metres) {
+  public InventedWeld withLegs(double metres) {
     leg = metres;
     return this;
   }
 
-  InventedWeld withUnknownWeldMetal() {
+  public InventedWeld withUnknownWeldMetal() {
     weldMetalPredicted = false;
     return this;
   }
 
   /** The same pass again and again, with a wait between. */
-  InventedWeld inPasses(int count) {
+  public InventedWeld inPasses(int count) {
     passes = count;
     return this;
   }
 
-  InventedWeld titled(String words) {
+  public InventedWeld titled(String words) {
     title = words;
     return this;
   }
 
-  InventedWeld onTube() {
+  public InventedWeld onTube() {
     ring = Optional.of(new Ring(0.114, Place.WORST));
     return this;
   }
 
-  InventedWeld warning(Warning... given) {
+  public InventedWeld warning(Warning... given) {
     warnings = List.of(given);
     return this;
   }
 
-  static Requirement requirement() {
+  public static Requirement requirement() {
     return new Requirement(
         OptionalDouble.of(193e6),
         OptionalDouble.of(248e6),
@@ -184,7 +184,7 @@ final class InventedWeld {
     return Composition.of(Map.of(Element.MG, 1.0, Element.SI, 0.6));
   }
 
-  SectionProfile profile() {
+  public SectionProfile profile() {
     List<Station> stations = new ArrayList<>();
     for (double x = -leg; x <= leg + 1e-9; x += step(x)) {
       stations.add(station(x));

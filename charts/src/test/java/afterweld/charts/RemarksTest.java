@@ -3,11 +3,11 @@ package afterweld.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Requirement;
-import afterweld.section.OutputQuantity;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,10 +3,14 @@ package afterweld.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Requirement;
-import afterweld.section.OutputQuantity;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.Plot;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.charts.plot.Ink;
+import afterweld.charts.plot.LineLook;
+import afterweld.charts.plot.Typeface;
 import java.awt.Color;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -80,7 +83,7 @@ class StyleTest {
   void theTypefaceComesFromTheResourcesWithItsLicence() {
     assertEquals("Manrope Medium", Typeface.plain(20).getFontName());
     assertEquals("Manrope Bold", Typeface.bold(20).getFontName());
-    assertNotNull(StyleTest.class.getResource("font/OFL.txt"));
+    assertNotNull(Typeface.class.getResource("font/OFL.txt"));
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.charts.plot.Picture;
 import java.io.StringReader;
 import java.util.HashSet;
 import java.util.Set;
@@ -16,11 +17,11 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Reads a picture's SVG with an XML parser and looks at what must and must not be in it. */
-final class SvgCheck {
+public final class SvgCheck {
   private final String text;
   private final Document document;
 
-  SvgCheck(String text) throws Exception {
+  public SvgCheck(String text) throws Exception {
     this.text = text;
     this.document = parse(text);
   }
@@ -37,7 +38,7 @@ final class SvgCheck {
     return factory;
   }
 
-  void accept(Picture picture) {
+  public void accept(Picture picture) {
     hasTitleAndDescription(picture);
     idsAreItsOwn(picture);
     pointsNowhere();

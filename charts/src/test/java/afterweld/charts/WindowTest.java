@@ -3,9 +3,11 @@ package afterweld.charts;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Requirement;
+import afterweld.charts.plot.Axis;
+import afterweld.charts.plot.Curve;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import afterweld.section.Zone;
 import org.junit.jupiter.api.Test;
 

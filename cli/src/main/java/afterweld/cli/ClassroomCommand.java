@@ -1,6 +1,10 @@
 package afterweld.cli;
 
 import afterweld.cli.classroom.ClassroomServer;
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.InputFault;
+import afterweld.cli.terminal.Streams;
+import afterweld.cli.terminal.Version;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

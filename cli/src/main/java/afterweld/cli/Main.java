@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.cli.terminal.Streams;
+
 /** Where the process starts. */
 public final class Main {
   private Main() {}

@@ -1,5 +1,8 @@
 package afterweld.cli;
 
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.InputFault;
+import afterweld.cli.terminal.Streams;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;

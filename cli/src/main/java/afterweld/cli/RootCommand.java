@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Version;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;

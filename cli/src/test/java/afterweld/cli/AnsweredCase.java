@@ -1,5 +1,7 @@
 package afterweld.cli;
 
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -7,6 +7,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -14,10 +15,16 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +38,8 @@ class ArchitectureTest {
           "thermal",
           "metallurgy",
           "strength",
+          "weld",
+          "weldmetal",
           "section",
           "joint",
           "choice",
@@ -49,6 +58,9 @@ class ArchitectureTest {
       "java\\.io\\.(InputStream|InputStreamReader|BufferedReader|Reader|StringReader|StringWriter"
           + "|Writer|ByteArrayInputStream|ByteArrayOutputStream|IOException|UncheckedIOException"
           + "|Serializable|Closeable)";
+
+  private static final int LARGEST_PACKAGE = 40;
+  private static final String TOUR = "package-info.java";
 
   private static JavaClasses house;
 
@@ -141,6 +153,31 @@ class ArchitectureTest {
         .should()
         .onlyDependOnClassesThat(DescribedPredicate.not(resideInAPackage("picocli..")))
         .check(house);
+  }
+
+  /** A room that a reader can look round in, with a tour at its door. */
+  @Test
+  void everyPackageIsSmallAndTellsWhatItIsFor() throws IOException {
+    List<String> faults = new ArrayList<>();
+    for (String module : List.of("simulator", "charts", "cli")) {
+      Path root = Path.of("..", module, "src", "main", "java");
+      try (Stream<Path> folders = Files.walk(root).filter(Files::isDirectory)) {
+        for (Path folder : folders.toList()) {
+          long types = javaFiles(folder).filter(name -> !name.equals(TOUR)).count();
+          if (types > LARGEST_PACKAGE) {
+            faults.add(folder + " has " + types + " files");
+          }
+          if (types > 0 && javaFiles(folder).noneMatch(TOUR::equals)) {
+            faults.add(folder + " has no " + TOUR);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), faults);
+  }
+
+  private static Stream<String> javaFiles(Path folder) {
+    return Arrays.stream(folder.toFile().list()).filter(name -> name.endsWith(".java"));
   }
 
   @Test

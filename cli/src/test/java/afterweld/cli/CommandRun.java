@@ -2,6 +2,9 @@ package afterweld.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
+
 /** Runs a command as the program does, for tests beside this package. */
 public final class CommandRun {
   private CommandRun() {}

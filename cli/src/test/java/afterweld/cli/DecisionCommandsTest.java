@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.CaseFile;
 import afterweld.casefile.CaseReader;
 import afterweld.cli.classroom.Browser;
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
 import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,8 +1,10 @@
 package afterweld.cli;
 
 import afterweld.casefile.CaseFile;
-import afterweld.choice.Requirement;
 import afterweld.choice.RouteSettings;
+import afterweld.choice.answer.Requirement;
+import afterweld.cli.command.ReadCase;
+import afterweld.cli.terminal.Streams;
 import afterweld.joint.JointSettings;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
@@ -12,25 +14,25 @@ import afterweld.material.Source;
 import afterweld.material.Status;
 import afterweld.material.Temper;
 import afterweld.section.Estimate;
-import afterweld.section.FillerChoice;
-import afterweld.section.Joint;
-import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
 import afterweld.section.Softening;
-import afterweld.section.Soundness;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;
-import afterweld.section.Warning;
-import afterweld.section.WeldCase;
-import afterweld.section.WeldMetal;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
+import afterweld.section.soundness.Soundness;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadSettings;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.WeldingProcess;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Joint;
+import afterweld.weld.Preparation;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.WeldMetal;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -45,10 +47,10 @@ import java.util.stream.IntStream;
  * Hand-made results for tests: invented round numbers in the shape of a welded 6 mm plate, one
  * station a millimetre, the same on both sides.
  */
-final class Fixtures {
+public final class Fixtures {
   static final double MM = 1e-3;
-  static final double MPA = 1e6;
-  static final List<String> THREE_STATES =
+  public static final double MPA = 1e6;
+  public static final List<String> THREE_STATES =
       List.of("before welding", "as welded", "after heat treatment");
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
@@ -58,11 +60,11 @@ final class Fixtures {
   private Fixtures() {}
 
   /** Streams into memory, and what was written to them. */
-  static final class Memory {
+  public static final class Memory {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
-    Streams streams(boolean terminal) {
+    public Streams streams(boolean terminal) {
       return new Streams(out, err, StandardCharsets.UTF_8, terminal);
     }
 
@@ -70,7 +72,7 @@ final class Fixtures {
       return out.toString(StandardCharsets.UTF_8);
     }
 
-    String err() {
+    public String err() {
       return err.toString(StandardCharsets.UTF_8);
     }
   }
@@ -157,12 +159,12 @@ final class Fixtures {
   }
 
   /** Before welding, as welded and after heat treatment. */
-  static SectionProfile profile() {
+  public static SectionProfile profile() {
     return profile(THREE_STATES, UnaryOperator.identity());
   }
 
   /** A profile whose stations are changed one by one. */
-  static SectionProfile profile(List<String> states, UnaryOperator<Station> change) {
+  public static SectionProfile profile(List<String> states, UnaryOperator<Station> change) {
     List<Station> stations =
         IntStream.rangeClosed(-40, 40)
             .mapToObj(mm -> change.apply(station(mm, states.size())))
@@ -216,12 +218,12 @@ final class Fixtures {
     return state == 1 ? dip : 270 - 0.2 * (276 - dip);
   }
 
-  static Estimate band(double yield) {
+  public static Estimate band(double yield) {
     Strength middle = new Strength(yield * MPA, (yield + 40) * MPA, 0.183 * (2 * yield + 40));
     return new Estimate(middle, middle.times(0.85), middle.times(1.2));
   }
 
-  static Estimate notPredicted() {
+  public static Estimate notPredicted() {
     return new Estimate(Strength.NOT_PREDICTED, Strength.NOT_PREDICTED, Strength.NOT_PREDICTED);
   }
 
@@ -267,7 +269,7 @@ final class Fixtures {
         SpreadSettings.DEFAULT);
   }
 
-  static Requirement yieldOf(double mpa) {
+  public static Requirement yieldOf(double mpa) {
     OptionalDouble yield = OptionalDouble.of(mpa * MPA);
     return new Requirement(yield, NONE, NONE, Optional.empty(), NONE);
   }

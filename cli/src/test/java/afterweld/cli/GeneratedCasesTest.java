@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
-import afterweld.casefile.Fault;
+import afterweld.casefile.text.Fault;
 import afterweld.material.MaterialLibrary;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;

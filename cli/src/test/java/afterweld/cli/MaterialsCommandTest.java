@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.FillerUse;
+import afterweld.choice.filler.FillerUse;
+import afterweld.cli.library.MaterialsCommand;
+import afterweld.cli.terminal.Streams;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.databind.JsonNode;

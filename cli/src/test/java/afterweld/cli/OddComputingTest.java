@@ -2,6 +2,7 @@ package afterweld.cli;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.cli.terminal.Streams;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

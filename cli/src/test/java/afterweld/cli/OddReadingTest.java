@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
-import afterweld.casefile.Fault;
 import afterweld.casefile.GridReader;
 import afterweld.casefile.TraverseReader;
+import afterweld.casefile.text.Fault;
 import afterweld.material.MaterialLibrary;
-import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse;
+import afterweld.weld.WeldCase;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -161,7 +161,7 @@ class OddReadingTest {
       texts.add(example(name + ".yaml"));
     }
     for (String name : List.of("butt-plate", "casting-repair", "strip", "tube-on-flange")) {
-      texts.add(Texts.resource("starters/" + name + ".yaml"));
+      texts.add(Texts.resource("library/starters/" + name + ".yaml"));
     }
     texts.add(EVERY_KEY);
     return texts;

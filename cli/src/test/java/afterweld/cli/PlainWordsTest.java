@@ -3,6 +3,9 @@ package afterweld.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.cli.files.FolderMark;
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

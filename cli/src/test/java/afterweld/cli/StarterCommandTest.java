@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
+import afterweld.cli.library.Starter;
+import afterweld.cli.terminal.ExitStatus;
+import afterweld.cli.terminal.Streams;
 import afterweld.material.MaterialLibrary;
-import afterweld.section.UnitSystem;
+import afterweld.quantity.UnitSystem;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -3,6 +3,7 @@ package afterweld.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.cli.choice.FillerTable;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.cli.files.OutputFolder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;

@@ -1,10 +1,10 @@
 package afterweld.casefile;
 
-import afterweld.choice.Requirement;
 import afterweld.choice.RouteSettings;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointSettings;
-import afterweld.section.WeldCase;
 import afterweld.study.SpreadSettings;
+import afterweld.weld.WeldCase;
 
 /**
  * A case as read: the joint to simulate and what is asked about it.

@@ -1,5 +1,11 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.FaultCollector;
+import afterweld.casefile.text.Node;
+import afterweld.casefile.text.Place;
+import afterweld.casefile.text.Positions;
+import afterweld.casefile.text.SourceText;
+import afterweld.casefile.text.TreeReader;
 import afterweld.material.Alloy;
 import java.util.List;
 import java.util.Optional;

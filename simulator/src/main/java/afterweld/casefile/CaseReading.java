@@ -1,5 +1,7 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.Fault;
+import afterweld.casefile.text.Positions;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,5 +1,6 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.Names;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

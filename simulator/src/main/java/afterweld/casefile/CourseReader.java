@@ -3,9 +3,9 @@ package afterweld.casefile;
 import static afterweld.casefile.Dimension.LENGTH;
 import static afterweld.casefile.Dimension.SHARE;
 
-import afterweld.section.Ring;
-import afterweld.section.Seam;
 import afterweld.thermal.WeldCourse.Place;
+import afterweld.weld.Ring;
+import afterweld.weld.Seam;
 import java.util.List;
 import java.util.Optional;
 

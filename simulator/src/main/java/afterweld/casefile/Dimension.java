@@ -1,5 +1,6 @@
 package afterweld.casefile;
 
+import afterweld.quantity.UnitSystem;
 import afterweld.strength.HardnessScale;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,7 @@ enum Dimension {
       Unit.of("in²", 0.0254 * 0.0254, "sq in")),
   TEMPERATURE(
       "a temperature",
-      Unit.shifted("°C", 1, Unit.ZERO_CELSIUS, "C", "Celsius"),
+      Unit.shifted("°C", 1, UnitSystem.ZERO_CELSIUS, "C", "Celsius"),
       Unit.shifted("°F", 5 / 9.0, 459.67, "F", "Fahrenheit"),
       Unit.of("K", 1, "kelvin")),
   TEMPERATURE_DIFFERENCE(

@@ -3,11 +3,13 @@ package afterweld.casefile;
 import static afterweld.casefile.Dimension.AREA;
 import static afterweld.casefile.Dimension.SHARE;
 
+import afterweld.casefile.text.Node;
+import afterweld.casefile.text.Quoted;
 import afterweld.material.Alloy;
-import afterweld.section.FillerChoice;
-import afterweld.section.Preparation;
-import afterweld.section.UsualDilution;
 import afterweld.thermal.Pass;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Preparation;
+import afterweld.weld.UsualDilution;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

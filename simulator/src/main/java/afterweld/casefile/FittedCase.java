@@ -1,5 +1,7 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.Place;
+import afterweld.casefile.text.Positions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

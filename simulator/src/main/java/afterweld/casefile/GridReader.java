@@ -1,8 +1,10 @@
 package afterweld.casefile;
 
-import afterweld.section.WeldCase;
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Quoted;
 import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -2,9 +2,14 @@ package afterweld.casefile;
 
 import static afterweld.casefile.Dimension.TIME;
 
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Quench;
-import afterweld.thermal.FurnaceStep.QuenchAtRate;
+import afterweld.casefile.text.FaultCollector;
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Node;
+import afterweld.casefile.text.Place;
+import afterweld.casefile.text.Quoted;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Quench;
+import afterweld.thermal.furnace.FurnaceStep.QuenchAtRate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

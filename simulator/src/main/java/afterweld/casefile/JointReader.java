@@ -1,8 +1,9 @@
 package afterweld.casefile;
 
-import afterweld.section.Joint;
-import afterweld.section.Preparation;
+import afterweld.casefile.text.Node;
 import afterweld.thermal.HeatFlow;
+import afterweld.weld.Joint;
+import afterweld.weld.Preparation;
 import java.util.List;
 import java.util.Optional;
 

@@ -12,7 +12,7 @@ import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
 import afterweld.joint.JointSettings.Member;
 import afterweld.joint.JointSettings.Tube;
-import afterweld.section.Joint;
+import afterweld.weld.Joint;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,5 +1,8 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Quoted;
+import afterweld.quantity.UnitSystem;
 import afterweld.strength.HardnessScale;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -97,7 +100,7 @@ record Measure(
   /** Only a unit whose zero lies elsewhere turns a zero into a little more or less than it. */
   private double slack(double limit) {
     boolean shifted = dimension == Dimension.TEMPERATURE;
-    return ROUNDING * (shifted ? Unit.ZERO_CELSIUS : Math.abs(limit));
+    return ROUNDING * (shifted ? UnitSystem.ZERO_CELSIUS : Math.abs(limit));
   }
 
   /**

@@ -1,13 +1,13 @@
 package afterweld.casefile;
 
-import afterweld.choice.FillerPurpose;
-import afterweld.choice.Requirement;
-import afterweld.choice.UsualFillers;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.filler.FillerPurpose;
+import afterweld.choice.filler.UsualFillers;
 import afterweld.material.Composition;
-import afterweld.section.BothUnits;
-import afterweld.section.FillerChoice;
-import afterweld.section.FurnaceMargin;
-import afterweld.section.WeldPool;
+import afterweld.quantity.BothUnits;
+import afterweld.weld.FillerChoice;
+import afterweld.weldmetal.FurnaceMargin;
+import afterweld.weldmetal.WeldPool;
 import java.util.List;
 import java.util.Optional;
 

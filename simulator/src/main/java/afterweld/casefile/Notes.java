@@ -1,6 +1,6 @@
 package afterweld.casefile;
 
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

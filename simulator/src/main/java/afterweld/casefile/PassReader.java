@@ -8,7 +8,9 @@ import static afterweld.casefile.Dimension.TEMPERATURE;
 import static afterweld.casefile.Dimension.TIME;
 import static afterweld.casefile.Dimension.VOLTAGE;
 
-import afterweld.section.BothUnits;
+import afterweld.casefile.text.FaultCollector;
+import afterweld.casefile.text.Node;
+import afterweld.quantity.BothUnits;
 import afterweld.thermal.Pass;
 import afterweld.thermal.WeldingProcess;
 import java.util.ArrayList;

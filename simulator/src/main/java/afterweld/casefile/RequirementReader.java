@@ -4,8 +4,8 @@ import static afterweld.casefile.Dimension.HARDNESS;
 import static afterweld.casefile.Dimension.STRESS;
 import static afterweld.casefile.Dimension.TEMPERATURE;
 
-import afterweld.choice.Requirement;
-import afterweld.section.OutputQuantity;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.OutputQuantity;
 import afterweld.strength.HardnessScale;
 import java.util.EnumMap;
 import java.util.Locale;

@@ -3,6 +3,7 @@ package afterweld.casefile;
 import static afterweld.casefile.Dimension.LENGTH;
 import static afterweld.casefile.Dimension.RATIO;
 
+import afterweld.casefile.text.Node;
 import afterweld.choice.RouteSettings;
 import afterweld.material.Alloy;
 import afterweld.material.Temper;

@@ -1,5 +1,10 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.FaultCollector;
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Node;
+import afterweld.casefile.text.Place;
+import afterweld.casefile.text.Quoted;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;

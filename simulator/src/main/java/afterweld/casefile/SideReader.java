@@ -3,11 +3,13 @@ package afterweld.casefile;
 import static afterweld.casefile.Dimension.CONTENT;
 import static afterweld.casefile.Dimension.LENGTH;
 
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Quoted;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.Temper;
-import afterweld.section.Side;
+import afterweld.weld.Side;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;

@@ -4,9 +4,11 @@ import static afterweld.casefile.Dimension.TEMPERATURE;
 import static afterweld.casefile.Dimension.TEMPERATURE_RATE;
 import static afterweld.casefile.Dimension.TIME;
 
-import afterweld.section.BothUnits;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.QuenchMedium;
+import afterweld.casefile.text.Quoted;
+import afterweld.quantity.BothUnits;
+import afterweld.quantity.UnitSystem;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.QuenchMedium;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,10 +36,10 @@ final class StepReader {
       Choices.of(
           List.of(FurnaceStep.Furnace.values()), kind -> kind.name().toLowerCase(Locale.ROOT));
 
-  private static final double COLD_SOLUTION = Unit.ZERO_CELSIUS + 480;
-  private static final double OVERAGEING = Unit.ZERO_CELSIUS + 260;
-  private static final double USUAL_BATH = Unit.ZERO_CELSIUS + 25;
-  private static final double BOILING = Unit.ZERO_CELSIUS + 100;
+  private static final double COLD_SOLUTION = UnitSystem.ZERO_CELSIUS + 480;
+  private static final double OVERAGEING = UnitSystem.ZERO_CELSIUS + 260;
+  private static final double USUAL_BATH = UnitSystem.ZERO_CELSIUS + 25;
+  private static final double BOILING = UnitSystem.ZERO_CELSIUS + 100;
   private static final double USUAL_DELAY = 7;
 
   private final MeltingLimit limit;

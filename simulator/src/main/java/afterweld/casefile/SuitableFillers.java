@@ -1,7 +1,7 @@
 package afterweld.casefile;
 
-import afterweld.choice.FillerPurpose;
-import afterweld.choice.UsualFillers;
+import afterweld.choice.filler.FillerPurpose;
+import afterweld.choice.filler.UsualFillers;
 import afterweld.material.Alloy;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,10 @@
 package afterweld.casefile;
 
+import afterweld.casefile.text.Fault;
+import afterweld.casefile.text.FaultCollector;
+import afterweld.casefile.text.Names;
+import afterweld.casefile.text.Place;
+import afterweld.casefile.text.Quoted;
 import afterweld.strength.HardnessScale;
 import afterweld.study.HardnessTraverse;
 import java.nio.charset.StandardCharsets;

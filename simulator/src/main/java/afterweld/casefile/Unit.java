@@ -19,9 +19,6 @@ record Unit(
     DoubleUnaryOperator fromInside,
     List<String> alsoWritten,
     String reach) {
-  /** 0 °C in K. */
-  static final double ZERO_CELSIUS = 273.15;
-
   /** A unit that is a multiple of the one inside. */
   static Unit of(String name, double factor, String... alsoWritten) {
     return shifted(name, factor, 0, alsoWritten);

@@ -24,6 +24,6 @@
  * TreeReader} takes them apart into {@code Node}s that know their place, {@code CaseAssembler}
  * walks the sections with one reader each, {@code Section} gives typed values and gathers faults,
  * {@code Measure} and {@code Dimension} hold ranges and units. A fault found only by the simulation
- * (a bead that the heat cannot melt) gets its line from {@link afterweld.casefile.Positions}.
+ * (a bead that the heat cannot melt) gets its line from {@link afterweld.casefile.text.Positions}.
  */
 package afterweld.casefile;

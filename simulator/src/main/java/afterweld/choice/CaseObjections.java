@@ -1,7 +1,11 @@
 package afterweld.choice;
 
-import afterweld.choice.Objection.Severity;
-import afterweld.section.WeldCase;
+import afterweld.choice.answer.Objection;
+import afterweld.choice.answer.Objection.Severity;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.filler.FillerCheck;
+import afterweld.choice.schedule.ScheduleCheck;
+import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;

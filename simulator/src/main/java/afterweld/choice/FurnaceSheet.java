@@ -1,13 +1,17 @@
 package afterweld.choice;
 
-import afterweld.choice.Objection.Severity;
-import afterweld.section.OutputQuantity;
+import afterweld.choice.answer.Objection;
+import afterweld.choice.answer.Objection.Severity;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.practice.StandardTreatment;
+import afterweld.choice.schedule.FurnaceOrder;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
-import afterweld.section.Soundness;
-import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
+import afterweld.section.soundness.Soundness;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,8 +1,11 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Remark;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.Verdict;
 import afterweld.joint.JointChecks;
 import afterweld.joint.ThinCylinder;
-import afterweld.section.BothUnits;
+import afterweld.quantity.BothUnits;
 import afterweld.section.SectionProfile;
 import java.util.Optional;
 

@@ -1,5 +1,7 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Verdict;
+
 /**
  * One hard condition of a route: if it is not met the route is out, whatever else speaks for it.
  *

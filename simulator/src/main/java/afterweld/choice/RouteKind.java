@@ -1,7 +1,8 @@
 package afterweld.choice;
 
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
+import afterweld.choice.practice.StandardTreatment;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -1,10 +1,12 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Judgement;
+import afterweld.choice.answer.StrengthFinding;
 import afterweld.joint.JointStrength;
 import afterweld.quantity.Check;
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
-import afterweld.thermal.FurnaceStep;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
+import afterweld.thermal.furnace.FurnaceStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,5 +1,6 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Verdict;
 import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Optional;

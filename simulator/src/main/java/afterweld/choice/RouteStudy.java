@@ -1,9 +1,12 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Judgement;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.Verdict;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
-import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
+import afterweld.quantity.UnitSystem;
+import afterweld.weld.WeldCase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -1,12 +1,14 @@
 package afterweld.choice;
 
+import afterweld.choice.schedule.FurnaceWords;
+import afterweld.choice.schedule.SharedTreatment;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.TimeWords;
 import afterweld.section.AgedOnly;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
-import afterweld.section.TimeWords;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,10 @@
 package afterweld.choice;
 
-import afterweld.section.BothUnits;
+import afterweld.choice.answer.Remark;
+import afterweld.choice.answer.Verdict;
+import afterweld.choice.filler.MagnesiumRule;
+import afterweld.quantity.BothUnits;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
 import java.util.List;
 
@@ -9,7 +13,7 @@ import java.util.List;
  * above its limit; above 100 °C strength at room temperature says nothing, so the answer is open.
  */
 final class ServiceRule {
-  private static final double HOT = 273.15 + 100;
+  private static final double HOT = 100 + UnitSystem.ZERO_CELSIUS;
   private static final double HAIR = 1e-6;
 
   private ServiceRule() {}

@@ -1,17 +1,20 @@
 package afterweld.choice;
 
+import afterweld.choice.answer.Remark;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.Verdict;
 import afterweld.joint.FilletWeld;
 import afterweld.joint.JointChecks;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
-import afterweld.section.Asked;
-import afterweld.section.BothUnits;
-import afterweld.section.Joint;
-import afterweld.section.OutputQuantity;
-import afterweld.section.Preparation;
+import afterweld.quantity.Asked;
+import afterweld.quantity.BothUnits;
+import afterweld.quantity.OutputQuantity;
 import afterweld.section.SectionProfile;
-import afterweld.section.WeldCase;
+import afterweld.weld.Joint;
+import afterweld.weld.Preparation;
+import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;

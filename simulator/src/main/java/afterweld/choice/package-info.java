@@ -2,8 +2,8 @@
  * The decisions that a section profile allows, each with its reasons.
  *
  * <p>Everything here takes results and returns values; nothing is computed again. A decision never
- * hides a doubt: what the error band does not settle is {@link afterweld.choice.Verdict#OPEN}, and
- * a test coupon decides.
+ * hides a doubt: what the error band does not settle is {@link
+ * afterweld.choice.answer.Verdict#OPEN}, and a test coupon decides.
  *
  * <p>Example: a drawing asks for 28 ksi yield (193 MPa). The weakest place after heat treatment is
  * predicted at 236 MPa with a band of 15 %, so the low end is 201 MPa:

@@ -1,8 +1,8 @@
 package afterweld.joint;
 
-import afterweld.section.BothUnits;
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.quantity.BothUnits;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

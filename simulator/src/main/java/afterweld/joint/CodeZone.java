@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.quantity.Check;
+import afterweld.quantity.UnitSystem;
 import java.util.OptionalDouble;
 
 /**
@@ -10,8 +11,8 @@ import java.util.OptionalDouble;
  */
 public final class CodeZone {
   private static final double MM = 1e-3;
-  private static final double COOL = DesignCodes.ZERO_CELSIUS + 60;
-  private static final double WARMEST = DesignCodes.ZERO_CELSIUS + 120;
+  private static final double COOL = UnitSystem.ZERO_CELSIUS + 60;
+  private static final double WARMEST = UnitSystem.ZERO_CELSIUS + 120;
   private static final double KELVIN_PER_DOUBLING = 120;
 
   private CodeZone() {}

@@ -1,7 +1,7 @@
 package afterweld.joint;
 
-import afterweld.section.Warning;
 import afterweld.section.Zone;
+import afterweld.weld.Warning;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

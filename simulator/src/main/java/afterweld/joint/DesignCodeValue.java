@@ -1,7 +1,7 @@
 package afterweld.joint;
 
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 
 /**
  * What a design code gives for a weld.

@@ -2,9 +2,10 @@ package afterweld.joint;
 
 import afterweld.material.Alloy;
 import afterweld.material.ClassPathTable;
-import afterweld.section.HotStart;
-import afterweld.section.Side;
-import afterweld.section.WeldCase;
+import afterweld.quantity.UnitSystem;
+import afterweld.weld.HotStart;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,11 +21,8 @@ import java.util.stream.Stream;
 final class DesignCodes {
   private static final String RESOURCE = "/afterweld/material/design_codes.csv";
 
-  /** 0 °C in K. */
-  static final double ZERO_CELSIUS = 273.15;
-
-  private static final double COOL_INTERPASS = 60 + ZERO_CELSIUS;
-  private static final double WARM_INTERPASS = 120 + ZERO_CELSIUS;
+  private static final double COOL_INTERPASS = 60 + UnitSystem.ZERO_CELSIUS;
+  private static final double WARM_INTERPASS = 120 + UnitSystem.ZERO_CELSIUS;
   private static final String EVERY_TEMPER = "all";
   private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
 

@@ -4,7 +4,7 @@ import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.Check;
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

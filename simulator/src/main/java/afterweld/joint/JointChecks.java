@@ -2,12 +2,12 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.Tube;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
-import afterweld.section.Warning;
-import afterweld.section.WeldCase;
 import afterweld.section.Zone;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package afterweld.joint;
 
-import afterweld.section.BothUnits;
+import afterweld.quantity.BothUnits;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
-import afterweld.section.Warning;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -74,7 +74,7 @@ public final class PowerLaw implements StressStrainLaw {
    *
    * @param poisson Poisson's ratio
    */
-  PowerLaw inPlaneStrain(double poisson) {
+  public PowerLaw inPlaneStrain(double poisson) {
     return new PowerLaw(
         modulus / (1 - poisson * poisson),
         coefficient * PlasticConstraint.tensileFactor(PlasticConstraint.LATERAL_BLOCK, exponent),

@@ -2,9 +2,9 @@ package afterweld.joint;
 
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.WeldCase;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -46,7 +46,7 @@ public record Slice(
   }
 
   /** Length of the part between two places, m; 0 if it lies outside. */
-  double overlap(double low, double high) {
+  public double overlap(double low, double high) {
     return Math.max(0, Math.min(to, high) - Math.max(from, low));
   }
 

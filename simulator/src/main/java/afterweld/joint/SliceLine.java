@@ -160,7 +160,7 @@ public record SliceLine(List<Slice> slices, SliceMetal leftBase, SliceMetal righ
   }
 
   /** The line of a specimen that is cut down to a thickness, m; no slice gets thicker. */
-  SliceLine cutTo(double most) {
+  public SliceLine cutTo(double most) {
     return with(slices.stream().map(slice -> slice.cutTo(most)).toList());
   }
 

@@ -1,8 +1,8 @@
 package afterweld.joint;
 
+import afterweld.quantity.BothUnits;
 import afterweld.quantity.Check;
-import afterweld.section.BothUnits;
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

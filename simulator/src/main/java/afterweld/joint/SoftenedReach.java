@@ -1,6 +1,6 @@
 package afterweld.joint;
 
-import afterweld.section.BothUnits;
+import afterweld.quantity.BothUnits;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;

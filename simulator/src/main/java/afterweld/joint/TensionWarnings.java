@@ -1,7 +1,7 @@
 package afterweld.joint;
 
-import afterweld.section.BothUnits;
-import afterweld.section.Warning;
+import afterweld.quantity.BothUnits;
+import afterweld.weld.Warning;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

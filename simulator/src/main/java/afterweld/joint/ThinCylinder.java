@@ -1,9 +1,9 @@
 package afterweld.joint;
 
+import afterweld.quantity.BothUnits;
 import afterweld.quantity.Check;
-import afterweld.section.BothUnits;
 import afterweld.section.Cautions;
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package afterweld.joint;
 
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.List;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;

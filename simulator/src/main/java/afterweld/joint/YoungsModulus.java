@@ -3,11 +3,11 @@ package afterweld.joint;
 import afterweld.quantity.Check;
 
 /** What Young's modulus of an aluminium alloy can be. */
-final class YoungsModulus {
+public final class YoungsModulus {
   private YoungsModulus() {}
 
   /** The value in Pa, if it is that of an aluminium alloy. */
-  static double checked(double value) {
+  public static double checked(double value) {
     return Check.within("Young's modulus", value, 60e9, 80e9, "Pa");
   }
 }

@@ -1,9 +1,11 @@
 package afterweld.material;
 
+import afterweld.quantity.UnitSystem;
+
 /** Units of the data files, and how a value in one becomes SI. Composition stays in wt%. */
 enum DataUnit {
   WEIGHT_PERCENT("wt%", 1, 0),
-  CELSIUS("°C", 1, 273.15),
+  CELSIUS("°C", 1, UnitSystem.ZERO_CELSIUS),
   GRAM_PER_CUBIC_CENTIMETRE("g/cm³", 1e3, 0),
   KILOJOULE_PER_KILOGRAM("kJ/kg", 1e3, 0),
   WATT_PER_METRE_KELVIN("W/(m K)", 1, 0),

@@ -2,6 +2,7 @@ package afterweld.metallurgy;
 
 import afterweld.material.Source;
 import afterweld.material.Status;
+import afterweld.quantity.UnitSystem;
 import java.util.Map;
 
 /**
@@ -40,7 +41,8 @@ public record SofteningKinetics(
 
   private static SofteningKinetics of(
       double recovery, double recrystallization, double celsius, double stress, Source source) {
-    return new SofteningKinetics(recovery, recrystallization, celsius + 273.15, stress, source);
+    return new SofteningKinetics(
+        recovery, recrystallization, celsius + UnitSystem.ZERO_CELSIUS, stress, source);
   }
 
   /**

@@ -1,10 +1,15 @@
 package afterweld.section;
 
+import afterweld.section.heat.CaseHeat;
+import afterweld.section.heat.MeltDown;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
-import afterweld.thermal.PeakMap;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.WeldCourse.Place;
+import afterweld.thermal.shell.PeakMap;
+import afterweld.weld.Ring;
+import afterweld.weld.Seam;
+import afterweld.weld.WeldCase;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;

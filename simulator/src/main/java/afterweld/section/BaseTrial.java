@@ -1,8 +1,9 @@
 package afterweld.section;
 
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceHistory;
-import afterweld.thermal.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceHistory;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.weld.Side;
 import java.util.List;
 
 /** What the base of a side becomes in a furnace, without any weld. */

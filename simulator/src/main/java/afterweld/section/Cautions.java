@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.weld.WeldCase;
 import java.util.List;
 
 /** What every output says beside its numbers. */

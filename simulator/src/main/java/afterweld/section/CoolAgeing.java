@@ -1,9 +1,12 @@
 package afterweld.section;
 
-import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 

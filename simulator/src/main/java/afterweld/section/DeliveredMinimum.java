@@ -1,7 +1,11 @@
 package afterweld.section;
 
 import afterweld.material.ClassPathTable;
+import afterweld.quantity.BothUnits;
 import afterweld.strength.Strength;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;

@@ -3,9 +3,10 @@ package afterweld.section;
 import afterweld.strength.ModelError;
 import afterweld.strength.ModelError.Residuals;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Warning;
 import java.util.List;
 import java.util.Locale;
 

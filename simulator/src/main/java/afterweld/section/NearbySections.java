@@ -1,7 +1,9 @@
 package afterweld.section;
 
+import afterweld.section.heat.CaseHeat;
 import afterweld.thermal.HeatInputException;
-import afterweld.thermal.ShellVariants;
+import afterweld.thermal.shell.ShellVariants;
+import afterweld.weld.WeldCase;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 

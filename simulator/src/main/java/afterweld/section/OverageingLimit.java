@@ -1,10 +1,13 @@
 package afterweld.section;
 
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Anneal;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Anneal;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

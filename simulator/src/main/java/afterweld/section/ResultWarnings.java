@@ -1,9 +1,14 @@
 package afterweld.section;
 
-import afterweld.thermal.FurnaceHistory;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Quench;
+import afterweld.quantity.BothUnits;
+import afterweld.quantity.UnitSystem;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.furnace.FurnaceHistory;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Quench;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

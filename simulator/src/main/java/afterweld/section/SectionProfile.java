@@ -1,8 +1,13 @@
 package afterweld.section;
 
 import afterweld.quantity.Check;
+import afterweld.quantity.TimeWords;
+import afterweld.section.soundness.Soundness;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.WeldMetal;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;

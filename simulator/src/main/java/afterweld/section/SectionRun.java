@@ -1,6 +1,8 @@
 package afterweld.section;
 
+import afterweld.section.heat.CaseHeat;
 import afterweld.thermal.HeatInputException;
+import afterweld.weld.WeldCase;
 import java.util.function.BooleanSupplier;
 
 /**

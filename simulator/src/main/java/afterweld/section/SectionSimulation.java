@@ -1,12 +1,23 @@
 package afterweld.section;
 
 import afterweld.material.Composition;
-import afterweld.thermal.FurnaceHistory;
+import afterweld.section.heat.CaseHeat;
+import afterweld.section.heat.MeltDown;
+import afterweld.section.soundness.Soundness;
+import afterweld.section.soundness.SoundnessRule;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
-import afterweld.thermal.PeakMap;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.furnace.FurnaceHistory;
+import afterweld.thermal.shell.PeakMap;
+import afterweld.weld.HotStart;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.PoolMetals;
+import afterweld.weldmetal.WeldMetal;
+import afterweld.weldmetal.WeldPool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package afterweld.section;
 
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Anneal;
-import afterweld.thermal.FurnaceStep.NaturalAge;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Anneal;
+import afterweld.thermal.furnace.FurnaceStep.NaturalAge;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

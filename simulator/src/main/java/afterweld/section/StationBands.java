@@ -2,6 +2,8 @@ package afterweld.section;
 
 import afterweld.section.Station.Place;
 import afterweld.strength.Strength;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.thermal.StationTimeline;
+import afterweld.weld.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

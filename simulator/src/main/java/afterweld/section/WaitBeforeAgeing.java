@@ -1,9 +1,11 @@
 package afterweld.section;
 
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.NaturalAge;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.NaturalAge;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -1,8 +1,10 @@
 package afterweld.section;
 
 import afterweld.material.Composition;
+import afterweld.section.heat.CaseHeat;
 import afterweld.thermal.PassHeat;
 import afterweld.thermal.StationHistory;
+import afterweld.weld.Side;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

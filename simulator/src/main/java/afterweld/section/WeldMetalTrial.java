@@ -1,11 +1,15 @@
 package afterweld.section;
 
 import afterweld.material.Composition;
+import afterweld.section.heat.CaseHeat;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceHistory;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.StationHistory;
 import afterweld.thermal.TemperatureHistory;
+import afterweld.thermal.furnace.FurnaceHistory;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.PoolMetals;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -2,6 +2,7 @@ package afterweld.section;
 
 import afterweld.metallurgy.PrecipitateState;
 import afterweld.metallurgy.StoredWorkState;
+import afterweld.quantity.UnitSystem;
 import afterweld.strength.Strength;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,20 +1,20 @@
 package afterweld.study;
 
-import static afterweld.section.UnitSystem.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
-import afterweld.choice.HardeningAge;
-import afterweld.choice.StandardTreatment;
+import afterweld.choice.practice.HardeningAge;
+import afterweld.choice.practice.StandardTreatment;
 import afterweld.section.AgeingTrial;
 import afterweld.section.CoolAgeing;
 import afterweld.section.OverageingLimit;
-import afterweld.section.Side;
-import afterweld.section.Warning;
-import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Ramp;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Ramp;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,10 +1,10 @@
 package afterweld.study;
 
-import afterweld.choice.HardeningAge;
-import afterweld.choice.ScheduleCheck;
+import afterweld.choice.practice.HardeningAge;
+import afterweld.choice.schedule.ScheduleCheck;
 import afterweld.section.CoolAgeing;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package afterweld.study;
 
-import afterweld.choice.Requirement;
-import afterweld.section.Asked;
-import afterweld.section.OutputQuantity;
-import afterweld.section.UnitSystem;
+import afterweld.choice.answer.Requirement;
+import afterweld.quantity.Asked;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

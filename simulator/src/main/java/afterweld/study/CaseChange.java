@@ -2,11 +2,11 @@ package afterweld.study;
 
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
-import afterweld.section.FillerChoice;
-import afterweld.section.Side;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.Pass;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,12 +1,12 @@
 package afterweld.study;
 
-import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Quench;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
+import afterweld.quantity.UnitSystem;
 import afterweld.thermal.Pass;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Quench;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;

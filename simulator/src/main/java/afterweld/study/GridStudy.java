@@ -1,14 +1,14 @@
 package afterweld.study;
 
-import afterweld.choice.Requirement;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
-import afterweld.section.WeldCase;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,15 +1,15 @@
 package afterweld.study;
 
-import afterweld.choice.HardeningAge;
-import afterweld.choice.Requirement;
-import afterweld.choice.StandardTreatment;
-import afterweld.choice.Verdict;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.Verdict;
+import afterweld.choice.practice.HardeningAge;
+import afterweld.choice.practice.StandardTreatment;
 import afterweld.section.SectionRun;
 import afterweld.section.SectionSimulation;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,16 +1,16 @@
 package afterweld.study;
 
 import afterweld.choice.LowestHardness;
-import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
-import afterweld.choice.ScheduleCheck;
-import afterweld.choice.Verdict;
+import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.Verdict;
+import afterweld.choice.schedule.ScheduleCheck;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package afterweld.study;
 
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;

@@ -1,7 +1,7 @@
 package afterweld.study;
 
-import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.ErrorBand;
@@ -10,16 +10,16 @@ import afterweld.section.NearbySections;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
-import afterweld.section.WeldCase;
-import afterweld.section.WeldPool;
 import afterweld.strength.ModelError;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadStudy.Influence;
 import afterweld.study.SpreadStudy.Interval;
 import afterweld.study.SpreadStudy.StationBand;
 import afterweld.study.SpreadStudy.View;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.WeldPool;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,11 +1,11 @@
 package afterweld.study;
 
-import afterweld.choice.Judgement;
-import afterweld.choice.Requirement;
 import afterweld.choice.RequirementCheck;
+import afterweld.choice.answer.Judgement;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import afterweld.strength.ModelError;
 import java.util.List;
 import java.util.Map;

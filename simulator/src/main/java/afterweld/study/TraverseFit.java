@@ -1,9 +1,9 @@
 package afterweld.study;
 
 import afterweld.section.Estimate;
-import afterweld.section.WeldCase;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.thermal.HeatInputException;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

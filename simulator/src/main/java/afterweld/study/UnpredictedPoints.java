@@ -1,6 +1,6 @@
 package afterweld.study;
 
-import afterweld.section.BothUnits;
+import afterweld.quantity.BothUnits;
 import afterweld.study.HardnessTraverse.Point;
 import java.util.List;
 

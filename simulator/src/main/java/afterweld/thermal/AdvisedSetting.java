@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.UnitSystem;
 import java.util.Locale;
 
 /**
@@ -37,7 +38,7 @@ public final class AdvisedSetting {
    * @param kelvin K
    */
   public static String preheat(double kelvin) {
-    double celsius = kelvin - HeatPotential.ZERO_CELSIUS;
+    double celsius = kelvin - UnitSystem.ZERO_CELSIUS;
     return whole(celsius) + " °C (" + whole(1.8 * celsius + 32) + " °F)";
   }
 

@@ -13,7 +13,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>The curve is sampled more widely the farther from its peak, samples are added until it is
  * nearly straight between them, and from each kept sample a piece runs as far as its chord allows.
  */
-final class ChordCut {
+public final class ChordCut {
   private static final int HEATING_SAMPLES = 36;
   private static final int COOLING_SAMPLES = 60;
   private static final int MOST_HALVINGS = 10;
@@ -79,7 +79,7 @@ final class ChordCut {
    * @param temperatures K, as many
    * @param liquidus K
    */
-  static List<Integer> kept(double[] times, double[] temperatures, double liquidus) {
+  public static List<Integer> kept(double[] times, double[] temperatures, double liquidus) {
     int highest = 0;
     List<Sample> samples = new ArrayList<>();
     for (int i = 0; i < times.length; i++) {

@@ -1,7 +1,7 @@
 package afterweld.thermal;
 
 /** The cubic through four neighbouring points (fewer if there are fewer). */
-final class Cubic {
+public final class Cubic {
   private static final int POINTS = 4;
 
   private final int first;
@@ -18,7 +18,7 @@ final class Cubic {
    * @param points rising
    * @param place from the first to the last of them
    */
-  static Cubic at(double[] points, double place) {
+  public static Cubic at(double[] points, double place) {
     int inside = 0;
     while (inside < points.length - 2 && points[inside + 1] <= place) {
       inside++;
@@ -42,17 +42,17 @@ final class Cubic {
   }
 
   /** Index of the first point used. */
-  int first() {
+  public int first() {
     return first;
   }
 
   /** How many points are used. */
-  int count() {
+  public int count() {
     return weight.length;
   }
 
   /** Weight of a point used, counted from the first. */
-  double weight(int i) {
+  public double weight(int i) {
     return weight[i];
   }
 }

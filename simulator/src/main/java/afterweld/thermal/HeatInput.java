@@ -1,6 +1,6 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -33,8 +33,13 @@ import java.util.function.Supplier;
 public final class HeatInput {
   private static final double LOWEST_EFFICIENCY = 0.3;
   private static final double HIGHEST_EFFICIENCY = 0.9;
-  static final double NARROWEST_FUSION = 1e-3;
-  static final String NO_BEAD = "this heat would not melt a bead";
+
+  /** Narrowest half width that counts as a bead, m. */
+  public static final double NARROWEST_FUSION = 1e-3;
+
+  /** What is said where nothing melts. */
+  public static final String NO_BEAD = "this heat would not melt a bead";
+
   private static final double NARROWEST = 1e-4;
 
   /** How far advice goes: A, m/s, K [common practice]. */
@@ -192,7 +197,8 @@ public final class HeatInput {
     return ways.isEmpty() ? "" : "; one begins " + String.join(", or ", ways);
   }
 
-  static String fromCurrent(double amperes) {
+  /** From which current on a bead begins, in words. */
+  public static String fromCurrent(double amperes) {
     return "from about " + AdvisedSetting.current(amperes) + " on at this speed";
   }
 
@@ -223,7 +229,7 @@ public final class HeatInput {
    *
    * @throws HeatInputException if a number is out of range
    */
-  PassHeat estimate(Pass pass) {
+  public PassHeat estimate(Pass pass) {
     PassLimits.check(pass, legs);
     double efficiency =
         pass.beadWidth().isPresent()
@@ -249,7 +255,7 @@ public final class HeatInput {
    * @param fitting the bead widths that could be, as the end of a sentence
    * @throws HeatInputException if it cannot
    */
-  static double within(Pass pass, double efficiency, Supplier<String> fitting) {
+  public static double within(Pass pass, double efficiency, Supplier<String> fitting) {
     if (efficiency >= LOWEST_EFFICIENCY && efficiency <= HIGHEST_EFFICIENCY) {
       return efficiency;
     }

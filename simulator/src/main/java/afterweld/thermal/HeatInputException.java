@@ -26,11 +26,13 @@ public final class HeatInputException extends IllegalArgumentException {
   }
 
   /** The same fault found in a later pass, counted from 0. */
-  HeatInputException inPass(int index) {
+  public HeatInputException inPass(int index) {
     return new HeatInputException(field, getMessage(), index);
   }
 
-  static HeatInputException outside(String field, double value, String unit, String expected) {
+  /** A value outside the range that a pass can have. */
+  public static HeatInputException outside(
+      String field, double value, String unit, String expected) {
     return outside(field, field.replace('_', ' '), value, unit, expected);
   }
 

@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.UnitSystem;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
@@ -14,10 +15,9 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Source: Kirchhoff's transformation (Carslaw and Jaeger, Conduction of Heat in Solids, 1.6).
  */
 public final class HeatPotential {
-  static final double ZERO_CELSIUS = 273.15;
   private static final int LOWEST_CELSIUS = -100;
   private static final int HIGHEST_CELSIUS = 4000;
-  private static final double LOWEST = LOWEST_CELSIUS + ZERO_CELSIUS;
+  private static final double LOWEST = LOWEST_CELSIUS + UnitSystem.ZERO_CELSIUS;
 
   private final double[] integral;
 

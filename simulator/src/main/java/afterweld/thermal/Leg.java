@@ -31,7 +31,8 @@ public record Leg(
     return new Leg(left, thickness, OptionalDouble.empty(), material);
   }
 
-  double widthOrWide() {
+  /** Width, m; infinite where none is stated. */
+  public double widthOrWide() {
     return width.orElse(Double.POSITIVE_INFINITY);
   }
 }

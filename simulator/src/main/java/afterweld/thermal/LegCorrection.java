@@ -18,8 +18,10 @@ import java.util.List;
  * 3 mm the value there is kept. For more than two legs it is unverified. With the heat through the
  * full depth of both legs the plain rule holds and the weight is 0.
  */
-final class LegCorrection {
-  static final LegCorrection NONE = new LegCorrection(0, List.of(1.0));
+public final class LegCorrection {
+  /** Legs of one thickness need none. */
+  public static final LegCorrection NONE = new LegCorrection(0, List.of(1.0));
+
   private static final double GROWTH = 1.6;
   private static final double NEAREST = 3e-3;
 
@@ -59,7 +61,7 @@ final class LegCorrection {
    * @param k travel speed over twice the diffusivity, 1/m
    * @param y distance from the bead's centre, m
    */
-  double factor(double k, double y) {
+  public double factor(double k, double y) {
     if (share == 0) {
       return 1;
     }

@@ -24,7 +24,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Source: D. Rosenthal, Trans. ASME 68 (1946) 849; cosine series for the faces and losses as in
  * Carslaw and Jaeger, Conduction of Heat in Solids, 10.7 and 14.
  */
-final class MovingSource {
+public final class MovingSource {
   private static final double NEAREST = 1e-4;
   private static final double LAST_EXPONENT = 16;
   private static final int MOST_TERMS = 4000;
@@ -48,7 +48,7 @@ final class MovingSource {
    * @param k travel speed over twice the diffusivity, 1/m
    * @param loss loss term of both faces, 1/m²
    */
-  MovingSource(LegGeometry leg, double k, double loss) {
+  public MovingSource(LegGeometry leg, double k, double loss) {
     this.k = k;
     this.loss = loss;
     this.thickness = leg.thickness();
@@ -116,12 +116,12 @@ final class MovingSource {
   }
 
   /** Rise of the heat potential at (ξ, y), W/m per W. */
-  double rise(double xi, double y) {
+  public double rise(double xi, double y) {
     return field(Quantity.RISE, xi, y);
   }
 
   /** The part of the rise that is uneven through the thickness, as in a wide plate, W/m per W. */
-  double unevenRise(double xi, double y) {
+  public double unevenRise(double xi, double y) {
     return prefactor * uneven(Quantity.RISE, xi, distance(xi, y));
   }
 

@@ -91,7 +91,7 @@ public record Pass(
   }
 
   /** The same pass with a bead width that tells its heat, m. */
-  Pass ofWidth(double width) {
+  public Pass ofWidth(double width) {
     return new Pass(
         process,
         current,

@@ -48,7 +48,7 @@ public record PassHeat(
    * @param halfWidth m
    * @throws HeatInputException if that is no bead
    */
-  PassHeat melting(double halfWidth) {
+  public PassHeat melting(double halfWidth) {
     if (halfWidth < HeatInput.NARROWEST_FUSION) {
       throw new HeatInputException("current", HeatInput.NO_BEAD);
     }
@@ -64,7 +64,7 @@ public record PassHeat(
   }
 
   /** The pass at another current, as many times the power entering the metal. */
-  PassHeat times(double factor) {
+  public PassHeat times(double factor) {
     return new PassHeat(
         pass.withCurrent(factor * pass.current()),
         efficiency,

@@ -1,6 +1,6 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import java.util.ArrayList;
 import java.util.List;

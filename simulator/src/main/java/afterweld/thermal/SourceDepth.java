@@ -5,7 +5,7 @@ package afterweld.thermal;
  * thickness up to 3 mm, above that half the width of the bead. Away from the bead it matters little
  * (6 mm plate: 3 % in the heat and in the width of the heat-affected zone).
  */
-final class SourceDepth {
+public final class SourceDepth {
   private static final double THROUGH = 3e-3;
 
   private SourceDepth() {}
@@ -16,7 +16,7 @@ final class SourceDepth {
    * @param thickness of the leg, m
    * @param fusionHalfWidth distance of the fusion line from the bead's centre, m
    */
-  static double of(Pass pass, double thickness, double fusionHalfWidth) {
+  public static double of(Pass pass, double thickness, double fusionHalfWidth) {
     double byRule = thickness <= THROUGH ? thickness : fusionHalfWidth;
     return Math.min(pass.penetration().orElse(byRule), thickness);
   }

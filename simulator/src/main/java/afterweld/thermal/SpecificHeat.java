@@ -1,6 +1,6 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.material.Alloy;
 import java.util.function.DoubleUnaryOperator;
@@ -14,7 +14,7 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * its ends at 20 °C and above 427 °C are extrapolated). Any other alloy: 903 + 0.41 T, T in °C (EN
  * 1999-1-2, from memory), 4 % lower than the table at 530 °C.
  */
-final class SpecificHeat {
+public final class SpecificHeat {
   private static final double[] CELSIUS = {
     20, 93.3, 148.9, 204.4, 260, 315.6, 371.1, 426.7, 500, 582
   };
@@ -27,7 +27,7 @@ final class SpecificHeat {
   private SpecificHeat() {}
 
   /** The specific heat of an alloy. */
-  static DoubleUnaryOperator of(Alloy alloy) {
+  public static DoubleUnaryOperator of(Alloy alloy) {
     return alloy.name().equals("6061") ? SpecificHeat::of6061 : SpecificHeat::byRule;
   }
 

@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +19,7 @@ public record StationHistory(
     List<PassTimes> passTimes,
     List<Double> passPeaks,
     boolean melted) {
-  private static final double FROZEN = 540 + HeatPotential.ZERO_CELSIUS;
+  private static final double FROZEN = 540 + UnitSystem.ZERO_CELSIUS;
 
   /** Copies the list. */
   public StationHistory {

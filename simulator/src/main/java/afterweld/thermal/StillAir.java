@@ -4,9 +4,9 @@ package afterweld.thermal;
  * Heat lost to still air by convection and radiation: h = 10 W/(m² K) and emissivity 0.1 (order of
  * magnitude, common practice; a bright surface loses less, an oxidised one more).
  */
-final class StillAir {
+public final class StillAir {
   /** Convection, W/(m² K). */
-  static final double CONVECTION = 10;
+  public static final double CONVECTION = 10;
 
   private static final double EMISSIVITY = 0.1;
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
@@ -19,7 +19,7 @@ final class StillAir {
    * @param surface K
    * @param air K
    */
-  static double coefficient(double surface, double air) {
+  public static double coefficient(double surface, double air) {
     return CONVECTION
         + EMISSIVITY * STEFAN_BOLTZMANN * (surface * surface + air * air) * (surface + air);
   }

@@ -85,12 +85,12 @@ public record WeldCourse(boolean ring, double length, double beyond, Place place
   }
 
   /** Length of the parts along the weld, m. */
-  double whole() {
+  public double whole() {
     return length + 2 * beyond;
   }
 
   /** Where the arc stops, m from the end of the parts. */
-  double stop() {
+  public double stop() {
     return beyond + length;
   }
 
@@ -99,7 +99,7 @@ public record WeldCourse(boolean ring, double length, double beyond, Place place
    *
    * @param named not of a steady weld
    */
-  double along(Place named) {
+  public double along(Place named) {
     return beyond + fromStart(named);
   }
 
@@ -113,7 +113,7 @@ public record WeldCourse(boolean ring, double length, double beyond, Place place
    *
    * @param along where the arc is, m from the end of the parts
    */
-  double power(double along) {
+  public double power(double along) {
     double share = length == 0 ? 0 : Math.min(1, Math.max(0, (along - beyond) / length));
     return 1 + (endPower - 1) * share;
   }

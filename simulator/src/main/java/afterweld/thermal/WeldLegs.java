@@ -115,7 +115,8 @@ public record WeldLegs(List<Leg> legs, double unequalWeight) {
     return area / thickness;
   }
 
-  LegCorrection correction(int index) {
+  /** What the unequal thickness of the legs does to one of them. */
+  public LegCorrection correction(int index) {
     return LegCorrection.of(index, thicknesses().boxed().toList(), unequalWeight);
   }
 }

@@ -1,6 +1,6 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.thermal.StationHistory.PassTimes;
 import java.util.ArrayList;
@@ -21,10 +21,19 @@ public final class WeldTimeline implements StationTimeline {
   private static final double COOLED = 40 + ZERO_CELSIUS;
   private static final double PREHEATING = 300;
   private static final double PREHEATED_WAIT = 120;
-  static final double NEAR = 5;
-  static final double LONGEST_WAIT = 2 * 3600;
-  static final double LONGEST_COOLING = 6 * 3600;
-  static final double TO_INTERPASS = 60;
+
+  /** Nearer than this to a temperature counts as there, K. */
+  public static final double NEAR = 5;
+
+  /** Longest wait for the interpass temperature, s. */
+  public static final double LONGEST_WAIT = 2 * 3600;
+
+  /** Longest cooling after the last pass, s. */
+  public static final double LONGEST_COOLING = 6 * 3600;
+
+  /** Time over which a part is brought to the temperature of its next pass, s. */
+  public static final double TO_INTERPASS = 60;
+
   private static final double TO_ROOM = 600;
 
   private final Leg leg;
@@ -115,17 +124,17 @@ public final class WeldTimeline implements StationTimeline {
   }
 
   /** The end of every time line. */
-  static TemperatureHistory toRoom(TemperatureHistory history) {
+  public static TemperatureHistory toRoom(TemperatureHistory history) {
     return history.thenTo(ROOM, TO_ROOM);
   }
 
   /** How long the part is preheated and then waits for the arc of the first pass, s. */
-  static double preheating(Pass pass) {
+  public static double preheating(Pass pass) {
     return pass.startTemperature() > ROOM ? PREHEATING + pass.pause().orElse(PREHEATED_WAIT) : 0;
   }
 
   /** The preheat of the first pass and then its cycle. */
-  static TemperatureHistory preheated(Pass pass, TemperatureHistory first) {
+  public static TemperatureHistory preheated(Pass pass, TemperatureHistory first) {
     if (pass.startTemperature() <= ROOM) {
       return first;
     }
@@ -150,7 +159,7 @@ public final class WeldTimeline implements StationTimeline {
   }
 
   /** Temperature at which a part counts as cold, K. */
-  static double cooled(SurfaceLoss loss) {
+  public static double cooled(SurfaceLoss loss) {
     return Math.max(COOLED, loss.ambient() + NEAR);
   }
 

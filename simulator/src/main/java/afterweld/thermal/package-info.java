@@ -23,8 +23,8 @@
  * }</pre>
  *
  * <p>On small parts the heat builds up: round a tube, along narrow strips, between passes that
- * follow soon. {@link afterweld.thermal.HeatFlowRule} says when, and {@link
- * afterweld.thermal.ShellSolver} follows such a weld in time. Both fields give their stations
+ * follow soon. {@link afterweld.thermal.shell.HeatFlowRule} says when, and {@link
+ * afterweld.thermal.shell.ShellSolver} follows such a weld in time. Both fields give their stations
  * through {@link afterweld.thermal.StationTimeline}:
  *
  * <pre>{@code
@@ -47,7 +47,7 @@
  * ShellRun} goes through time, {@code ShellProcedure} through the passes. {@code ShellLocalRise}
  * adds what differs with depth near the arc, {@code ShellTimeline} reads the stations off.
  *
- * <p>{@link afterweld.thermal.FurnaceHistory} does the same for the steps after welding.
+ * <p>{@link afterweld.thermal.furnace.FurnaceHistory} does the same for the steps after welding.
  *
  * <p>Known limits: no weave, backing bar or clamp; the arc's two sides alike; the steady field is
  * for long welds, the transient one for a constant current. Only 6061 was compared with fields of

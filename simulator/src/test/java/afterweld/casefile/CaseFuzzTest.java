@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.casefile.text.Fault;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;

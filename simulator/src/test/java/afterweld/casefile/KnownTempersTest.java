@@ -7,7 +7,7 @@ import static afterweld.casefile.Reading.yaml;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

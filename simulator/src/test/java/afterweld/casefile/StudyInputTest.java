@@ -3,12 +3,13 @@ package afterweld.casefile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.casefile.text.Fault;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.Cases;
-import afterweld.section.WeldCase;
 import afterweld.study.GridInput;
 import afterweld.study.HardnessTraverse;
 import afterweld.thermal.Pass;
+import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.RouteConstraint.State;
+import afterweld.choice.answer.Judgement;
 import afterweld.joint.JointStrength;
 import java.util.List;
 import java.util.Optional;

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.section.Warning;
+import afterweld.weld.Warning;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,7 +2,7 @@ package afterweld.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import afterweld.section.UnitSystem;
+import afterweld.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 /** A code's value is printed as the code prints it: 24 ksi for a 6061 butt weld (AWS D1.2). */

@@ -2,8 +2,8 @@ package afterweld.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import afterweld.section.WeldCase;
 import afterweld.section.WrittenWelds;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
-import afterweld.section.UnitSystem;
+import afterweld.quantity.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -8,8 +8,8 @@ import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.JointSettings.Member;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.Side;
-import afterweld.section.Warning;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 

@@ -2,25 +2,27 @@ package afterweld.joint;
 
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
+import afterweld.joint.bend.BendCoupon;
+import afterweld.joint.bend.StripBend;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Joints that several tests share; lengths in mm and strengths in MPa in the arguments. */
-final class Profiles {
-  static final double MM = 1e-3;
+public final class Profiles {
+  public static final double MM = 1e-3;
   static final double MPA = 1e6;
-  static final SliceMetal H14 = metal(145, 152);
-  static final SliceMetal ANNEALED = metal(42, 110);
+  public static final SliceMetal H14 = metal(145, 152);
+  public static final SliceMetal ANNEALED = metal(42, 110);
   private static final double STEP = 1e-6;
 
   private Profiles() {}
 
-  static SliceMetal metal(double proof, double tensile) {
+  public static SliceMetal metal(double proof, double tensile) {
     return SliceMetal.of(proof * MPA, tensile * MPA);
   }
 
   /** Weld 125/190 to 5 mm, softened 115/180 to 12 mm, straight to the base 276/310 at 22 mm. */
-  static List<StrengthStation> workedStations() {
+  public static List<StrengthStation> workedStations() {
     List<StrengthStation> right = new ArrayList<>();
     right.add(station(5 - STEP, metal(125, 190), "weld"));
     right.add(station(5 + STEP, metal(115, 180), "softened"));
@@ -62,12 +64,12 @@ final class Profiles {
   }
 
   /** A plateau, then a straight ramp to the base, in a sheet; slices of 0.25 mm. */
-  static SliceLine plateauAndRamp(
+  public static SliceLine plateauAndRamp(
       double plateau, double rampEnd, double thickness, SliceMetal soft, SliceMetal base) {
     return plateauAndRamp(plateau, rampEnd, thickness, soft, base, 0.25);
   }
 
-  static SliceLine plateauAndRamp(
+  public static SliceLine plateauAndRamp(
       double plateau,
       double rampEnd,
       double thickness,
@@ -87,31 +89,31 @@ final class Profiles {
   }
 
   /** Strip of the bend examples: 150 x 25 mm. */
-  static BendCoupon strip(double degrees, BendLoad load) {
+  public static BendCoupon strip(double degrees, BendLoad load) {
     return BendCoupon.of(new BendSettings(Math.toRadians(degrees), 0.150, 0.025, load));
   }
 
-  static StripBend bend(SliceLine line, double degrees) {
+  public static StripBend bend(SliceLine line, double degrees) {
     return StripBend.bend(line, strip(degrees, BendLoad.COUPLES));
   }
 
   /** An unwelded strip 3 mm thick. */
-  static SliceLine unwelded(SliceMetal metal) {
+  public static SliceLine unwelded(SliceMetal metal) {
     return SliceLine.uniform(0.150, 3 * MM, "base", metal);
   }
 
   /** Plateau to 6 mm, base from 12 mm. */
-  static SliceLine caseA() {
+  public static SliceLine caseA() {
     return plateauAndRamp(6, 12, 3, ANNEALED, H14);
   }
 
   /** No plateau, base from 12 mm; slices of 0.1 mm, for the pointed minimum. */
-  static SliceLine caseB() {
+  public static SliceLine caseB() {
     return plateauAndRamp(0, 12, 3, ANNEALED, H14, 0.1);
   }
 
   /** Plateau to 12 mm, base from 18 mm. */
-  static SliceLine caseC() {
+  public static SliceLine caseC() {
     return plateauAndRamp(12, 18, 3, ANNEALED, H14);
   }
 }

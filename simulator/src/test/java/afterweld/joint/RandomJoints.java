@@ -15,7 +15,7 @@ public class RandomJoints extends DomainContextBase {
   private static final String[] ZONES = {"base", "overaged", "weld", "annealed", "far base"};
 
   /** A joint whose strength only rises away from the weld centre, all of one hardening. */
-  record Softened(SliceLine line) {}
+  public record Softened(SliceLine line) {}
 
   /** Five zones of any strengths between two ends of base. */
   @Provide
@@ -64,7 +64,7 @@ public class RandomJoints extends DomainContextBase {
     return new SliceLine(slices).refined(1 * MM);
   }
 
-  static SliceLine mirrored(SliceLine line) {
+  public static SliceLine mirrored(SliceLine line) {
     List<Slice> slices = new ArrayList<>();
     for (int i = line.slices().size() - 1; i >= 0; i--) {
       Slice s = line.slices().get(i);

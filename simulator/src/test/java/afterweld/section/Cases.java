@@ -2,10 +2,15 @@ package afterweld.section;
 
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
-import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.Pass;
-import afterweld.thermal.QuenchMedium;
 import afterweld.thermal.WeldingProcess;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.QuenchMedium;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.Joint;
+import afterweld.weld.Preparation;
+import afterweld.weld.Side;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

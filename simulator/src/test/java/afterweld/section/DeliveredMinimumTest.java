@@ -7,6 +7,8 @@ import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.material.Temper;
 import afterweld.strength.Strength;
+import afterweld.weld.Side;
+import afterweld.weld.Warning;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

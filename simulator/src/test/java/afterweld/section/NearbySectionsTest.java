@@ -9,6 +9,8 @@ import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
 import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldingProcess;
+import afterweld.weld.Ring;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;

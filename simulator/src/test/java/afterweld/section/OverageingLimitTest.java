@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Station.Place;
 import afterweld.strength.Strength;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Anneal;
-import afterweld.thermal.FurnaceStep.Ramp;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Anneal;
+import afterweld.thermal.furnace.FurnaceStep.Ramp;
+import afterweld.weld.WeldCase;
+import afterweld.weldmetal.WeldPool;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

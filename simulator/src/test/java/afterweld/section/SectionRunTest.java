@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.WeldReplay.AtStation;
 import afterweld.section.WeldReplay.Moment;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.Ramp;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.Ramp;
+import afterweld.weld.FillerChoice;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;

@@ -15,6 +15,7 @@ import afterweld.thermal.TemperatureHistory;
 import afterweld.thermal.WeldLegs;
 import afterweld.thermal.WeldTimeline;
 import afterweld.thermal.WeldingProcess;
+import afterweld.weld.Side;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;

@@ -2,6 +2,7 @@ package afterweld.section;
 
 import afterweld.casefile.CaseReader;
 import afterweld.material.MaterialLibrary;
+import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 
 /** Welds as a welder writes them down. */

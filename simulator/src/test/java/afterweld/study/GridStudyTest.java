@@ -3,13 +3,13 @@ package afterweld.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Requirement;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.section.Cases;
 import afterweld.section.SectionSimulation;
-import afterweld.section.WeldCase;
 import afterweld.study.GridStudy.Axis;
 import afterweld.study.GridStudy.Node;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

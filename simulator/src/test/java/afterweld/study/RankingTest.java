@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.choice.Judgement;
-import afterweld.choice.Requirement;
+import afterweld.choice.answer.Judgement;
+import afterweld.choice.answer.Requirement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

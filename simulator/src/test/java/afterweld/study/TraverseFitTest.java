@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Cases;
 import afterweld.section.SectionSimulation;
-import afterweld.section.WeldCase;
 import afterweld.strength.Strength;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,6 +1,6 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Metals that the checks were computed with. */
-final class Metals {
-  static final ConductionMaterial ALUMINIUM_6061 =
+public final class Metals {
+  public static final ConductionMaterial ALUMINIUM_6061 =
       ConductionMaterial.of(alloy("6061", 582, 652, 2700, 380e3, Map.of("T6", 167.0), 0), "T6");
 
   private Metals() {}
@@ -41,7 +41,7 @@ final class Metals {
   }
 
   /** A metal of constant properties that takes up no heat to melt, solidus and liquidus in °C. */
-  static ConductionMaterial constant(
+  public static ConductionMaterial constant(
       double conductivity, double diffusivity, double solidus, double liquidus) {
     return new ConductionMaterial(
         HeatPotential.constant(conductivity),

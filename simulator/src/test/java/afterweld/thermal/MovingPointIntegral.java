@@ -16,7 +16,7 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * <p>Source: Carslaw and Jaeger, Conduction of Heat in Solids, 10.2 and 14.2; each G a theta
  * function, by images while s is small and by cosines later.
  */
-record MovingPointIntegral(
+public record MovingPointIntegral(
     double power,
     double conductivity,
     double diffusivity,
@@ -93,7 +93,7 @@ record MovingPointIntegral(
   }
 
   /** Highest rise at a place until a while after the arc has stopped, K. */
-  double peak(double x, double y) {
+  public double peak(double x, double y) {
     double end = weldLength / speed + 80;
     double best = 0;
     double at = 0;

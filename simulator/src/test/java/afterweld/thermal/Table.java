@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.UnitSystem;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -10,10 +11,10 @@ import java.util.List;
 import java.util.Map;
 
 /** Rows of a table of checks in the test resources of this package. */
-final class Table {
+public final class Table {
   private Table() {}
 
-  static List<Row> read(String name) {
+  public static List<Row> read(String name) {
     try (InputStream file = Table.class.getResourceAsStream(name);
         MappingIterator<Map<String, String>> rows =
             new CsvMapper()
@@ -27,25 +28,25 @@ final class Table {
   }
 
   /** One row, its values by the name of the column. */
-  record Row(Map<String, String> values) {
-    String text(String column) {
+  public record Row(Map<String, String> values) {
+    public String text(String column) {
       return values.get(column);
     }
 
-    boolean has(String column) {
+    public boolean has(String column) {
       return !text(column).isEmpty();
     }
 
-    double number(String column) {
+    public double number(String column) {
       return Double.parseDouble(text(column));
     }
 
-    double millimetres(String column) {
+    public double millimetres(String column) {
       return number(column) * 1e-3;
     }
 
-    double kelvin(String column) {
-      return number(column) + HeatPotential.ZERO_CELSIUS;
+    public double kelvin(String column) {
+      return number(column) + UnitSystem.ZERO_CELSIUS;
     }
 
     @Override

@@ -1,21 +1,21 @@
 package afterweld.thermal;
 
-import static afterweld.thermal.HeatPotential.ZERO_CELSIUS;
+import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import java.util.OptionalDouble;
 
 /** Passes and heats for the tests. */
-final class Welds {
-  static final double ROOM = 20 + ZERO_CELSIUS;
+public final class Welds {
+  public static final double ROOM = 20 + ZERO_CELSIUS;
 
   private Welds() {}
 
   /** A pass of 200 A and 15 V at 3 mm/s from 20 °C that says nothing of its heat. */
-  static Pass plain() {
+  public static Pass plain() {
     return pass(200, 3e-3, ROOM, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  static Pass pass(
+  public static Pass pass(
       double current, double speed, double start, OptionalDouble bead, OptionalDouble penetration) {
     return new Pass(
         WeldingProcess.GTAW_AC,
@@ -30,7 +30,7 @@ final class Welds {
         OptionalDouble.empty());
   }
 
-  static Pass withBead(double width) {
+  public static Pass withBead(double width) {
     return pass(105, 3e-3, ROOM, OptionalDouble.of(width), OptionalDouble.empty());
   }
 
@@ -38,7 +38,7 @@ final class Welds {
     return changed(pass, start, 0, OptionalDouble.empty());
   }
 
-  static Pass changed(Pass pass, double start, double offset, OptionalDouble pause) {
+  public static Pass changed(Pass pass, double start, double offset, OptionalDouble pause) {
     return new Pass(
         pass.process(),
         pass.current(),
@@ -52,7 +52,7 @@ final class Welds {
         pause);
   }
 
-  static Pass withEfficiency(Pass pass, double efficiency) {
+  public static Pass withEfficiency(Pass pass, double efficiency) {
     return new Pass(
         pass.process(),
         pass.current(),

@@ -7,12 +7,12 @@ import static afterweld.validation.Comparison.Measure.PEAK;
 import static afterweld.validation.Comparison.Measure.TENSILE;
 import static afterweld.validation.Comparison.Measure.YIELD;
 
-import afterweld.joint.BendCoupon;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.ProfileSlices;
 import afterweld.joint.SliceLine;
-import afterweld.joint.StripBend;
+import afterweld.joint.bend.BendCoupon;
+import afterweld.joint.bend.StripBend;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;

@@ -1,17 +1,17 @@
 package afterweld.charts.report;
 
-import afterweld.choice.FillerOption;
 import afterweld.choice.RouteResult;
+import afterweld.choice.filler.FillerOption;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.joint.MemberReport;
 import afterweld.joint.SliceLine;
-import afterweld.section.OutputQuantity;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.UnitSystem;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;

@@ -1,7 +1,7 @@
 package afterweld.charts.report;
 
 import afterweld.choice.FurnaceSheet;
-import afterweld.choice.Objection;
+import afterweld.choice.answer.Objection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

@@ -1,14 +1,14 @@
 package afterweld.cli.classroom;
 
-import static afterweld.section.UnitSystem.METRIC;
-import static afterweld.section.UnitSystem.US;
+import static afterweld.quantity.UnitSystem.METRIC;
+import static afterweld.quantity.UnitSystem.US;
 
-import afterweld.joint.BendCoupon;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.JointStrength;
 import afterweld.joint.ProfileSlices;
 import afterweld.joint.SliceLine;
-import afterweld.joint.StripBend;
+import afterweld.joint.bend.BendCoupon;
+import afterweld.joint.bend.StripBend;
 import afterweld.section.SectionProfile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -3,7 +3,7 @@ package afterweld.cli.classroom;
 import afterweld.casefile.CaseFile;
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
-import afterweld.casefile.Fault;
+import afterweld.casefile.text.Fault;
 import afterweld.material.MaterialLibrary;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;

@@ -1,13 +1,13 @@
 package afterweld.cli.classroom;
 
-import static afterweld.section.UnitSystem.METRIC;
+import static afterweld.quantity.UnitSystem.METRIC;
 
 import afterweld.material.Alloy;
-import afterweld.section.WeldCase;
-import afterweld.thermal.FurnaceStep;
-import afterweld.thermal.FurnaceStep.Age;
-import afterweld.thermal.FurnaceStep.SolutionTreat;
 import afterweld.thermal.Pass;
+import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.thermal.furnace.FurnaceStep.Age;
+import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
+import afterweld.weld.WeldCase;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package afterweld.cli.classroom;
 
-import static afterweld.section.UnitSystem.METRIC;
+import static afterweld.quantity.UnitSystem.METRIC;
 
 import afterweld.material.Alloy;
 import afterweld.material.Alloy.StandardSchedule;

@@ -49,8 +49,8 @@ final class PageFiles {
     for (String script : SCRIPTS) {
       add("/" + script, script, SCRIPT);
     }
-    add("/medium.ttf", "/afterweld/charts/font/Manrope-Medium.ttf", FONT);
-    add("/bold.ttf", "/afterweld/charts/font/Manrope-Bold.ttf", FONT);
+    add("/medium.ttf", "/afterweld/charts/plot/font/Manrope-Medium.ttf", FONT);
+    add("/bold.ttf", "/afterweld/charts/plot/font/Manrope-Bold.ttf", FONT);
   }
 
   private void add(String path, String resource, String type) {

@@ -1,12 +1,12 @@
 package afterweld.cli.classroom;
 
-import static afterweld.section.UnitSystem.METRIC;
+import static afterweld.quantity.UnitSystem.METRIC;
 
-import afterweld.section.WeldCase;
 import afterweld.section.WeldReplay;
 import afterweld.section.WeldReplay.AtStation;
 import afterweld.section.WeldReplay.Moment;
 import afterweld.strength.Strength;
+import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

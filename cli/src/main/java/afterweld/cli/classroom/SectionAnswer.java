@@ -1,15 +1,15 @@
 package afterweld.cli.classroom;
 
-import static afterweld.section.UnitSystem.METRIC;
+import static afterweld.quantity.UnitSystem.METRIC;
 
+import afterweld.quantity.OutputQuantity;
 import afterweld.section.Estimate;
-import afterweld.section.OutputQuantity;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
-import afterweld.section.Warning;
 import afterweld.section.ZoneSpan;
 import afterweld.strength.Strength;
 import afterweld.thermal.PassHeat;
+import afterweld.weld.Warning;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

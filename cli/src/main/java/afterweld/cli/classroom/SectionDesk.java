@@ -1,7 +1,7 @@
 package afterweld.cli.classroom;
 
 import afterweld.section.SectionRun;
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;

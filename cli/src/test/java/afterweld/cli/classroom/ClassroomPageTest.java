@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseFile;
 import afterweld.cli.CommandRun;
-import afterweld.joint.BendCoupon;
 import afterweld.joint.ProfileSlices;
-import afterweld.joint.StripBend;
+import afterweld.joint.bend.BendCoupon;
+import afterweld.joint.bend.StripBend;
 import afterweld.material.MaterialLibrary;
-import afterweld.section.OutputQuantity;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.UnitSystem;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;

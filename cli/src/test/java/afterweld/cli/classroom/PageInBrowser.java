@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.material.MaterialLibrary;
-import afterweld.section.OutputQuantity;
+import afterweld.quantity.OutputQuantity;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
-import afterweld.section.UnitSystem;
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,0 +1,111 @@
+package afterweld.cli.command;
+
+import afterweld.choice.answer.Objection;
+import afterweld.cli.terminal.Paragraph;
+import afterweld.section.OverageingLimit;
+import afterweld.section.SectionProfile;
+import afterweld.section.soundness.Soundness;
+import afterweld.weld.Warning;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a reader must know beside the numbers of a result.
+ *
+ * @param soundness whether the weld is a joint; a person reads it before all else
+ * @param objections what stands against the heat treatment; a person reads them before the result
+ * @param warnings of the case and of its section
+ * @param cautions sentences
+ */
+public record Notices(
+    Soundness soundness,
+    List<Objection> objections,
+    List<Warning> warnings,
+    List<String> cautions) {
+  private static final Warning NOT_PREDICTED =
+      new Warning(
+          "not-predicted",
+          "The model gives no strength for the metal at some stations; their values are left out.");
+
+  private static final Pattern FILLED_IN =
+      Pattern.compile(
+          ".*-by-default|.*-by-rule|.*-assumed|hardness-converted|temper-alias|quench-rate"
+              + "|error-band|softest-place-uncertain|liquation-not-modelled");
+
+  private static final Set<String> SAYS_WHY = Set.of(NOT_PREDICTED.code(), OverageingLimit.CODE);
+
+  /** Copies the lists. */
+  public Notices {
+    objections = List.copyOf(objections);
+    warnings = List.copyOf(warnings);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** The same with warnings of the result itself before them. */
+  public Notices after(String code, List<String> own) {
+    Stream<Warning> first = own.stream().map(text -> new Warning(code, text));
+    return new Notices(
+        soundness, objections, Stream.concat(first, warnings.stream()).toList(), cautions);
+  }
+
+  /** For a person. */
+  public String text() {
+    String list =
+        warnings.stream()
+            .map(warning -> Paragraph.hanging("- ", warning.text()))
+            .collect(Collectors.joining());
+    return (list.isEmpty() ? "" : "Warnings\n" + list + "\n") + Paragraph.each(cautions);
+  }
+
+  /** For programs: the last keys of a result. */
+  public void addTo(Map<String, Object> json) {
+    json.put("soundness", SoundnessView.json(soundness));
+    json.put("objections", ObjectionList.json(objections));
+    json.put("warnings", warnings(warnings));
+    json.put("cautions", cautions);
+  }
+
+  /** Warnings as JSON, in their order. */
+  public static List<Map<String, Object>> warnings(List<Warning> warnings) {
+    return warnings.stream().map(Notices::warning).toList();
+  }
+
+  private static Map<String, Object> warning(Warning warning) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("code", warning.code());
+    json.put("text", warning.text());
+    return json;
+  }
+
+  /**
+   * The warnings of the result and the notes of its case, each once, what matters most first. Where
+   * a strength is missing and no warning says why, one says at least that.
+   */
+  public static List<Warning> of(SectionProfile profile) {
+    Set<Warning> all = new LinkedHashSet<>(profile.warnings());
+    all.addAll(profile.weldCase().notes());
+    boolean said = all.stream().map(Warning::code).anyMatch(SAYS_WHY::contains);
+    if (!said && anyMissing(profile)) {
+      all.add(NOT_PREDICTED);
+    }
+    return all.stream().sorted(Comparator.comparing(Notices::background)).toList();
+  }
+
+  /** What was filled in by rule and how far off any number may be comes after what is wrong. */
+  private static boolean background(Warning warning) {
+    return FILLED_IN.matcher(warning.code()).matches();
+  }
+
+  private static boolean anyMissing(SectionProfile profile) {
+    return profile.stations().stream()
+        .flatMap(station -> station.estimates().stream())
+        .anyMatch(estimate -> !estimate.middle().predicted());
+  }
+}

@@ -1,0 +1,17 @@
+package afterweld.cli.command;
+
+import afterweld.section.SectionProfile;
+import afterweld.thermal.HeatInputException;
+import afterweld.weld.WeldCase;
+
+/** Computes a section from a case. */
+@FunctionalInterface
+public interface Simulation {
+  /**
+   * The section across the weld in every state.
+   *
+   * @param stages whether the states between the steps of the heat treatment are wanted too
+   * @throws HeatInputException if the numbers of the case cannot be a weld
+   */
+  SectionProfile of(WeldCase weld, boolean stages);
+}

@@ -1,0 +1,23 @@
+package afterweld.cli.study;
+
+import java.util.List;
+
+/** Writes the text of a case with fitted efficiencies and their spread in it and remarks on top. */
+@FunctionalInterface
+public interface FittedCases {
+  /**
+   * The new text.
+   *
+   * @param fileName name of the case as the user gave it
+   * @param content the case as read without faults
+   * @param efficiencies one for each pass
+   * @param half half-width of the efficiency's 95 % interval, relative
+   * @param remarks what the fit found that no key holds
+   */
+  String of(
+      String fileName,
+      byte[] content,
+      List<Double> efficiencies,
+      double half,
+      List<String> remarks);
+}

@@ -1,0 +1,91 @@
+package afterweld.choice.schedule;
+
+import static afterweld.choice.answer.Objection.noted;
+import static afterweld.choice.answer.Objection.objected;
+
+import afterweld.choice.answer.Objection;
+import afterweld.choice.filler.FillerCheck;
+import afterweld.choice.filler.MagnesiumRule;
+import afterweld.material.Temper;
+import afterweld.quantity.BothUnits;
+import afterweld.weld.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Bases that an order of solution treatment or ageing does nothing for, or harm to: those that
+ * harden by cold work only, and those with more than 3 % Mg ({@link MagnesiumRule}); the filler is
+ * {@link FillerCheck}'s. Strengths are those of the handbook.
+ */
+final class UnsuitedMetal {
+  private static final String ANNEALED = "O";
+
+  private UnsuitedMetal() {}
+
+  static List<Objection> of(FurnaceOrder order) {
+    List<Objection> found = new ArrayList<>();
+    order
+        .sides()
+        .filter(side -> !side.alloy().heatTreatable())
+        .flatMap(side -> side(order, side).stream())
+        .distinct()
+        .forEach(found::add);
+    return found;
+  }
+
+  private static Optional<Objection> side(FurnaceOrder order, Side side) {
+    if (order.dissolves()) {
+      return Optional.of(annealed(side));
+    }
+    boolean annealed = side.temper().name().equals(ANNEALED);
+    if (!order.ages() || (annealed && !MagnesiumRule.rich(side.composition()))) {
+      return Optional.empty();
+    }
+    if (order.bakes()) {
+      String text =
+          side.alloy().name()
+              + ": the bake hardens nothing in it, and the hotter it is the more of its cold work it costs.";
+      return annealed ? Optional.empty() : Optional.of(noted(text));
+    }
+    return MagnesiumRule.rich(side.composition())
+        ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))
+        : Optional.of(
+            noted(
+                side.alloy().name()
+                    + " does not harden by ageing: on its side the ageing only costs strength of"
+                    + " the cold work."));
+  }
+
+  private static String sensitised() {
+    return " has more than 3 % Mg: a long hold between 65 and 200 °C (150 and 390 °F) lines its grain"
+        + " boundaries with what corrodes.";
+  }
+
+  private static Objection annealed(Side side) {
+    String name = side.alloy().name();
+    String temper = side.temper().name();
+    if (temper.equals(ANNEALED)) {
+      return noted(name + " does not harden by heat treatment: its side stays annealed.");
+    }
+    return objected(
+        name
+            + " does not harden by heat treatment: the solution furnace anneals its "
+            + temper
+            + " for good"
+            + proof(side)
+            + ". Choose another route: leave the joint as welded.");
+  }
+
+  private static String proof(Side side) {
+    Optional<Temper.Handbook> before = side.temper().handbook();
+    Optional<Temper.Handbook> after = side.alloy().temper("O").flatMap(Temper::handbook);
+    return before.isPresent() && after.isPresent()
+        ? ", from "
+            + BothUnits.stress(before.get().yield())
+            + " to "
+            + BothUnits.stress(after.get().yield())
+            + " proof (handbook)"
+        : "";
+  }
+}
