@@ -110,7 +110,12 @@ final class PassReader {
     Measure other = first ? INTERPASS : PREHEAT;
     double start = section.quantityOr(measure, first ? USUAL_PREHEAT : USUAL_INTERPASS);
     if (!first && !section.has(measure.key())) {
-      notes.add("interpass-by-default", "A pass without interpass starts at 66 °C (150 °F).");
+      notes.add(
+          "interpass-by-default",
+          section.has(PAUSE.key())
+              ? "A pass without interpass starts at 66 °C (150 °F) where its pause lets the metal cool"
+                  + " so far."
+              : "A pass without interpass starts at 66 °C (150 °F).");
     }
     section.node(other.key());
     if (section.has(other.key())) {

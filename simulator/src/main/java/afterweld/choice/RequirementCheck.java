@@ -49,14 +49,20 @@ public final class RequirementCheck {
   private final JointStrength joint;
   private final Requirement requirement;
   private final String against;
+  private final Optional<StrengthFinding> throat;
   private final List<StrengthFinding> strengths;
 
   private RequirementCheck(
-      SectionProfile profile, JointStrength joint, Requirement requirement, String against) {
+      SectionProfile profile,
+      JointStrength joint,
+      Requirement requirement,
+      String against,
+      Optional<StrengthFinding> throat) {
     this.profile = profile;
     this.joint = joint;
     this.requirement = requirement;
     this.against = against;
+    this.throat = throat.filter(found -> against.isEmpty());
     this.strengths =
         Stream.of(
                 requirement.asked(OutputQuantity.YIELD),
@@ -76,7 +82,9 @@ public final class RequirementCheck {
   public static RequirementCheck of(
       SectionProfile profile, JointStrength joint, Requirement requirement) {
     List<Objection> serious = CaseObjections.serious(profile.weldCase(), requirement.strengths());
-    return new RequirementCheck(profile, joint, requirement, CaseObjections.subjects(serious));
+    String against = CaseObjections.subjects(serious);
+    Optional<StrengthFinding> throat = ThroatRule.finding(profile, requirement);
+    return new RequirementCheck(profile, joint, requirement, against, throat);
   }
 
   /**
@@ -84,10 +92,15 @@ public final class RequirementCheck {
    * against a case is a matter of how it is written.
    *
    * @param against what stands against the case as written, {@link #against}
+   * @param throat what the throat of that joint carries, {@link ThroatRule#drawn}
    */
   public static RequirementCheck of(
-      SectionProfile profile, JointStrength joint, Requirement requirement, String against) {
-    return new RequirementCheck(profile, joint, requirement, against);
+      SectionProfile profile,
+      JointStrength joint,
+      Requirement requirement,
+      String against,
+      Optional<StrengthFinding> throat) {
+    return new RequirementCheck(profile, joint, requirement, against, throat);
   }
 
   /** What stands against the case, beside remarks. */
@@ -116,13 +129,18 @@ public final class RequirementCheck {
   /** Chance that all strengths asked are met, 0 to 1; empty if none is asked or one unknown. */
   public OptionalDouble chance() {
     return strengths.stream().allMatch(StrengthFinding::predicted)
-        ? strengths.stream().flatMapToDouble(found -> found.chance().stream()).min()
+        ? carrying().flatMapToDouble(found -> found.chance().stream()).min()
         : OptionalDouble.empty();
+  }
+
+  /** The strengths of the metal, and of the throat where it is judged. */
+  private Stream<StrengthFinding> carrying() {
+    return Stream.concat(strengths.stream(), throat.stream());
   }
 
   /** Smallest {@link StrengthFinding#margin}; 1 where no strength is asked. */
   double margin(double deviations) {
-    return strengths.stream().mapToDouble(found -> found.margin(deviations)).min().orElse(1);
+    return carrying().mapToDouble(found -> found.margin(deviations)).min().orElse(1);
   }
 
   /** Whether the strengths asked are met, whatever else is asked. */
@@ -168,8 +186,14 @@ public final class RequirementCheck {
     }
     remarks.forEach(remark -> reasons.add(remark.sentence()));
     Verdict verdict = remarks.stream().map(Remark::verdict).reduce(strengthVerdict(), Verdict::and);
-    boolean beside = remarks.stream().anyMatch(remark -> remark.verdict() != Verdict.MET);
+    boolean beside = remarks.stream().filter(this::besideTheStrength).count() > 0;
     return new Judgement(verdict, chance(), reasons, beside);
+  }
+
+  /** A throat that is judged has its part in the chance. */
+  private boolean besideTheStrength(Remark remark) {
+    return remark.verdict() != Verdict.MET
+        && !(throat.isPresent() && remark.equals(throat().orElseThrow()));
   }
 
   /** What is asked or must be said beside the strengths. */
@@ -203,7 +227,7 @@ public final class RequirementCheck {
 
   /** Whether the throat of a fillet carries the strengths asked, where it lowers the verdict. */
   Optional<Remark> throat() {
-    return ThroatRule.of(profile, requirement);
+    return ThroatRule.of(profile, requirement, throat);
   }
 
   /** Whether a tube yields at the pressure that its case states. */

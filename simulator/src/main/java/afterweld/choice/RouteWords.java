@@ -182,7 +182,7 @@ final class RouteWords {
         .forEach(
             other ->
                 why.add(
-                    "As good in every number: "
+                    "As good in all that is weighed (a margin over 30 % counts no more): "
                         + other.route().name()
                         + ". Take the one that is easier to get done."));
     ranking.runnerUp().ifPresent(next -> why.add("Next: " + next.route().name() + "."));

@@ -2,6 +2,7 @@ package afterweld.choice;
 
 import afterweld.choice.answer.Remark;
 import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.StrengthFinding;
 import afterweld.choice.answer.Verdict;
 import afterweld.joint.FilletWeld;
 import afterweld.joint.JointChecks;
@@ -11,6 +12,7 @@ import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.Asked;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
+import afterweld.section.ErrorBand;
 import afterweld.section.SectionProfile;
 import afterweld.weld.Joint;
 import afterweld.weld.Preparation;
@@ -23,15 +25,16 @@ import java.util.stream.Stream;
  * Whether a fillet carries what is asked of the parts that it joins. The strengths of a section are
  * those of metal pulled in line; a fillet pulled across fails in its throat or beside its leg, at
  * the force of {@link FilletWeld} over the section of the thinner part along its length. That force
- * is a characteristic one: a mean is taken as it over {@link FilletWeld#PREDICTED_SHARE}.
+ * is a characteristic one, which nineteen of twenty carry: the low end of a band whose middle, the
+ * mean, is taken as it over {@link FilletWeld#PREDICTED_SHARE}. So the fillet has a chance, as
+ * every strength has.
  *
- * <p>Where the mean carries what is asked, a coupon decides, and so it does where one fillet on
- * each side of a plate would and a case does not say whether there is another. One on one side only
- * bends about its root: open, however much its throat carries; a tube has nowhere to bend to. A
- * fillet that is not stated is not judged: open. Neither is one loaded along: the pull across says
- * nothing of it.
+ * <p>Where one fillet on each side of a plate would carry what is asked and a case does not say
+ * whether there is another, a coupon decides. One on one side only bends about its root: open,
+ * however much its throat carries; a tube has nowhere to bend to. A fillet that is not stated is
+ * not judged: open. Neither is one loaded along: the pull across says nothing of it.
  */
-final class ThroatRule {
+public final class ThroatRule {
   private static final String HEAD = "Fillet";
   private static final String NOT_STATED =
       "these strengths are those of the metal beside it, pulled in line; state its leg, length and"
@@ -49,57 +52,131 @@ final class ThroatRule {
 
   private ThroatRule() {}
 
-  /** What it does to the verdict; empty where it leaves it be. */
-  static Optional<Remark> of(SectionProfile profile, Requirement requirement) {
-    Optional<Asked> asked =
-        Stream.of(OutputQuantity.YIELD, OutputQuantity.TENSILE)
-            .flatMap(quantity -> requirement.asked(quantity).stream())
-            .max(Comparator.comparingDouble(Asked::value));
-    if (asked.isEmpty() || profile.weldCase().preparation() != Preparation.FILLET) {
-      return Optional.empty();
-    }
+  /**
+   * The stress in the thinner part that the throat carries, with its band, where it can be judged:
+   * a stated fillet pulled across, round a tube or on both sides.
+   */
+  static Optional<StrengthFinding> finding(SectionProfile profile, Requirement requirement) {
+    boolean judged =
+        requirement
+            .fillet()
+            .filter(fillet -> fillet.load() == FilletLoad.ACROSS)
+            .filter(fillet -> round(profile) || both(profile, fillet))
+            .isPresent();
+    return judged
+        ? asked(profile, requirement).flatMap(one -> finding(profile, requirement, one))
+        : Optional.empty();
+  }
+
+  private static Optional<StrengthFinding> finding(
+      SectionProfile profile, Requirement requirement, Asked asked) {
+    Fillet fillet = requirement.fillet().orElseThrow();
+    return JointChecks.fillet(profile, fillet)
+        .map(weld -> (both(profile, fillet) ? 2 : 1) * stress(profile, fillet, weld))
+        .map(
+            low -> {
+              double mean = low / FilletWeld.PREDICTED_SHARE;
+              return new StrengthFinding(asked, low, mean, 2 * mean - low, "", true);
+            });
+  }
+
+  /**
+   * The same of one joint among many that are drawn.
+   *
+   * @param exact the section of that joint, as if the model were exact
+   * @param deviations how far the joint lies off the model, in standard deviations
+   */
+  public static Optional<StrengthFinding> drawn(
+      SectionProfile exact, Requirement requirement, double deviations) {
+    return finding(exact, requirement)
+        .map(
+            found -> {
+              double one =
+                  found.middle()
+                      + deviations * (found.middle() - found.low()) / ErrorBand.DEVIATIONS;
+              return new StrengthFinding(found.asked(), one, one, one, "", true);
+            });
+  }
+
+  /** What it does to the verdict; empty where there is no fillet or no strength is asked. */
+  static Optional<Remark> of(
+      SectionProfile profile, Requirement requirement, Optional<StrengthFinding> throat) {
+    return asked(profile, requirement)
+        .map(
+            asked ->
+                throat
+                    .map(found -> judged(profile, requirement, found))
+                    .orElseGet(() -> notJudged(profile, requirement, asked)));
+  }
+
+  private static Optional<Asked> asked(SectionProfile profile, Requirement requirement) {
+    return Stream.of(OutputQuantity.YIELD, OutputQuantity.TENSILE)
+        .filter(quantity -> profile.weldCase().preparation() == Preparation.FILLET)
+        .flatMap(quantity -> requirement.asked(quantity).stream())
+        .max(Comparator.comparingDouble(Asked::value));
+  }
+
+  private static Remark judged(
+      SectionProfile profile, Requirement requirement, StrengthFinding found) {
+    boolean both = both(profile, requirement.fillet().orElseThrow());
+    return new Remark(
+        HEAD,
+        found.verdict(),
+        carries((both ? 0.5 : 1) * found.low(), both, found.asked()) + found.chanceInBrackets());
+  }
+
+  private static Remark notJudged(SectionProfile profile, Requirement requirement, Asked asked) {
     if (requirement.fillet().isEmpty()) {
-      return Optional.of(open(NOT_STATED));
+      return open(NOT_STATED);
     }
     Fillet fillet = requirement.fillet().get();
     return fillet.load() == FilletLoad.ALONG
-        ? Optional.of(open(ALONG))
+        ? open(ALONG)
         : JointChecks.fillet(profile, fillet)
-            .map(weld -> held(profile, fillet, weld, asked.get()))
-            .orElseGet(() -> Optional.of(open(NOT_KNOWN)));
+            .map(weld -> oneSided(fillet, stress(profile, fillet, weld), asked))
+            .orElseGet(() -> open(NOT_KNOWN));
+  }
+
+  /** Stress in the thinner part at the force of one fillet, Pa. */
+  private static double stress(SectionProfile profile, Fillet fillet, FilletWeld weld) {
+    WeldCase weldCase = profile.weldCase();
+    double thinner = Math.min(weldCase.left().thickness(), weldCase.right().thickness());
+    return weld.force() / (thinner * fillet.length());
+  }
+
+  private static boolean round(SectionProfile profile) {
+    WeldCase weldCase = profile.weldCase();
+    return weldCase.joint() == Joint.SOCKET || weldCase.ring().isPresent();
+  }
+
+  private static boolean both(SectionProfile profile, Fillet fillet) {
+    return !round(profile) && fillet.sides().equals(Optional.of(FilletSides.BOTH));
   }
 
   private static Remark open(String why) {
     return new Remark(HEAD, Verdict.OPEN, why);
   }
 
-  private static Optional<Remark> held(
-      SectionProfile profile, Fillet fillet, FilletWeld weld, Asked asked) {
-    WeldCase weldCase = profile.weldCase();
-    double thinner = Math.min(weldCase.left().thickness(), weldCase.right().thickness());
-    double one = weld.force() / (thinner * fillet.length());
-    boolean round = weldCase.joint() == Joint.SOCKET || weldCase.ring().isPresent();
-    boolean both = !round && fillet.sides().equals(Optional.of(FilletSides.BOTH));
-    boolean perhapsBoth = !round && fillet.sides().isEmpty();
-    if ((both ? 2 : 1) * one < asked.value()) {
-      return Optional.of(falls(one, both, perhapsBoth, asked));
+  /** Of one that has, or may have, no other like it on the other side of the plate. */
+  private static Remark oneSided(Fillet fillet, double one, Asked asked) {
+    boolean perhapsBoth = fillet.sides().isEmpty();
+    if (one >= asked.value()) {
+      return open(ONE_SIDED + (perhapsBoth ? STATE_BOTH : "."));
     }
-    return round || both
-        ? Optional.empty()
-        : Optional.of(open(ONE_SIDED + (perhapsBoth ? STATE_BOTH : ".")));
-  }
-
-  private static Remark falls(double one, boolean both, boolean perhapsBoth, Asked asked) {
-    double most = (both || perhapsBoth ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
+    double most = (perhapsBoth ? 2 : 1) * one / FilletWeld.PREDICTED_SHARE;
     return new Remark(
         HEAD,
         most >= asked.value() ? Verdict.OPEN : Verdict.NOT_MET,
-        "one of this size carries "
-            + BothUnits.stress(one)
-            + " of the thinner part's section, pulled across"
-            + (both || perhapsBoth ? ", one on each side " + BothUnits.stress(2 * one) : "")
-            + "; "
-            + asked.inBothUnits()
-            + " is asked.");
+        carries(one, perhapsBoth, asked) + ".");
+  }
+
+  private static String carries(double one, boolean alsoTwo, Asked asked) {
+    return "one of this size carries "
+        + BothUnits.stress(one)
+        + " of the thinner part's section, pulled across"
+        + (alsoTwo ? ", one on each side " + BothUnits.stress(2 * one) : "")
+        + "; "
+        + asked.inBothUnits()
+        + " is asked";
   }
 }

@@ -23,7 +23,7 @@ final class DesignCodes {
 
   private static final double COOL_INTERPASS = 60 + UnitSystem.ZERO_CELSIUS;
   private static final double WARM_INTERPASS = 120 + UnitSystem.ZERO_CELSIUS;
-  private static final String EVERY_TEMPER = "all";
+  private static final Set<String> EVERY_TEMPER = Set.of("", "all", "as welded");
   private static final Set<String> LENGTHS_AND_STRENGTHS = Set.of("MPa", "mm");
 
   private final WeldCase weldCase;
@@ -89,8 +89,7 @@ final class DesignCodes {
 
   private boolean concernsTemper(String temper) {
     String own = side.temper().name();
-    return temper.isEmpty()
-        || temper.equals(EVERY_TEMPER)
+    return EVERY_TEMPER.contains(temper)
         || temper.equals(own)
         || temper.equals(own.substring(0, 1));
   }
@@ -106,14 +105,15 @@ final class DesignCodes {
   }
 
   /**
-   * Widths are given for each process, up to 120 °C before a pass; strengths for MIG only, with
-   * factors for TIG and thicker metal.
+   * Widths are given for each process, up to a stated 120 °C before a pass; strengths for MIG only,
+   * with factors for TIG and thicker metal.
    */
   private boolean concernsProcess(Map<String, String> row) {
     if (!row.get("unit").equals("mm")) {
       return true;
     }
-    return !HotStart.beyondCodes(weldCase) && row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
+    boolean told = !HotStart.beyondCodes(weldCase) && !HotStart.byPause(weldCase);
+    return told && row.get("quantity").endsWith(tig() ? "TIG" : "MIG");
   }
 
   private boolean tig() {

@@ -49,6 +49,7 @@ final class CaseWarnings {
     }
     all.aboutWeldMetal();
     all.aboutProcedure();
+    all.aboutPause();
     all.aboutHotMagnesium();
     all.aboutTreatment();
     return all.warnings;
@@ -133,6 +134,16 @@ final class CaseWarnings {
           "hot-start",
           "Preheat or interpass above 120 °C (250 °F): a heat-treatable base overages while it waits"
               + " for the next pass, and EN 1999-1-1 gives no width of its softened zone.");
+    }
+  }
+
+  private void aboutPause() {
+    if (HotStart.byPause(weldCase)) {
+      add(
+          "interpass-by-pause",
+          "A pause between passes is stated, so how warm the next pass finds the metal is not held"
+              + " against the 120 °C (250 °F) that codes keep it under, and no code's width of the"
+              + " softened zone is given, which goes by it: measure the interpass temperature.");
     }
   }
 

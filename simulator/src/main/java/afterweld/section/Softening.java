@@ -68,6 +68,9 @@ public record Softening(OfSide left, OfSide right) {
             .filter(run -> !run.melted() && run.zone() != Zone.PARTIALLY_MELTED)
             .sorted(Comparator.comparingDouble(run -> Math.abs(run.distance())))
             .toList();
+    if (outwards.isEmpty()) {
+      return melted(runs.stream().filter(here).toList());
+    }
     int last = outwards.size() - 1;
     while (last >= 0 && !ZoneRule.softer(outwards.get(last).strengths())) {
       last--;
@@ -79,6 +82,14 @@ public record Softening(OfSide left, OfSide right) {
     return last == outwards.size() - 1
         ? new OfSide(softened.heat().peakTemperature(), true)
         : new OfSide(between(softened, outwards.get(last + 1), at), false);
+  }
+
+  /** A leg that melted to its end is soft to its end. */
+  private static OfSide melted(List<StationRun> runs) {
+    return runs.stream().mapToDouble(run -> run.heat().peakTemperature()).min().stream()
+        .mapToObj(coolest -> new OfSide(coolest, true))
+        .findFirst()
+        .orElse(OfSide.NOTHING);
   }
 
   private static double between(StationRun inner, StationRun outer, DoubleFunction<StationRun> at) {

@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.LowestHardness;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.StrengthFinding;
 import afterweld.choice.answer.Verdict;
 import afterweld.choice.schedule.ScheduleCheck;
 import afterweld.joint.CrossWeldTension;
@@ -62,12 +63,18 @@ record JointRun(
    * A joint's values.
    *
    * @param against what stands against the case as written; empty if nothing does
+   * @param throat what the throat of its fillet carries, where that is judged
    */
-  static JointRun of(SectionReading reading, double gauge, Requirement asked, String against) {
+  static JointRun of(
+      SectionReading reading,
+      double gauge,
+      Requirement asked,
+      String against,
+      Optional<StrengthFinding> throat) {
     SectionProfile profile = reading.profile();
     JointStrength joint = JointReport.finished(profile, gauge);
     Optional<CrossWeldTension> pulled = joint.middle();
-    RequirementCheck check = RequirementCheck.of(profile, joint, asked, against);
+    RequirementCheck check = RequirementCheck.of(profile, joint, asked, against, throat);
     boolean late = ScheduleCheck.quenchesLate(profile.weldCase());
     List<String> beyond = new ArrayList<>(check.beyondStrength());
     if (late) {

@@ -11,6 +11,12 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param chance of a number this far from what is expected; 1 if all have one sign or are too few
  */
 public record RunsTest(int runs, double expected, double chance) {
+  private static final double UNLIKELY = 0.05;
+
+  /** Whether neighbours lie on one side of the line more often than by chance. */
+  public boolean clustered() {
+    return runs < expected && chance < UNLIKELY;
+  }
 
   /** The test of residuals in their order along the section. */
   public static RunsTest of(double[] residuals) {

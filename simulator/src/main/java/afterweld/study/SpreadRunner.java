@@ -1,6 +1,7 @@
 package afterweld.study;
 
 import afterweld.choice.RequirementCheck;
+import afterweld.choice.ThroatRule;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
@@ -154,8 +155,17 @@ public final class SpreadRunner {
     tallies[2].addAll(off.at(distances, Strength::hardness));
     tallies[3].addAll(off.at(distances, Strength::yield));
     melts[run] = melts(drawn, profile);
-    process[run] = JointRun.of(exact, gauge, requirement, against);
-    total[run] = JointRun.of(off, gauge, requirement, against);
+    process[run] = joint(exact, exact, 0);
+    total[run] = joint(off, exact, deviations);
+  }
+
+  private JointRun joint(SectionReading reading, SectionReading exact, double deviations) {
+    return JointRun.of(
+        reading,
+        gauge,
+        requirement,
+        against,
+        ThroatRule.drawn(exact.profile(), requirement, deviations));
   }
 
   private static Strength withError(Estimate estimate, double deviations) {
@@ -245,7 +255,9 @@ public final class SpreadRunner {
 
   private Optional<MedianShift> shift(double middle) {
     double predicted =
-        JointRun.of(new SectionReading(section).exact(), gauge, requirement, against).tensile();
+        JointReport.finished(new SectionReading(section).exact().profile(), gauge)
+            .tensile()
+            .orElse(Double.NaN);
     return Double.isFinite(predicted) && Double.isFinite(middle)
         ? Optional.of(
             MedianShift.of(
@@ -259,9 +271,9 @@ public final class SpreadRunner {
 
   private double tensile(WeldCase drawn) {
     try {
-      return JointRun.of(
-              new SectionReading(nearby.of(drawn)).exact(), gauge, Requirement.NONE, against)
-          .tensile();
+      return JointReport.finished(new SectionReading(nearby.of(drawn)).exact().profile(), gauge)
+          .tensile()
+          .orElse(Double.NaN);
     } catch (HeatInputException noWeld) {
       return Double.NaN;
     }

@@ -21,6 +21,11 @@ public final class HotStart {
     return warmest(weldCase) > LIMIT + ROUNDING;
   }
 
+  /** Whether a stated pause, and no temperature, decides how warm a later pass finds the metal. */
+  public static boolean byPause(WeldCase weldCase) {
+    return weldCase.passes().stream().skip(1).anyMatch(pass -> pass.pause().isPresent());
+  }
+
   /** The hottest that a pass of the case starts at, K. */
   public static double warmest(WeldCase weldCase) {
     return weldCase.passes().stream().mapToDouble(Pass::startTemperature).max().orElseThrow();

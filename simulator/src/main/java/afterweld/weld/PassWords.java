@@ -41,11 +41,9 @@ public record PassWords(UnitSystem units) {
   }
 
   private String start(Pass pass, int number) {
-    String pause =
-        pass.pause().isPresent()
-            ? ", pause " + rounded(pass.pause().getAsDouble() / 60, 1) + " min"
-            : "";
-    return (number == 0 ? "preheat " : "interpass ") + temperature(pass.startTemperature()) + pause;
+    return pass.pause().isPresent()
+        ? "pause " + rounded(pass.pause().getAsDouble() / 60, 1) + " min"
+        : (number == 0 ? "preheat " : "interpass ") + temperature(pass.startTemperature());
   }
 
   private String efficiency(PassHeat heat) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import afterweld.section.WrittenWelds;
 import afterweld.weld.WeldCase;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -86,6 +87,40 @@ class DesignCodesTest {
         .filter(value -> value.item().startsWith("welded minimum"))
         .map(DesignCodeValue::published)
         .toList();
+  }
+
+  /** 35 ksi for 5086, 25 for 5052 (AWS D1.2, table of minimum tensile strengths, memory). */
+  @ParameterizedTest
+  @CsvSource({"5086, H32, 35", "5052, H32, 25", "6063, T6, 17", "3003, O, 14"})
+  void theProcedureTestAsksTheSameOfEveryTemper(String alloy, String temper, String published) {
+    WeldCase coupon =
+        WrittenWelds.of(
+            "left: {alloy: \""
+                + alloy
+                + "\", temper: "
+                + temper
+                + ", thickness: 6 mm}\njoint: butt\n"
+                + "filler: {alloy: \"5356\", dilution: 40 %}\n",
+            "process: GMAW, current: 190 A, voltage: 22 V, travel_speed: 9 mm/s",
+            1);
+    assertEquals(
+        List.of(published),
+        DesignCodes.of(coupon).stream()
+            .filter(value -> value.code().startsWith("AWS"))
+            .map(DesignCodeValue::published)
+            .toList());
+  }
+
+  /** The code's width goes by the interpass temperature (EN 1999-1-1, 6.1.6.3). */
+  @Test
+  void aPauseTellsNoInterpassTemperatureAndSoNoWidth() {
+    String sides = "left: {alloy: \"6061\", temper: T6, thickness: 8 mm}\njoint: butt\n";
+    String pass = "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 8 mm/s";
+    WeldCase waited = WrittenWelds.of(sides, pass, 2);
+    WeldCase paused = WrittenWelds.of(sides, pass + "}\n  - {" + pass + ", pause: 30 s", 1);
+    assertEquals(2, paused.passes().size());
+    assertEquals(1, values(DesignCodes.of(waited), "HAZ half width").size());
+    assertEquals(List.of(), values(DesignCodes.of(paused), "HAZ half width"));
   }
 
   /** 14 and 5 ksi for 3003 in every temper (US Aluminum Design Manual, Table A.3.5, memory). */

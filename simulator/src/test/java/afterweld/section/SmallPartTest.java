@@ -253,6 +253,21 @@ class SmallPartTest {
     assertTrue(softening.left().throughout() && !softening.left().threshold());
   }
 
+  /** Metal that melted out to its free edge is soft to that edge. */
+  @Test
+  void aLegThatMeltsToItsEndIsSoftThroughout() {
+    WeldCase strip =
+        WrittenWelds.of(
+            "left: {alloy: \"6063\", temper: T6, thickness: 5 mm, width: 40 mm}\njoint: butt\n"
+                + "seam: {length: 120 mm, position: end}\n",
+            "process: GTAW-AC, current: 220 A, voltage: 15 V, travel_speed: 2.5 mm/s",
+            1);
+    SectionProfile profile = SectionSimulation.run(strip);
+    assertTrue(profile.stations().stream().allMatch(one -> one.peakTemperature() > 850));
+    assertTrue(profile.softening().left().throughout());
+    assertTrue(profile.softening().right().throughout());
+  }
+
   @Test
   void theCaseMayNameTheField() {
     WeldCase flat = ring(Place.END, Optional.of(HeatFlow.PLATE));

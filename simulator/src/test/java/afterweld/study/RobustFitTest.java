@@ -143,6 +143,9 @@ class RobustFitTest {
     assertEquals(2, waves.runs());
     assertEquals(7, waves.expected(), 1e-12);
     assertTrue(waves.chance() < 0.01);
+    assertTrue(waves.clustered());
+    RunsTest alternating = RunsTest.of(new double[] {1, -1, 1, -1, 1, -1, 1, -1, 1, -1, 1, -1});
+    assertTrue(alternating.chance() < 0.05 && !alternating.clustered(), alternating.toString());
     assertEquals(1, RunsTest.of(new double[] {1, 2, 3}).chance());
   }
 

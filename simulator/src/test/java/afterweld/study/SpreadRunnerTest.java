@@ -8,6 +8,9 @@ import afterweld.choice.RequirementCheck;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
+import afterweld.joint.JointSettings.Fillet;
+import afterweld.joint.JointSettings.FilletLoad;
+import afterweld.joint.JointSettings.FilletSides;
 import afterweld.joint.JointStrength;
 import afterweld.material.Element;
 import afterweld.quantity.UnitSystem;
@@ -15,6 +18,7 @@ import afterweld.section.Cases;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionSimulation;
+import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import afterweld.strength.ModelError;
 import afterweld.study.SpreadStudy.Influence;
@@ -159,6 +163,30 @@ class SpreadRunnerTest {
     assertTrue(study.process().firstOrder().isEmpty());
   }
 
+  /** One chance: of many joints drawn alike, as many fillets fail as the profile gives. */
+  @Test
+  void asManyFilletsFailAsTheirChanceSays() {
+    WeldCase lap =
+        WrittenWelds.of(
+            "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: lap\n",
+            "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s",
+            1);
+    Fillet fillet = new Fillet(3e-3, 3e-3, 0.1, FilletLoad.ACROSS, Optional.of(FilletSides.BOTH));
+    OptionalDouble none = OptionalDouble.empty();
+    Requirement asked =
+        new Requirement(none, OptionalDouble.of(95e6), none, Optional.empty(), none)
+            .with(Optional.of(fillet));
+    SectionProfile profile = SectionSimulation.run(lap);
+    double chance =
+        RequirementCheck.of(profile, JointReport.finished(profile, GAUGE), asked)
+            .judgement(UnitSystem.METRIC)
+            .chance()
+            .orElseThrow();
+    assertTrue(chance > 0.2 && chance < 0.8, "telling: " + chance);
+    SpreadStudy study = SpreadRunner.run(lap, GAUGE, asked, noSpread(200), () -> {});
+    assertEquals(chance, study.total().met().orElseThrow().estimate(), 0.02);
+  }
+
   static Stream<WeldCase> heldCases() {
     Cases butt = Cases.butt("6061", "T6");
     return Stream.of(
@@ -285,7 +313,7 @@ class SpreadRunnerTest {
   }
 
   private static JointRun joint(SectionProfile profile) {
-    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED, "");
+    return JointRun.of(new SectionReading(profile).exact(), GAUGE, ASKED, "", Optional.empty());
   }
 
   /** The same draws through full sections: 5 and 95 % of what is reported move by under 1 %. */
@@ -397,7 +425,12 @@ class SpreadRunnerTest {
                     ? new FurnaceStep.Quench(quench.medium(), quench.temperature(), 20)
                     : step);
     JointRun run =
-        JointRun.of(new SectionReading(SectionSimulation.run(late)).exact(), GAUGE, ASKED, "");
+        JointRun.of(
+            new SectionReading(SectionSimulation.run(late)).exact(),
+            GAUGE,
+            ASKED,
+            "",
+            Optional.empty());
     assertFalse(run.met());
     assertTrue(run.beyondStrength().toString().contains("quenched later"), run.toString());
   }

@@ -1,5 +1,6 @@
 package afterweld.cli.study;
 
+import afterweld.choice.practice.HardeningAge;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
 import afterweld.quantity.BothUnits;
@@ -162,6 +163,14 @@ final class AgeingTable {
         + joints;
   }
 
+  /** What follows the first ageing is not in its curve. */
+  private boolean againAged() {
+    return HardeningAge.place(weldCase.afterWeld()).stream()
+        .anyMatch(
+            place ->
+                weldCase.afterWeld().stream().skip(place + 1L).anyMatch(Age.class::isInstance));
+  }
+
   private String neverHardens() {
     return Stream.of(weldCase.left(), weldCase.right())
         .filter(side -> !side.alloy().heatTreatable())
@@ -186,7 +195,8 @@ final class AgeingTable {
             ? "the schedule ages beyond the limit of what tests show, no strength is given after it"
             : String.format(
                 Locale.ROOT,
-                "the schedule reaches %.0f %% of it",
+                "the %s reaches %.0f %% of it",
+                againAged() ? "first of the ageings" : "schedule",
                 100 * window.scheduled() / window.peak());
     String from = window.fromTheStart() ? "from the start" : "from " + hours(window.from());
     String to = window.toTheEnd() ? "the end of the computed 300 h" : hours(window.to());

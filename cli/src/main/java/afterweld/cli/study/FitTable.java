@@ -22,8 +22,6 @@ final class FitTable {
       "A fit makes a prediction agree with one traverse; it is not a qualification. The qualified"
           + " procedure and the test coupon decide.";
 
-  private static final double ODD = 0.05;
-
   private final WeldCase weldCase;
   private final TraverseFit fit;
   private final boolean treated;
@@ -109,7 +107,7 @@ final class FitTable {
     TextTable table = new TextTable("fitted", " value", " 19 in 20 from", " to", "");
     found.estimates().forEach(one -> table.row(cells(one)));
     StringBuilder text = new StringBuilder(table.text()).append('\n');
-    if (fit.runs().chance() < ODD) {
+    if (fit.runs().clustered()) {
       text.append(
           Paragraph.of(
               "Too many neighbouring points lie on the same side of the fitted line to be chance:"

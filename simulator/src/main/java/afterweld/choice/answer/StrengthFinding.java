@@ -126,6 +126,11 @@ public record StrengthFinding(
     return word + " (chance " + percent(chanceOfPrediction()) + sure + ").";
   }
 
+  /** The end of a sentence: its chance, where one is given. */
+  public String chanceInBrackets() {
+    return chance().isPresent() ? " (chance " + percent(chanceOfPrediction()) + ")." : ".";
+  }
+
   /** A chance as people say it; never more than it is. */
   static String percent(double chance) {
     if (chance < 0.01) {
