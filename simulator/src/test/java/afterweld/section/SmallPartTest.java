@@ -258,8 +258,11 @@ class SmallPartTest {
   void aLegThatMeltsToItsEndIsSoftThroughout() {
     WeldCase strip =
         WrittenWelds.of(
-            "left: {alloy: \"6063\", temper: T6, thickness: 5 mm, width: 40 mm}\njoint: butt\n"
-                + "seam: {length: 120 mm, position: end}\n",
+            """
+            left: {alloy: "6063", temper: T6, thickness: 5 mm, width: 40 mm}
+            joint: butt
+            seam: {length: 120 mm, position: end}
+            """,
             "process: GTAW-AC, current: 220 A, voltage: 15 V, travel_speed: 2.5 mm/s",
             1);
     SectionProfile profile = SectionSimulation.run(strip);
