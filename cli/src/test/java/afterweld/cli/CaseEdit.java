@@ -28,7 +28,10 @@ final class CaseEdit {
               Pattern.compile(
                   "anneal at (\\S+ \\S+) \\(.+?\\) for (\\S+ [^ ,]+)(?:, cooled at (\\S+) °C/h \\(.+)?"),
           "hold", Pattern.compile("hold at room temperature for (.+)"),
-          "age", Pattern.compile("age at (\\S+ \\S+) \\(.+\\) for (\\S+ \\S+)"));
+          "age",
+              Pattern.compile(
+                  "age at (\\S+ \\S+) \\(.+?\\) for (\\S+ [^ ,]+)"
+                      + "(?:, heated (?:in|at) (\\S+) (\\S+)(?: \\(.+\\))?)?"));
 
   private static final Map<String, String> MEDIA =
       Map.of(
@@ -109,6 +112,11 @@ final class CaseEdit {
     return with("require", asked);
   }
 
+  /** Whether a route's first step welds metal as it is written: another temper melts otherwise. */
+  boolean weldsAsWritten(String step) {
+    return !step.startsWith("weld in ") || step.equals("weld in " + map("left").get("temper"));
+  }
+
   /** The same joint welded and treated as the steps of a route say, in the words of the route. */
   CaseEdit following(List<String> steps) {
     Map<String, Object> left = map("left");
@@ -134,11 +142,20 @@ final class CaseEdit {
             after.add(Map.of("quench", Map.of("rate", said.get(1) + " K/s")));
         case "anneal" -> after.add(Map.of("anneal", annealed(said)));
         case "hold" -> after.add(Map.of("natural_age", said.get(1)));
-        default ->
-            after.add(Map.of("age", Map.of("temperature", said.get(1), "time", said.get(2))));
+        default -> after.add(Map.of("age", aged(said)));
       }
     }
     return done.with("left", left).with("after_weld", after.isEmpty() ? null : after);
+  }
+
+  private static Map<String, Object> aged(List<String> said) {
+    Map<String, Object> keys = new LinkedHashMap<>();
+    keys.put("temperature", said.get(1));
+    keys.put("time", said.get(2));
+    if (said.get(3) != null) {
+      keys.put("ramp", said.get(3) + " " + said.get(4).replace("°C", "K"));
+    }
+    return keys;
   }
 
   private static Map<String, Object> annealed(List<String> said) {

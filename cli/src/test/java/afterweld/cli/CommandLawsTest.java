@@ -127,8 +127,10 @@ class CommandLawsTest {
     }
     assertFalse(profile.at("/requirement/met").asBoolean(false) && asksSomething(asked));
     for (JsonNode route : asked.run("routes").json().get("routes")) {
-      assertTrue(route.get("tensile_MPa").isNull(), route.toString());
-      assertTrue(route.get("lowest_hardness_HV").isNull(), route.toString());
+      if (asked.content().weldsAsWritten(route.get("steps").get(0).asText())) {
+        assertTrue(route.get("tensile_MPa").isNull(), route.toString());
+        assertTrue(route.get("lowest_hardness_HV").isNull(), route.toString());
+      }
     }
     assertTrue(asked.run("routes").json().get("choice").isNull());
     assertTrue(run(asked, "spread").json().get("joint_tensile_MPa").isNull());
