@@ -92,7 +92,7 @@ public final class RequirementCheck {
    * against a case is a matter of how it is written.
    *
    * @param against what stands against the case as written, {@link #against}
-   * @param throat what the throat of that joint carries, {@link ThroatRule#drawn}
+   * @param throat what the throat of that joint carries, {@link ThroatRule#finding}
    */
   public static RequirementCheck of(
       SectionProfile profile,
@@ -186,14 +186,14 @@ public final class RequirementCheck {
     }
     remarks.forEach(remark -> reasons.add(remark.sentence()));
     Verdict verdict = remarks.stream().map(Remark::verdict).reduce(strengthVerdict(), Verdict::and);
-    boolean beside = remarks.stream().filter(this::besideTheStrength).count() > 0;
+    boolean beside = remarks.stream().anyMatch(this::besideTheStrength);
     return new Judgement(verdict, chance(), reasons, beside);
   }
 
   /** A throat that is judged has its part in the chance. */
   private boolean besideTheStrength(Remark remark) {
     return remark.verdict() != Verdict.MET
-        && !(throat.isPresent() && remark.equals(throat().orElseThrow()));
+        && (throat.isEmpty() || !throat().equals(Optional.of(remark)));
   }
 
   /** What is asked or must be said beside the strengths. */

@@ -12,7 +12,6 @@ import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.Asked;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
-import afterweld.section.ErrorBand;
 import afterweld.section.SectionProfile;
 import afterweld.weld.Joint;
 import afterweld.weld.Preparation;
@@ -56,7 +55,7 @@ public final class ThroatRule {
    * The stress in the thinner part that the throat carries, with its band, where it can be judged:
    * a stated fillet pulled across, round a tube or on both sides.
    */
-  static Optional<StrengthFinding> finding(SectionProfile profile, Requirement requirement) {
+  public static Optional<StrengthFinding> finding(SectionProfile profile, Requirement requirement) {
     boolean judged =
         requirement
             .fillet()
@@ -77,24 +76,6 @@ public final class ThroatRule {
             low -> {
               double mean = low / FilletWeld.PREDICTED_SHARE;
               return new StrengthFinding(asked, low, mean, 2 * mean - low, "", true);
-            });
-  }
-
-  /**
-   * The same of one joint among many that are drawn.
-   *
-   * @param exact the section of that joint, as if the model were exact
-   * @param deviations how far the joint lies off the model, in standard deviations
-   */
-  public static Optional<StrengthFinding> drawn(
-      SectionProfile exact, Requirement requirement, double deviations) {
-    return finding(exact, requirement)
-        .map(
-            found -> {
-              double one =
-                  found.middle()
-                      + deviations * (found.middle() - found.low()) / ErrorBand.DEVIATIONS;
-              return new StrengthFinding(found.asked(), one, one, one, "", true);
             });
   }
 

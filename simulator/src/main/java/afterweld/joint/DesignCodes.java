@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  * memory and say so.
  */
 final class DesignCodes {
-  private static final String RESOURCE = "/afterweld/material/design_codes.csv";
+  private static final List<Map<String, String>> ROWS =
+      ClassPathTable.rows(DesignCodes.class, "/afterweld/material/design_codes.csv");
 
   private static final double COOL_INTERPASS = 60 + UnitSystem.ZERO_CELSIUS;
   private static final double WARM_INTERPASS = 120 + UnitSystem.ZERO_CELSIUS;
@@ -28,19 +29,16 @@ final class DesignCodes {
 
   private final WeldCase weldCase;
   private final Side side;
-  private final List<Map<String, String>> rows;
 
-  private DesignCodes(WeldCase weldCase, Side side, List<Map<String, String>> rows) {
+  private DesignCodes(WeldCase weldCase, Side side) {
     this.weldCase = weldCase;
     this.side = side;
-    this.rows = rows;
   }
 
   /** All values for the weld, left side first; those that hold for both sides once. */
   static List<DesignCodeValue> of(WeldCase weldCase) {
-    List<Map<String, String>> rows = ClassPathTable.rows(DesignCodes.class, RESOURCE);
-    List<DesignCodeValue> left = new DesignCodes(weldCase, weldCase.left(), rows).values();
-    List<DesignCodeValue> right = new DesignCodes(weldCase, weldCase.right(), rows).values();
+    List<DesignCodeValue> left = new DesignCodes(weldCase, weldCase.left()).values();
+    List<DesignCodeValue> right = new DesignCodes(weldCase, weldCase.right()).values();
     return Stream.concat(named(left, right, " (left)"), onlyIn(right, left, " (right)"))
         .distinct()
         .toList();
@@ -62,7 +60,7 @@ final class DesignCodes {
   }
 
   private List<DesignCodeValue> values() {
-    return rows.stream()
+    return ROWS.stream()
         .filter(row -> LENGTHS_AND_STRENGTHS.contains(row.get("unit")))
         .filter(row -> concernsMetal(row) && concernsThickness(row) && concernsProcess(row))
         .filter(row -> !annealed() || !row.get("unit").equals("mm"))
@@ -144,7 +142,7 @@ final class DesignCodes {
 
   /** On the strengths of the table, which are for MIG up to 15 mm. */
   private double factorOf(String process) {
-    return rows.stream()
+    return ROWS.stream()
         .filter(row -> row.get("quantity").equals("factor on HAZ strength, " + process))
         .filter(row -> row.get("alloy").equals(family()))
         .filter(row -> concernsTemper(row.get("temper")) && concernsThickness(row))

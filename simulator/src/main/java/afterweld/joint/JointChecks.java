@@ -7,7 +7,6 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Zone;
 import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
 import afterweld.weld.Warning;
-import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -98,8 +97,9 @@ public record JointChecks(
     if (settings.fillet().isEmpty()) {
       return Optional.empty();
     }
-    OptionalDouble weldMetal = codeStrength(profile.weldCase(), "strength of weld metal");
-    OptionalDouble zone = besideTheLeg(profile);
+    List<DesignCodeValue> codes = DesignCodes.of(profile.weldCase());
+    OptionalDouble weldMetal = lowest(codes, "strength of weld metal");
+    OptionalDouble zone = besideTheLeg(profile, lowest(codes, "tensile strength in the HAZ"));
     if (weldMetal.isEmpty() || zone.isEmpty()) {
       String missing =
           weldMetal.isEmpty()
@@ -152,17 +152,16 @@ public record JointChecks(
   }
 
   /** Characteristic strength as welded in EN 1999-1-1, the lower of the sides, Pa. */
-  private static OptionalDouble codeStrength(WeldCase weldCase, String item) {
-    return DesignCodes.of(weldCase).stream()
+  private static OptionalDouble lowest(List<DesignCodeValue> codes, String item) {
+    return codes.stream()
         .filter(value -> value.item().startsWith(item))
         .mapToDouble(value -> value.value() * MEGA)
         .min();
   }
 
   /** As welded no more than the code that the throat is taken from counts, where it has a value. */
-  private static OptionalDouble besideTheLeg(SectionProfile profile) {
+  private static OptionalDouble besideTheLeg(SectionProfile profile, OptionalDouble code) {
     OptionalDouble predicted = softestTensile(profile, AS_WELDED);
-    OptionalDouble code = codeStrength(profile.weldCase(), "tensile strength in the HAZ");
     return predicted.isPresent() && code.isPresent()
         ? OptionalDouble.of(Math.min(predicted.getAsDouble(), code.getAsDouble()))
         : predicted;

@@ -121,7 +121,7 @@ public record GridStudy(
                   WeldCase at = at(kept, axes, values);
                   Node node = node(at, gauge, asked, values);
                   done.run();
-                  return ages(axes) ? node.against(AgeingTrial.against(at)) : node;
+                  return ages(axes) ? node.against(UnrankedAgeing.why(at)) : node;
                 })
             .toList();
     List<Double> efficiencies = heats.stream().map(PassHeat::efficiency).toList();

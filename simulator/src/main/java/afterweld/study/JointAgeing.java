@@ -126,7 +126,7 @@ public record JointAgeing(
       other.set(place(), new Age(temperature, time, age.ramp(), age.overage()));
       WeldCase aged = weldCase.withAfterWeld(other);
       JointPlace place = JointPlace.of(weld.profile(aged, () -> false), gauge, asked);
-      return new Trial(temperature, time, place.against(AgeingTrial.against(aged)));
+      return new Trial(temperature, time, place.against(UnrankedAgeing.why(aged)));
     }
   }
 }

@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.RequirementCheck;
 import afterweld.choice.ThroatRule;
 import afterweld.choice.answer.Requirement;
+import afterweld.choice.answer.StrengthFinding;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.ErrorBand;
@@ -155,17 +156,15 @@ public final class SpreadRunner {
     tallies[2].addAll(off.at(distances, Strength::hardness));
     tallies[3].addAll(off.at(distances, Strength::yield));
     melts[run] = melts(drawn, profile);
-    process[run] = joint(exact, exact, 0);
-    total[run] = joint(off, exact, deviations);
+    Optional<StrengthFinding> throat = ThroatRule.finding(exact.profile(), requirement);
+    process[run] = joint(exact, throat, 0);
+    total[run] = joint(off, throat, deviations);
   }
 
-  private JointRun joint(SectionReading reading, SectionReading exact, double deviations) {
+  private JointRun joint(
+      SectionReading reading, Optional<StrengthFinding> throat, double deviations) {
     return JointRun.of(
-        reading,
-        gauge,
-        requirement,
-        against,
-        ThroatRule.drawn(exact.profile(), requirement, deviations));
+        reading, gauge, requirement, against, throat.map(found -> found.drawn(deviations)));
   }
 
   private static Strength withError(Estimate estimate, double deviations) {
@@ -254,10 +253,7 @@ public final class SpreadRunner {
   }
 
   private Optional<MedianShift> shift(double middle) {
-    double predicted =
-        JointReport.finished(new SectionReading(section).exact().profile(), gauge)
-            .tensile()
-            .orElse(Double.NaN);
+    double predicted = exactTensile(section);
     return Double.isFinite(predicted) && Double.isFinite(middle)
         ? Optional.of(
             MedianShift.of(
@@ -271,12 +267,15 @@ public final class SpreadRunner {
 
   private double tensile(WeldCase drawn) {
     try {
-      return JointReport.finished(new SectionReading(nearby.of(drawn)).exact().profile(), gauge)
-          .tensile()
-          .orElse(Double.NaN);
+      return exactTensile(nearby.of(drawn));
     } catch (HeatInputException noWeld) {
       return Double.NaN;
     }
+  }
+
+  private double exactTensile(SectionProfile profile) {
+    SectionProfile exact = new SectionReading(profile).exact().profile();
+    return JointReport.finished(exact, gauge).tensile().orElse(Double.NaN);
   }
 
   private Optional<Share> meltingPossible(int[] kept) {

@@ -1,6 +1,5 @@
 package afterweld.study;
 
-import afterweld.section.Estimate;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.thermal.HeatInputException;
 import afterweld.weld.WeldCase;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -137,7 +135,8 @@ public record TraverseFit(
         fit = fitted(free, traverse.points());
       }
       Optional<String> objection = objection(free, fit);
-      refusals.addAll(objection.map(List::of).orElse(baseOffReadings(free, fit)));
+      refusals.addAll(
+          objection.map(List::of).orElse(readings().offTheLine(scale(free, fit.values()))));
       return result(objection.isEmpty() ? Optional.of(fit) : Optional.empty(), free, refusals);
     }
 
@@ -205,7 +204,7 @@ public record TraverseFit(
       List<FitParameter> free = new ArrayList<>();
       free.add(new FitParameter(EFFICIENCY, "", own, low, high, 0.1));
       double base = model.baseHardness(own);
-      Optional<String> astray = offBase();
+      Optional<String> astray = readings().astray();
       if (astray.isEmpty()) {
         free.add(new FitParameter(BASE, "HV", base, 0.6 * base, 1.5 * base, 10));
       } else {
@@ -217,72 +216,6 @@ public record TraverseFit(
         refusals.add("The centre stays at 0: the traverse lies on one side of it.");
       }
       return free;
-    }
-
-    /** Why neither end of the traverse shows the base; empty if one does. */
-    private Optional<String> offBase() {
-      List<HardnessTraverse.Level> levels = traverse.outerLevels();
-      if (levels.isEmpty()) {
-        return Optional.of(
-            "the last three points agree within 8 HV on neither side, so the traverse does not"
-                + " reach the base.");
-      }
-      return levels.stream().anyMatch(this::isBase)
-          ? Optional.empty()
-          : Optional.of(
-              levels.stream()
-                      .map(this::offWords)
-                      .collect(Collectors.joining(" and ", "the last three points agree on ", ""))
-                  + ". They lie in softened metal, or alloy or temper is another: the traverse does"
-                  + " not reach the base.");
-    }
-
-    /**
-     * Softened metal may be as even as the base: only the level tells them apart. The band is that
-     * of the prediction, and two standard deviations of the measured mean.
-     */
-    private boolean isBase(HardnessTraverse.Level level) {
-      Estimate base = model.base(level.left());
-      return level.hardness() > base.low().hardness() - 2 * level.deviation()
-          && level.hardness() < base.high().hardness() + 2 * level.deviation();
-    }
-
-    /** The level of the whole line may miss what the readings of the base itself say. */
-    private List<String> baseOffReadings(List<FitParameter> free, RobustFit fit) {
-      double own = model.baseHardness(fit.values()[0]);
-      double scale = value(free, fit.values(), BASE, own) / own;
-      return traverse.outerLevels().stream()
-          .filter(this::isBase)
-          .filter(
-              level ->
-                  Math.abs(level.hardness() - fittedBase(level, scale)) > 2 * level.deviation())
-          .map(level -> offFit(level, fittedBase(level, scale)))
-          .toList();
-    }
-
-    private double fittedBase(HardnessTraverse.Level level, double scale) {
-      return scale * model.base(level.left()).middle().hardness();
-    }
-
-    private static String offFit(HardnessTraverse.Level level, double fitted) {
-      return String.format(
-          Locale.ROOT,
-          "The last three points on the %s read %.0f HV, the fitted line is at %.0f HV there: its"
-              + " level is that of all points together. For the base go by those three.",
-          level.left() ? "left" : "right",
-          level.hardness(),
-          fitted);
-    }
-
-    private String offWords(HardnessTraverse.Level level) {
-      Estimate base = model.base(level.left());
-      return String.format(
-          Locale.ROOT,
-          "%.0f HV on the %s, where the base is predicted at %.0f to %.0f HV",
-          level.hardness(),
-          level.left() ? "left" : "right",
-          base.low().hardness(),
-          base.high().hardness());
     }
 
     private RobustFit fitted(List<FitParameter> free, List<Point> points) {
@@ -310,11 +243,20 @@ public record TraverseFit(
     }
 
     private double[] predicted(List<FitParameter> free, double[] values, double[] distances) {
-      double own = model.baseHardness(values[0]);
-      double scale = value(free, values, BASE, own) / own;
+      double scale = scale(free, values);
       double offset = value(free, values, OFFSET, 0);
       double[] places = Arrays.stream(distances).map(distance -> distance - offset).toArray();
       return Arrays.stream(model.hardness(values[0], places)).map(hv -> scale * hv).toArray();
+    }
+
+    /** What the base hardness raises or lowers the whole line by. */
+    private double scale(List<FitParameter> free, double[] values) {
+      double own = model.baseHardness(values[0]);
+      return value(free, values, BASE, own) / own;
+    }
+
+    private BaseReadings readings() {
+      return new BaseReadings(traverse, model);
     }
 
     private static double value(

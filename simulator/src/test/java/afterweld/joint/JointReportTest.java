@@ -85,14 +85,7 @@ class JointReportTest {
   /** Metal softened from end to end is not its own measure: efficiency is of the base before. */
   @Test
   void aNarrowLegIsHeldAgainstItsBaseBeforeWelding() {
-    Side wide = Cases.side("6061", "T6", 0.003);
-    Side narrow =
-        new Side(
-            wide.alloy(),
-            wide.temper(),
-            wide.thickness(),
-            OptionalDouble.of(0.03),
-            wide.composition());
+    Side narrow = Cases.narrow("6061", "T6", 0.003, 0.03);
     SectionProfile profile = Cases.butt("6061", "T6").withLeft(narrow).withRight(narrow).run();
     JointStrength welded = JointReport.finished(profile, 0.05);
     double before = profile.stations().get(0).estimates().get(0).middle().tensile();

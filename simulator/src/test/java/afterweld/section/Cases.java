@@ -34,13 +34,18 @@ public record Cases(
   }
 
   public static Side side(String name, String temper, double thickness) {
+    return side(name, temper, thickness, OptionalDouble.empty());
+  }
+
+  /** The same of a part that ends near the weld. */
+  public static Side narrow(String name, String temper, double thickness, double width) {
+    return side(name, temper, thickness, OptionalDouble.of(width));
+  }
+
+  private static Side side(String name, String temper, double thickness, OptionalDouble width) {
     Alloy alloy = LIBRARY.base(name).orElseThrow();
     return new Side(
-        alloy,
-        alloy.temper(temper).orElseThrow(),
-        thickness,
-        OptionalDouble.empty(),
-        alloy.composition());
+        alloy, alloy.temper(temper).orElseThrow(), thickness, width, alloy.composition());
   }
 
   public static FillerChoice filler(String name, double dilution) {

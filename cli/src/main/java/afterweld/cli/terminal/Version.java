@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version that the build wrote beside this class. */
+/** The version that the build wrote. */
 public final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() throws IOException {

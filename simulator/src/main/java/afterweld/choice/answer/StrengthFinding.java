@@ -88,8 +88,21 @@ public record StrengthFinding(
    * @param deviations standard deviations from the prediction
    */
   public double margin(double deviations) {
-    double off = deviations * (deviations > 0 ? deviationAbove() : deviation());
-    return predicted() ? (middle + off) / asked.value() - 1 : Double.NaN;
+    return predicted() ? at(deviations) / asked.value() - 1 : Double.NaN;
+  }
+
+  private double at(double deviations) {
+    return middle + deviations * (deviations > 0 ? deviationAbove() : deviation());
+  }
+
+  /**
+   * The same of one joint among many: it is what it is, without a band.
+   *
+   * @param deviations standard deviations from the prediction
+   */
+  public StrengthFinding drawn(double deviations) {
+    double one = at(deviations);
+    return new StrengthFinding(asked, one, one, one, unknown, claimed);
   }
 
   /** A sentence with what is asked, what is predicted and how far that is from met. */

@@ -66,14 +66,7 @@ class BendReportTest {
   /** A leg softened to its end is bent as it is: there is no edge for a longer strip to take in. */
   @Test
   void aPartSoftenedThroughoutIsBentInEveryState() {
-    Side wide = Cases.side("6061", "T6", 0.003);
-    Side narrow =
-        new Side(
-            wide.alloy(),
-            wide.temper(),
-            wide.thickness(),
-            OptionalDouble.of(0.03),
-            wide.composition());
+    Side narrow = Cases.narrow("6061", "T6", 0.003, 0.03);
     SectionProfile part = Cases.butt("6061", "T6").withLeft(narrow).withRight(narrow).run();
     assertTrue(part.softening().left().throughout());
     BendReport report = report(part);

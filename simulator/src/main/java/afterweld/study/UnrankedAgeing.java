@@ -9,12 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** One ageing among others that are compared. */
-final class AgeingTrial {
-  private AgeingTrial() {}
+/** Ageings that are computed and yet must not be called best, wherever ageings are compared. */
+final class UnrankedAgeing {
+  private UnrankedAgeing() {}
 
-  /** What no command holds against a case that is aged so and yet must not be called best. */
-  static List<String> against(WeldCase weldCase) {
+  /** Why a case that is aged so is not ranked, though no command objects to it. */
+  static List<String> why(WeldCase weldCase) {
     List<String> against = new ArrayList<>();
     if (weldCase.hasCasting()) {
       against.add(CoolAgeing.CASTINGS);
