@@ -8,6 +8,7 @@ import afterweld.charts.plot.Picture;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.AlongWeld;
+import afterweld.section.WeldSession;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,7 +33,7 @@ class AlongWeldChartTest {
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
     byte[] bytes = RING.getBytes(StandardCharsets.UTF_8);
     WeldCase weld = reader.read("ring.yaml", bytes).caseFile().orElseThrow().weld();
-    ring = AlongWeld.of(weld).orElseThrow();
+    ring = new WeldSession().along(weld).orElseThrow();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import afterweld.cli.terminal.Streams;
+import afterweld.section.WeldSession;
 
 /** Where the process starts. */
 public final class Main {
@@ -10,6 +11,6 @@ public final class Main {
   public static void main(String[] arguments) {
     System.setProperty("java.awt.headless", "true");
     Streams streams = Streams.ofProcess();
-    System.exit(new Program(streams, Wiring.commands(streams)).run(arguments));
+    System.exit(new Program(streams, Wiring.commands(streams, new WeldSession())).run(arguments));
   }
 }

@@ -32,7 +32,7 @@ import afterweld.cli.terminal.Streams;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -44,26 +44,38 @@ import java.util.stream.Stream;
 
 /** Which parts of the simulator and of the charts the commands work with. */
 final class Wiring {
-  private Wiring() {}
+  private final WeldSession session;
 
-  /** All commands, ready to run. */
-  static List<Object> commands(Streams streams) {
+  private Wiring(WeldSession session) {
+    this.session = session;
+  }
+
+  /**
+   * All commands, ready to run.
+   *
+   * @param session where what they compute is kept for the next one
+   */
+  static List<Object> commands(Streams streams, WeldSession session) {
+    return new Wiring(session).commands(streams);
+  }
+
+  private List<Object> commands(Streams streams) {
     return List.of(
-        new ProfileCommand(streams, Wiring::read, Wiring::simulate, Wiring::draw),
-        new RoutesCommand(streams, Wiring::read),
-        new SheetCommand(streams, Wiring::read, Wiring::simulate),
-        new BendCommand(streams, Wiring::read, Wiring::simulate),
-        new FillersCommand(streams, Wiring::read),
-        new AgeingCommand(streams, Wiring::read),
+        new ProfileCommand(streams, this::read, this::simulate, this::draw),
+        new RoutesCommand(streams, this::read),
+        new SheetCommand(streams, this::read, this::simulate),
+        new BendCommand(streams, this::read, this::simulate),
+        new FillersCommand(streams, this::read),
+        new AgeingCommand(streams, this::read),
         new ClassroomCommand(streams),
-        new SpreadCommand(streams, Wiring::read),
-        new FitCommand(streams, Wiring::read, Wiring::fitted),
+        new SpreadCommand(streams, this::read),
+        new FitCommand(streams, this::read, this::fitted),
         new MaterialsCommand(streams, Wiring::alloys),
         new StarterCommand(streams));
   }
 
   /** Reads a case, and meanwhile gets ready to draw: every run that reads one goes on to that. */
-  private static ReadCase read(String fileName, byte[] content) {
+  private ReadCase read(String fileName, byte[] content) {
     CompletableFuture<Void> unused = CompletableFuture.runAsync(Picture::prepare);
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReading reading =
@@ -73,13 +85,14 @@ final class Wiring {
         .map(
             read ->
                 new ReadCase(
+                    session,
                     read,
                     (pointer, message) -> reading.positions().fault(pointer, message).toString()))
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));
   }
 
   /** Checks on the way that the new case reads as meant: a wrong one is never written. */
-  private static String fitted(
+  private String fitted(
       String fileName,
       byte[] content,
       List<Double> efficiencies,
@@ -100,11 +113,11 @@ final class Wiring {
     return fitted;
   }
 
-  private static SectionProfile simulate(WeldCase weld, boolean stages) {
-    return stages ? SectionSimulation.runAllStages(weld) : SectionSimulation.run(weld);
+  private SectionProfile simulate(WeldCase weld, boolean stages) {
+    return stages ? session.profileOfEveryStage(weld) : session.profile(weld);
   }
 
-  private static Map<String, byte[]> draw(ProfileResult result) {
+  private Map<String, byte[]> draw(ProfileResult result) {
     CompletableFuture<Optional<FillerPart>> fillers =
         CompletableFuture.supplyAsync(() -> fillers(result));
     List<Picture.Files> drawn =
@@ -128,15 +141,15 @@ final class Wiring {
   }
 
   /** The case's own filler explained, or all of them where the routes are asked for. */
-  private static Optional<FillerPart> fillers(ProfileResult result) {
+  private Optional<FillerPart> fillers(ProfileResult result) {
     WeldCase weldCase = result.profile().weldCase();
     if (weldCase.filler().alloy().isEmpty()) {
       return Optional.empty();
     }
     FillerComparison comparison =
         result.routes().isPresent()
-            ? FillerComparison.of(weldCase, result.requirement())
-            : FillerComparison.ofOwnFiller(weldCase, result.requirement());
+            ? FillerComparison.of(session, weldCase, result.requirement())
+            : FillerComparison.ofOwnFiller(session, weldCase, result.requirement());
     Picture picture =
         FillerChart.of(comparison, weldCase.title(), List.of(FillerTable.CAUTION), result.units());
     return Optional.of(new FillerPart(comparison, Picture.drawAll(List.of(picture)).get(0)));

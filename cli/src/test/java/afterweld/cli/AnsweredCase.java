@@ -83,8 +83,7 @@ final class AnsweredCase {
     arguments.addAll(List.of("--out", into.toString()));
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    int status =
-        new Program(streams, Wiring.commands(streams)).run(arguments.toArray(String[]::new));
+    int status = Welded.program(streams).run(arguments.toArray(String[]::new));
     return new Run(status, memory.out(), memory.err(), files(into));
   }
 

@@ -31,7 +31,7 @@ class ClassroomCommandTest {
 
   private int run(String... arguments) {
     Streams streams = memory.streams(false);
-    return new Program(streams, Wiring.commands(streams)).run(arguments);
+    return Welded.program(streams).run(arguments);
   }
 
   @Test

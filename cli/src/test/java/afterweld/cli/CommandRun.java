@@ -13,7 +13,7 @@ public final class CommandRun {
   public static String printed(String... arguments) {
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    int status = new Program(streams, Wiring.commands(streams)).run(arguments);
+    int status = Welded.program(streams).run(arguments);
     assertEquals(ExitStatus.DONE, status, memory.err());
     return memory.out();
   }

@@ -39,7 +39,7 @@ class DecisionCommandsTest {
 
   private int run(String... arguments) {
     Streams streams = memory.streams(false);
-    return new Program(streams, Wiring.commands(streams)).run(arguments);
+    return Welded.program(streams).run(arguments);
   }
 
   private JsonNode json(String command, String example) throws IOException {

@@ -48,7 +48,7 @@ class DocumentationTest {
   private static Done run(String... arguments) {
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    int status = new Program(streams, Wiring.commands(streams)).run(arguments);
+    int status = Welded.program(streams).run(arguments);
     return new Done(status, memory.out(), memory.err());
   }
 

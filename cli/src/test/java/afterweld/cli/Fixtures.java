@@ -18,6 +18,7 @@ import afterweld.section.SectionProfile;
 import afterweld.section.Softening;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;
+import afterweld.section.WeldSession;
 import afterweld.section.Zone;
 import afterweld.section.ZoneSpan;
 import afterweld.section.soundness.Soundness;
@@ -257,7 +258,8 @@ public final class Fixtures {
   }
 
   static ReadCase caseFile(Requirement requirement) {
-    return new ReadCase(read(requirement), (pointer, message) -> pointer + ": " + message);
+    return new ReadCase(
+        new WeldSession(), read(requirement), (pointer, message) -> pointer + ": " + message);
   }
 
   private static CaseFile read(Requirement requirement) {

@@ -105,7 +105,7 @@ class MaterialsCommandTest {
   @MethodSource("library")
   void everyPageOfTheLibraryFitsEightyColumns(String page) {
     Streams streams = memory.streams(false);
-    assertEquals(0, new Program(streams, Wiring.commands(streams)).run(page.split(" ")));
+    assertEquals(0, Welded.program(streams).run(page.split(" ")));
     out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
   }
 

@@ -25,7 +25,7 @@ class MemberCommandTest {
     Streams streams = memory.streams(false);
     String unit = units.length == 0 ? "metric" : units[0];
     int status =
-        new Program(streams, Wiring.commands(streams))
+        Welded.program(streams)
             .run("profile", file.toString(), "--out", out().toString(), "--units", unit);
     assertEquals(ExitStatus.REQUIREMENT_OPEN, status, memory.err());
     return memory.out();

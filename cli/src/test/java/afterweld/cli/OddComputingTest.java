@@ -90,7 +90,7 @@ class OddComputingTest {
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
     long start = System.nanoTime();
-    int status = new Program(streams, Wiring.commands(streams)).run(line.toArray(String[]::new));
+    int status = Welded.program(streams).run(line.toArray(String[]::new));
     double seconds = (System.nanoTime() - start) / 1e9;
     List<String> found = new ArrayList<>();
     if (status < 0 || status > 2 || memory.err().contains("internal error")) {

@@ -94,7 +94,7 @@ class OneNumberTest {
     String[] all = new String[arguments.length + more.length];
     System.arraycopy(arguments, 0, all, 0, arguments.length);
     System.arraycopy(more, 0, all, arguments.length, more.length);
-    int status = new Program(streams, Wiring.commands(streams)).run(all);
+    int status = Welded.program(streams).run(all);
     assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, memory.err());
     return new ObjectMapper().readTree(memory.out());
   }

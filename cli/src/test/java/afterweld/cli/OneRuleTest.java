@@ -32,7 +32,7 @@ class OneRuleTest {
   private JsonNode json(String command, Path caseFile) throws IOException {
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    new Program(streams, Wiring.commands(streams))
+    Welded.program(streams)
         .run(
             command,
             caseFile.toString(),

@@ -114,7 +114,7 @@ class PlainWordsTest {
             : command;
     Fixtures.Memory memory = new Fixtures.Memory();
     Streams streams = memory.streams(false);
-    int status = new Program(streams, Wiring.commands(streams)).run(arguments);
+    int status = Welded.program(streams).run(arguments);
     assertTrue(status <= ExitStatus.REQUIREMENT_OPEN, memory.err());
     plain(line, memory.out());
     try (Stream<Path> written = Files.list(folder)) {

@@ -48,7 +48,7 @@ class SheetAnswerTest {
     arguments[3] = folder.resolve(command).toString();
     System.arraycopy(more, 0, arguments, 4, more.length);
     Streams streams = memory.streams(false);
-    new Program(streams, Wiring.commands(streams)).run(arguments);
+    Welded.program(streams).run(arguments);
     String out = memory.out();
     assertFalse(out.isEmpty(), memory.err());
     return out;

@@ -63,7 +63,7 @@ class StarterCommandTest {
 
   private int run(String... arguments) {
     Streams streams = memory.streams(false);
-    return new Program(streams, Wiring.commands(streams)).run(arguments);
+    return Welded.program(streams).run(arguments);
   }
 
   private Path written(String name) {

@@ -8,7 +8,6 @@ import afterweld.choice.schedule.FurnaceOrder;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.soundness.Soundness;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.weld.WeldCase;
@@ -127,13 +126,8 @@ public record FurnaceSheet(
         : "Standard schedule of the base, since the case states none.";
   }
 
-  /** The sheet of a case: empty if it names no treatment and its bases answer to none. */
-  public static Optional<FurnaceSheet> of(WeldCase weldCase) {
-    return of(weldCase, Requirement.NONE, UnitSystem.METRIC, SectionSimulation::run);
-  }
-
   /**
-   * The same.
+   * The sheet of a case: empty if it names no treatment and its bases answer to none.
    *
    * @param requirement what the case asks, which its filler must suit
    * @param first the system of units that leads

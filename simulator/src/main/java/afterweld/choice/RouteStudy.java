@@ -6,6 +6,7 @@ import afterweld.choice.answer.Verdict;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
 import afterweld.quantity.UnitSystem;
+import afterweld.section.WeldSession;
 import afterweld.weld.WeldCase;
 import java.util.Arrays;
 import java.util.List;
@@ -52,10 +53,18 @@ public record RouteStudy(
    */
   public record Shelf(double days, JointStrength joint, Optional<Judgement> helps) {}
 
-  /** Tries every route. */
+  /**
+   * Tries every route.
+   *
+   * @param session where welds that were computed are kept
+   */
   public static RouteStudy of(
-      WeldCase weldCase, JointSettings joint, Requirement requirement, RouteSettings settings) {
-    RouteTrial trial = new RouteTrial(weldCase, joint, requirement, settings);
+      WeldSession session,
+      WeldCase weldCase,
+      JointSettings joint,
+      Requirement requirement,
+      RouteSettings settings) {
+    RouteTrial trial = new RouteTrial(session, weldCase, joint, requirement, settings);
     List<RouteTrial.Tried> alone =
         Arrays.stream(RouteKind.values())
             .parallel()

@@ -13,7 +13,7 @@ import afterweld.material.Temper;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
@@ -33,6 +33,7 @@ final class RouteTrial {
   private static final double HOUR = 3600;
   private static final int AS_WELDED = 1;
 
+  private final WeldSession session;
   private final WeldCase delivered;
   private final JointSettings jointSettings;
   private final Requirement requirement;
@@ -40,16 +41,17 @@ final class RouteTrial {
   private final List<Pass> passes;
 
   RouteTrial(
+      WeldSession session,
       WeldCase weldCase,
       JointSettings jointSettings,
       Requirement requirement,
       RouteSettings settings) {
+    this.session = session;
     this.delivered = weldCase;
     this.jointSettings = jointSettings;
     this.requirement = requirement;
     this.settings = settings;
-    this.passes =
-        SectionSimulation.heats(weldCase).stream().map(PassHeat::passAtThisEfficiency).toList();
+    this.passes = session.heats(weldCase).stream().map(PassHeat::passAtThisEfficiency).toList();
   }
 
   /**
@@ -155,12 +157,12 @@ final class RouteTrial {
 
   /** The weld left alone, at the stations of the case as written. */
   private SectionProfile leftAlone(WeldCase weldCase) {
-    return SectionSimulation.run(weldCase.withAfterWeld(delivered.afterWeld())).asWelded();
+    return session.profile(weldCase.withAfterWeld(delivered.afterWeld())).asWelded();
   }
 
   private Tried simulated(RouteKind kind, WeldCase weldCase) {
     SectionProfile profile =
-        kind == RouteKind.LEAVE ? leftAlone(weldCase) : SectionSimulation.run(weldCase);
+        kind == RouteKind.LEAVE ? leftAlone(weldCase) : session.profile(weldCase);
     Optional<String> refused = refused(weldCase);
     JointStrength finished = JointReport.finished(profile, jointSettings.gauge());
     JointStrength joint = refused.map(why -> without(finished, why)).orElse(finished);

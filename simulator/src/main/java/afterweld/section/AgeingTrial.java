@@ -64,12 +64,14 @@ public final class AgeingTrial {
   /**
    * The weld metal of the case: without solution treatment no stronger than before ({@link
    * AgedOnly}). It is heated as the thicker side is.
+   *
+   * @param session where its weld is kept
    */
-  public static AgeingTrial weld(WeldCase weldCase, List<FurnaceStep> before) {
+  public static AgeingTrial weld(WeldSession session, WeldCase weldCase, List<FurnaceStep> before) {
     return new AgeingTrial(
         SectionMetal.weld(PoolMetals.of(weldCase), WeldPool.of(weldCase).composition()),
         furnace(WeldMetalTrial.governing(weldCase)),
-        WeldMetalTrial.of(weldCase.withAfterWeld(before)).histories(),
+        session.weldMetal(weldCase.withAfterWeld(before)).histories(),
         !dissolved(before),
         Optional.empty());
   }

@@ -14,6 +14,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /**
  * How a weld that starts and ends differs along its way: the peak temperature of the whole part,
@@ -101,13 +102,14 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
    * The weld of a case along its way; empty where it has no start and end that count, or was not
    * followed in time.
    *
+   * @param its heat of the weld, when it is wanted
    * @throws HeatInputException if the passes cannot make this weld
    */
-  public static Optional<AlongWeld> of(WeldCase weldCase) {
+  static Optional<AlongWeld> of(WeldCase weldCase, Supplier<CaseHeat> its) {
     if (!weldCase.course().ends()) {
       return Optional.empty();
     }
-    CaseHeat heat = CaseHeat.of(weldCase);
+    CaseHeat heat = its.get();
     return heat.peaks().map(peaks -> of(weldCase.withAfterWeld(List.of()), heat));
   }
 
@@ -146,7 +148,7 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
   private static AtPlace section(WeldCase asWelded, CaseHeat heat, Place place, boolean computed) {
     CaseHeat there = heat.at(place);
     Optional<SectionProfile> profile =
-        computed ? Optional.of(SectionSimulation.runThin(asWelded, there)) : Optional.empty();
+        computed ? Optional.of(thin(asWelded, there)) : Optional.empty();
     return new AtPlace(
         place,
         heat.peaks().orElseThrow().fromStart(place),
@@ -154,5 +156,11 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
         there.left(),
         there.right(),
         profile);
+  }
+
+  private static SectionProfile thin(WeldCase asWelded, CaseHeat there) {
+    WeldMemory memory = WeldMemory.of(there);
+    return new SectionSimulation(asWelded, false, StationDensity.THIN, memory, () -> false)
+        .profile();
   }
 }

@@ -23,22 +23,14 @@ public final class NearbySections {
   }
 
   /**
-   * Sections near that of a case.
-   *
-   * @throws HeatInputException if its passes cannot make the weld
-   */
-  public static NearbySections to(WeldCase weldCase) {
-    return new NearbySections(CaseHeat.of(weldCase));
-  }
-
-  /**
    * The section of a case that differs from the first one in composition, filler, speed, heat,
    * width or heat treatment.
    *
    * @throws HeatInputException if its passes cannot make the weld
    */
   public SectionProfile of(WeldCase other) {
-    return SectionSimulation.runThin(other, heat.of(other, variants));
+    WeldMemory memory = WeldMemory.of(heat.of(other, variants));
+    return new SectionSimulation(other, false, StationDensity.THIN, memory, () -> false).profile();
   }
 
   /** The preview of such a case's section. */

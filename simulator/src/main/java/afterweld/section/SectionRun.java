@@ -1,6 +1,7 @@
 package afterweld.section;
 
 import afterweld.section.heat.CaseHeat;
+import afterweld.section.heat.SolvedShells;
 import afterweld.thermal.HeatInputException;
 import afterweld.weld.WeldCase;
 import java.util.function.BooleanSupplier;
@@ -8,11 +9,10 @@ import java.util.function.BooleanSupplier;
 /**
  * A weld that is looked at again and again: what it made of the metal is kept, so that another
  * natural ageing or another heat treatment need not weld anew, and only follows the steps that
- * differ. Gives exactly what {@link SectionSimulation} gives. May be used by several threads at
- * once.
+ * differ. What comes out does not depend on what is kept. May be used by several threads at once.
  *
  * <pre>{@code
- * SectionRun run = SectionRun.of(weldCase);
+ * SectionRun run = session.weld(weldCase);
  * run.preview(weldCase, () -> false);                             // at once
  * run.profile(weldCase, () -> false);                             // settled
  * run.profile(weldCase.withAfterWeld(other), () -> false);        // the furnace alone
@@ -22,16 +22,27 @@ public final class SectionRun {
   private static final int FEW_PASSES = 6;
 
   private final WeldCase welded;
-  private final WeldMemory memory = WeldMemory.keeping();
+  private final WeldMemory memory;
   private volatile NearbySections nearby;
 
-  private SectionRun(WeldCase welded) {
+  /**
+   * A run that has computed nothing yet.
+   *
+   * @param welded a weld alone
+   * @param solved fields that may be used again, and where a new one is kept
+   */
+  SectionRun(WeldCase welded, SolvedShells solved) {
     this.welded = welded;
+    this.memory = WeldMemory.keeping(() -> CaseHeat.of(welded, solved));
   }
 
-  /** A run that has computed nothing yet. */
-  public static SectionRun of(WeldCase weldCase) {
-    return new SectionRun(weldCase.weldAlone());
+  /**
+   * The heat of the weld.
+   *
+   * @throws HeatInputException if its passes cannot make it
+   */
+  CaseHeat heat() {
+    return memory.heat();
   }
 
   /** Whether a case differs from this weld at most in what happens after it. */
@@ -139,10 +150,33 @@ public final class SectionRun {
     return simulation(weldCase, outdated).replay();
   }
 
+  /**
+   * The settled profile with a state after every step of the heat treatment.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  SectionProfile everyStage(WeldCase weldCase) {
+    return simulation(weldCase, true, StationDensity.FULL, () -> false).profile();
+  }
+
+  /**
+   * The profile at fewer stations and with no runs at the ends of defaults.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  SectionProfile thin(WeldCase weldCase) {
+    return simulation(weldCase, false, StationDensity.THIN, () -> false).profile();
+  }
+
   private SectionSimulation simulation(WeldCase weldCase, BooleanSupplier outdated) {
+    return simulation(weldCase, false, StationDensity.FULL, outdated);
+  }
+
+  private SectionSimulation simulation(
+      WeldCase weldCase, boolean allStages, StationDensity density, BooleanSupplier outdated) {
     if (!holds(weldCase)) {
       throw new IllegalArgumentException("another weld: " + weldCase.title());
     }
-    return new SectionSimulation(weldCase, false, StationDensity.FULL, memory, outdated);
+    return new SectionSimulation(weldCase, allStages, density, memory, outdated);
   }
 }

@@ -10,7 +10,6 @@ import afterweld.thermal.PassHeat;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.TemperatureHistory;
 import afterweld.thermal.furnace.FurnaceHistory;
-import afterweld.thermal.shell.PeakMap;
 import afterweld.weld.HotStart;
 import afterweld.weld.Side;
 import afterweld.weld.Warning;
@@ -20,7 +19,6 @@ import afterweld.weldmetal.WeldMetal;
 import afterweld.weldmetal.WeldPool;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,7 +31,7 @@ import java.util.stream.Stream;
  * <p>The band of a station spans the runs at both ends of a default efficiency and of a default
  * dilution, widened by the model's own error.
  */
-public final class SectionSimulation {
+final class SectionSimulation {
   private final WeldCase weldCase;
   private final boolean allStages;
   private final StationDensity density;
@@ -44,10 +42,6 @@ public final class SectionSimulation {
   private final WeldMemory memory;
   private final BooleanSupplier outdated;
 
-  private SectionSimulation(WeldCase weldCase, boolean allStages, StationDensity density) {
-    this(weldCase, allStages, density, WeldMemory.forgetful(), () -> false);
-  }
-
   /**
    * The simulation of a case.
    *
@@ -55,6 +49,7 @@ public final class SectionSimulation {
    * @param density how many stations
    * @param memory of this weld
    * @param outdated asked before each station; true ends the run
+   * @throws HeatInputException if the passes cannot make this weld
    */
   SectionSimulation(
       WeldCase weldCase,
@@ -65,7 +60,7 @@ public final class SectionSimulation {
     this.weldCase = weldCase;
     this.allStages = allStages;
     this.density = density;
-    this.heat = memory.heat(() -> CaseHeat.of(weldCase));
+    this.heat = memory.heat();
     this.rule = new SoundnessRule(weldCase, heat.heats(), heat.rootInSection());
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric =
@@ -73,68 +68,6 @@ public final class SectionSimulation {
             && weldCase.passes().stream().allMatch(pass -> pass.offset() == 0);
     this.memory = memory;
     this.outdated = outdated;
-  }
-
-  /**
-   * The profile before welding, as welded and after heat treatment.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static SectionProfile run(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false, StationDensity.FULL).profile();
-  }
-
-  /**
-   * The same with a state after every step of the heat treatment.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static SectionProfile runAllStages(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, true, StationDensity.FULL).profile();
-  }
-
-  /**
-   * The profile before welding, as welded and after heat treatment at fewer stations and with no
-   * runs at the ends of defaults: for studies that repeat it many times.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static SectionProfile runThin(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false, StationDensity.THIN).profile();
-  }
-
-  /** The same with the heat of the case known, perhaps of another place of its weld. */
-  static SectionProfile runThin(WeldCase weldCase, CaseHeat heat) {
-    return new SectionSimulation(
-            weldCase, false, StationDensity.THIN, WeldMemory.of(heat), () -> false)
-        .profile();
-  }
-
-  /**
-   * The heat of the passes alone.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static List<PassHeat> heats(WeldCase weldCase) {
-    return CaseHeat.of(weldCase).heats();
-  }
-
-  /**
-   * Whether the weld of a case is a joint, from its heat and few of its stations.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static Soundness soundness(WeldCase weldCase) {
-    return new SectionSimulation(weldCase, false, StationDensity.FULL).preview().soundness();
-  }
-
-  /**
-   * Peak temperatures of the whole part; empty where the steady field of wide plates is used.
-   *
-   * @throws HeatInputException if the passes cannot make this weld
-   */
-  public static Optional<PeakMap> peaks(WeldCase weldCase) {
-    return CaseHeat.of(weldCase).peaks();
   }
 
   /** The profile, with stations added where neighbours differ. */
@@ -258,7 +191,7 @@ public final class SectionSimulation {
   }
 
   private List<Double> start(Side side, SideRun run) {
-    return run.memory().start(side, () -> placement(side, run).distances());
+    return run.memory().start(side, density, () -> placement(side, run).distances());
   }
 
   private List<Double> few(Side side, SideRun run) {

@@ -14,40 +14,46 @@ import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 
 /**
- * What was computed of one weld and may be used again, because it depends on the weld alone: where
- * the stations begin, and what each of them is after welding. A forgetful memory keeps nothing.
+ * What was computed of one weld and may be used again, because it depends on the weld alone: its
+ * heat, where the stations begin, and what each of them is after welding. A forgetful memory keeps
+ * nothing of the stations.
  */
 final class WeldMemory {
   private final boolean keeps;
+  private final Supplier<CaseHeat> compute;
   private final AtomicReference<CaseHeat> heat = new AtomicReference<>();
   private final Map<SideKey, OfSide> sides = new ConcurrentHashMap<>();
 
   private record SideKey(
       int side, List<PassHeat> heats, double unequalWeight, Composition weldMetal) {}
 
-  private WeldMemory(boolean keeps) {
-    this.keeps = keeps;
-  }
+  private record StartKey(Side side, StationDensity density) {}
 
-  /** For a profile that is computed once. */
-  static WeldMemory forgetful() {
-    return new WeldMemory(false);
+  private WeldMemory(boolean keeps, Supplier<CaseHeat> compute) {
+    this.keeps = keeps;
+    this.compute = compute;
   }
 
   /** For a profile that is computed once, its heat known. */
   static WeldMemory of(CaseHeat heat) {
-    WeldMemory memory = forgetful();
-    memory.heat.set(heat);
-    return memory;
+    return new WeldMemory(false, () -> heat);
   }
 
-  /** For a weld that is looked at again and again. */
-  static WeldMemory keeping() {
-    return new WeldMemory(true);
+  /**
+   * For a weld that is looked at again and again.
+   *
+   * @param compute its heat, when first asked for
+   */
+  static WeldMemory keeping(Supplier<CaseHeat> compute) {
+    return new WeldMemory(true, compute);
   }
 
-  /** The heat of the weld. */
-  CaseHeat heat(Supplier<CaseHeat> compute) {
+  /**
+   * The heat of the weld.
+   *
+   * @throws afterweld.thermal.HeatInputException if the passes cannot make this weld
+   */
+  CaseHeat heat() {
     return heat.updateAndGet(known -> known != null ? known : compute.get());
   }
 
@@ -83,26 +89,26 @@ final class WeldMemory {
   static final class OfSide {
     private final boolean keeps;
     private final Map<Double, Welded> stations = new ConcurrentHashMap<>();
-    private final Map<Side, List<Double>> starts = new ConcurrentHashMap<>();
+    private final Map<StartKey, List<Double>> starts = new ConcurrentHashMap<>();
 
     private OfSide(boolean keeps) {
       this.keeps = keeps;
     }
 
+    /** A station: whoever asks while it is being computed waits for it. */
     Welded at(double distance, DoubleFunction<Welded> compute) {
-      Welded known = stations.get(distance);
-      if (known != null) {
-        return known;
-      }
-      Welded found = compute.apply(distance);
-      if (keeps) {
-        stations.put(distance, found);
-      }
-      return found;
+      return keeps ? stations.computeIfAbsent(distance, compute::apply) : compute.apply(distance);
     }
 
-    List<Double> start(Side side, Supplier<List<Double>> compute) {
-      return starts.computeIfAbsent(side, unused -> compute.get());
+    /** Where the stations begin; computed on many threads, so that nobody may wait for it. */
+    List<Double> start(Side side, StationDensity density, Supplier<List<Double>> compute) {
+      StartKey key = new StartKey(side, density);
+      List<Double> known = starts.get(key);
+      if (known == null) {
+        known = compute.get();
+        starts.put(key, known);
+      }
+      return known;
     }
   }
 }

@@ -3,7 +3,6 @@ package afterweld.section;
 import afterweld.material.Composition;
 import afterweld.section.heat.CaseHeat;
 import afterweld.strength.Strength;
-import afterweld.thermal.HeatInputException;
 import afterweld.thermal.StationHistory;
 import afterweld.thermal.TemperatureHistory;
 import afterweld.thermal.furnace.FurnaceHistory;
@@ -38,11 +37,10 @@ public final class WeldMetalTrial {
   /**
    * The trial of a case.
    *
-   * @throws HeatInputException if the passes cannot make this weld
+   * @param heat of its weld
    */
-  public static WeldMetalTrial of(WeldCase weldCase) {
+  static WeldMetalTrial of(WeldCase weldCase, CaseHeat heat) {
     Side governing = governing(weldCase);
-    CaseHeat heat = CaseHeat.of(weldCase);
     boolean left = governing.equals(weldCase.left());
     StationHistory centre = (left ? heat.left() : heat.right()).at(0);
     List<TemperatureHistory> histories = new ArrayList<>();

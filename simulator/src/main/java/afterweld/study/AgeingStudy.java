@@ -7,6 +7,7 @@ import afterweld.choice.practice.StandardTreatment;
 import afterweld.section.AgeingTrial;
 import afterweld.section.CoolAgeing;
 import afterweld.section.OverageingLimit;
+import afterweld.section.WeldSession;
 import afterweld.strength.Strength;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -156,8 +157,12 @@ public record AgeingStudy(
     return slow;
   }
 
-  /** The study of a case. */
-  public static AgeingStudy of(WeldCase weldCase) {
+  /**
+   * The study of a case.
+   *
+   * @param session where its weld is kept
+   */
+  public static AgeingStudy of(WeldSession session, WeldCase weldCase) {
     boolean treatable =
         weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
     boolean own = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
@@ -167,15 +172,19 @@ public record AgeingStudy(
     if (!treatable || at.isEmpty()) {
       return new AgeingStudy(List.of(), Optional.empty(), own, List.of(), List.of(), List.of());
     }
-    return new Work(weldCase, steps, at.getAsInt()).study(own);
+    return new Work(session, weldCase, steps, at.getAsInt()).study(own);
   }
 
   private record Metal(String name, AgeingTrial trial) {}
 
   private record Work(
-      WeldCase weldCase, List<FurnaceStep> steps, List<FurnaceStep> before, Age schedule) {
-    Work(WeldCase weldCase, List<FurnaceStep> steps, int at) {
-      this(weldCase, steps, steps.subList(0, at), (Age) steps.get(at));
+      WeldSession session,
+      WeldCase weldCase,
+      List<FurnaceStep> steps,
+      List<FurnaceStep> before,
+      Age schedule) {
+    Work(WeldSession session, WeldCase weldCase, List<FurnaceStep> steps, int at) {
+      this(session, weldCase, steps, steps.subList(0, at), (Age) steps.get(at));
     }
 
     AgeingStudy study(boolean own) {
@@ -249,7 +258,7 @@ public record AgeingStudy(
       if (!right.equals(left) && right.alloy().heatTreatable()) {
         metals.add(new Metal("right", AgeingTrial.base(weldCase, right, before)));
       }
-      metals.add(new Metal("weld", AgeingTrial.weld(weldCase, before)));
+      metals.add(new Metal("weld", AgeingTrial.weld(session, weldCase, before)));
       return metals;
     }
 
@@ -306,7 +315,7 @@ public record AgeingStudy(
     private double left(Metal metal, double oven) {
       AgeingTrial done =
           metal.name().equals("weld")
-              ? AgeingTrial.weld(weldCase, steps)
+              ? AgeingTrial.weld(session, weldCase, steps)
               : AgeingTrial.base(
                   weldCase,
                   metal.name().equals("left") ? weldCase.left() : weldCase.right(),

@@ -4,7 +4,7 @@ import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
@@ -100,18 +100,24 @@ public record GridStudy(
   /**
    * Computes a map.
    *
+   * @param session where welds that were computed are kept
    * @param gauge gauge length of the tension test, m
    * @param asked what the case requires
    * @param done called after every place, from any thread
    * @throws HeatInputException if the case as written makes no weld
    */
   public static GridStudy of(
-      WeldCase weldCase, double gauge, Requirement asked, List<Axis> axes, Runnable done) {
-    List<PassHeat> heats = SectionSimulation.heats(weldCase);
+      WeldSession session,
+      WeldCase weldCase,
+      double gauge,
+      Requirement asked,
+      List<Axis> axes,
+      Runnable done) {
+    List<PassHeat> heats = session.heats(weldCase);
     List<Pass> fixed = heats.stream().map(PassHeat::passAtThisEfficiency).toList();
     double dilution = weldCase.filler().dilution();
     WeldCase kept = CaseChange.dilution(CaseChange.withPasses(weldCase, fixed), dilution);
-    JointPlace asWritten = JointPlace.of(SectionSimulation.run(weldCase), gauge, asked);
+    JointPlace asWritten = JointPlace.of(session.profile(weldCase), gauge, asked);
     List<Node> nodes =
         IntStream.range(0, size(axes.size()))
             .parallel()
@@ -119,7 +125,7 @@ public record GridStudy(
                 place -> {
                   List<Double> values = values(axes, place);
                   WeldCase at = at(kept, axes, values);
-                  Node node = node(at, gauge, asked, values);
+                  Node node = node(session, at, gauge, asked, values);
                   done.run();
                   return ages(axes) ? node.against(UnrankedAgeing.why(at)) : node;
                 })
@@ -150,9 +156,10 @@ public record GridStudy(
     return at;
   }
 
-  private static Node node(WeldCase at, double gauge, Requirement asked, List<Double> values) {
+  private static Node node(
+      WeldSession session, WeldCase at, double gauge, Requirement asked, List<Double> values) {
     try {
-      SectionProfile profile = SectionSimulation.run(at);
+      SectionProfile profile = session.profile(at);
       JointStrength pulled = JointReport.finished(profile, gauge);
       JointPlace joint = JointPlace.of(profile, pulled, asked);
       double bead =

@@ -5,7 +5,7 @@ import afterweld.choice.answer.Verdict;
 import afterweld.choice.practice.HardeningAge;
 import afterweld.choice.practice.StandardTreatment;
 import afterweld.section.SectionRun;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -73,17 +73,19 @@ public record JointAgeing(
   /**
    * The joint of a case.
    *
+   * @param session where welds that were computed are kept
    * @param gauge gauge length of the tension test, m
    * @throws HeatInputException if the case makes no weld
    */
-  public static JointAgeing of(WeldCase weldCase, double gauge, Requirement asked) {
-    JointPlace asWritten = JointPlace.of(SectionSimulation.run(weldCase), gauge, asked);
+  public static JointAgeing of(
+      WeldSession session, WeldCase weldCase, double gauge, Requirement asked) {
+    JointPlace asWritten = JointPlace.of(session.profile(weldCase), gauge, asked);
     boolean own = weldCase.afterWeld().stream().anyMatch(Age.class::isInstance);
     Optional<List<FurnaceStep>> steps =
         own ? Optional.of(weldCase.afterWeld()) : StandardTreatment.full(weldCase);
     boolean hardens =
         Stream.of(weldCase.left(), weldCase.right()).anyMatch(side -> side.alloy().heatTreatable());
-    SectionRun weld = SectionRun.of(weldCase);
+    SectionRun weld = session.weld(weldCase);
     JointPlace asWelded =
         JointPlace.of(weld.profile(weldCase.withAfterWeld(List.of()), () -> false), gauge, asked);
     if (!hardens || steps.isEmpty()) {

@@ -10,8 +10,8 @@ import afterweld.section.ErrorBand;
 import afterweld.section.Estimate;
 import afterweld.section.NearbySections;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
+import afterweld.section.WeldSession;
 import afterweld.strength.ModelError;
 import afterweld.strength.Strength;
 import afterweld.study.SpreadStudy.Influence;
@@ -76,21 +76,20 @@ public final class SpreadRunner {
   private final Tally[] tallies = new Tally[4];
 
   private SpreadRunner(
+      WeldSession session,
       WeldCase weldCase,
       double gauge,
       Requirement requirement,
-      SpreadSettings settings,
-      int runs,
-      long seed) {
+      SpreadSettings settings) {
     this.weldCase = weldCase;
     this.gauge = gauge;
     this.requirement = requirement;
-    this.runs = runs;
-    this.seed = seed;
+    this.runs = settings.runs().orElse(SpreadStudy.USUAL_RUNS);
+    this.seed = settings.seed().orElse(SpreadStudy.USUAL_SEED);
     this.inputs = SpreadInputs.of(weldCase, settings);
     this.shares = LatinHypercube.shares(runs, inputs.size() + 1, seed);
-    this.nearby = NearbySections.to(weldCase);
-    this.section = SectionSimulation.run(weldCase);
+    this.nearby = session.near(weldCase);
+    this.section = session.profile(weldCase);
     this.held = inputs.stream().allMatch(UncertainInput::held);
     this.heldSection = held ? upToTheStrongest(section, gauge) : section;
     this.joint = JointReport.finished(section, gauge);
@@ -110,21 +109,21 @@ public final class SpreadRunner {
   /**
    * Runs a study.
    *
+   * @param session where welds that were computed are kept
    * @param gauge gauge length of the tension test, m
    * @param settings half-widths; runs and seed where the case says them
    * @param done called after every joint, from any thread
    * @throws HeatInputException if the case itself, or every draw of it, makes no weld
    */
   public static SpreadStudy run(
+      WeldSession session,
       WeldCase weldCase,
       double gauge,
       Requirement requirement,
       SpreadSettings settings,
       Runnable done) {
-    int runs = settings.runs().orElse(SpreadStudy.USUAL_RUNS);
-    long seed = settings.seed().orElse(SpreadStudy.USUAL_SEED);
-    SpreadRunner runner = new SpreadRunner(weldCase, gauge, requirement, settings, runs, seed);
-    IntStream.range(0, runs)
+    SpreadRunner runner = new SpreadRunner(session, weldCase, gauge, requirement, settings);
+    IntStream.range(0, runner.runs)
         .parallel()
         .forEach(
             run -> {

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.section.WeldSession;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.thermal.HeatInputException;
 import afterweld.weld.WeldCase;
@@ -97,15 +98,16 @@ public record TraverseFit(
   /**
    * Fits a case whose last state is the one measured.
    *
+   * @param session where welds that were computed are kept
    * @throws HeatInputException if the case makes no weld
    * @throws IllegalArgumentException if the traverse has faults
    * @throws UnpredictedPoints if it crosses metal whose hardness is not predicted
    */
-  public static TraverseFit of(WeldCase weldCase, HardnessTraverse traverse) {
+  public static TraverseFit of(WeldSession session, WeldCase weldCase, HardnessTraverse traverse) {
     if (!traverse.faults().isEmpty()) {
       throw new IllegalArgumentException(String.join("; ", traverse.faults()));
     }
-    TraverseModel model = new TraverseModel(weldCase);
+    TraverseModel model = new TraverseModel(session, weldCase);
     List<Point> points = traverse.points();
     double[] hardness = model.hardness(model.ownEfficiency(), Work.distances(points));
     List<Point> without =

@@ -2,7 +2,7 @@ package afterweld.study;
 
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.strength.Strength;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
@@ -29,6 +29,7 @@ final class TraverseModel {
   private static final double SCAN = 0.01;
   private static final int NODES_PER_UNIT = 50;
 
+  private final WeldSession session;
   private final WeldCase weldCase;
   private final List<PassHeat> heats;
   private final double lowest;
@@ -39,10 +40,11 @@ final class TraverseModel {
    *
    * @throws HeatInputException if the case makes no weld
    */
-  TraverseModel(WeldCase weldCase) {
+  TraverseModel(WeldSession session, WeldCase weldCase) {
+    this.session = session;
     double dilution = weldCase.filler().dilution();
     this.weldCase = CaseChange.dilution(weldCase, dilution);
-    this.heats = SectionSimulation.heats(weldCase);
+    this.heats = session.heats(weldCase);
     this.lowest = scanned();
   }
 
@@ -73,7 +75,7 @@ final class TraverseModel {
 
   private boolean melts(double efficiency) {
     try {
-      return !SectionSimulation.heats(at(efficiency)).isEmpty();
+      return !session.heats(at(efficiency)).isEmpty();
     } catch (HeatInputException noBead) {
       return false;
     }
@@ -136,7 +138,7 @@ final class TraverseModel {
   /** At the ends, where no weld may be made, the nearest efficiency that makes one stands in. */
   private Node computed(double asked) {
     double efficiency = Math.max(lowest, Math.min(HIGHEST_EFFICIENCY, asked));
-    SectionProfile profile = SectionSimulation.run(at(efficiency));
+    SectionProfile profile = session.profile(at(efficiency));
     double width = 2 * profile.passes().get(0).fusionHalfWidth();
     return new Node(efficiency, new SectionReading(profile), width);
   }

@@ -4,6 +4,7 @@ import afterweld.choice.Requirement;
 import afterweld.joint.JointSettings;
 import afterweld.section.Cases;
 import afterweld.section.WeldCase;
+import afterweld.section.WeldSession;
 import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
 import afterweld.study.SpreadStudy;
@@ -65,7 +66,7 @@ public class SpreadBenchmark {
     try {
       return pool.submit(
               () ->
-                  SpreadRunner.run(
+                  SpreadRunner.run(new WeldSession(), 
                       weldCase,
                       JointSettings.DEFAULT.gauge(),
                       Requirement.NONE,

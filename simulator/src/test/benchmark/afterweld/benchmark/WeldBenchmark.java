@@ -8,9 +8,9 @@ import afterweld.section.FillerChoice;
 import afterweld.section.Joint;
 import afterweld.section.Preparation;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Side;
 import afterweld.section.WeldCase;
+import afterweld.section.WeldSession;
 import afterweld.thermal.ConductionMaterial;
 import afterweld.thermal.FurnaceStep;
 import afterweld.thermal.HeatInput;
@@ -161,12 +161,12 @@ public class WeldBenchmark {
   /** The main example, all cores. */
   @Benchmark
   public SectionProfile oneSection() {
-    return SectionSimulation.run(forkArm);
+    return new WeldSession().profile(forkArm);
   }
 
   /** The main example on one thread. */
   @Benchmark
   public SectionProfile oneSectionOnOneThread() {
-    return oneThread.submit(() -> SectionSimulation.run(forkArm)).join();
+    return oneThread.submit(() -> new WeldSession().profile(forkArm)).join();
   }
 }

@@ -16,7 +16,7 @@ import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import afterweld.section.soundness.Soundness;
@@ -78,7 +78,7 @@ class BrittleWeldTest {
     "5083-H116, A356-T6, 5356"
   })
   void nothingIsClaimedOfABrittleWeld(String left, String right, String filler) {
-    SectionProfile profile = SectionSimulation.runThin(weld(left, right, filler));
+    SectionProfile profile = Welded.SESSION.thinProfile(weld(left, right, filler));
     assertEquals(Soundness.State.BRITTLE, profile.soundness().state());
     assertTrue(profile.soundness().notSound());
     assertFalse(profile.soundness().remedies().isEmpty());
@@ -96,8 +96,8 @@ class BrittleWeldTest {
   @Test
   void theOtherFillersAreStillCompared() {
     WeldCase mistake = weld("5083-H116", "5083-H116", "4043");
-    assertTrue(SectionSimulation.soundness(mistake).comparesFillers());
-    FillerComparison comparison = FillerComparison.of(mistake, Requirement.NONE);
+    assertTrue(Welded.SESSION.soundness(mistake).comparesFillers());
+    FillerComparison comparison = FillerComparison.of(Welded.SESSION, mistake, Requirement.NONE);
     assertFalse(comparison.ownAllowed());
     assertTrue(comparison.option("4043").orElseThrow().result().isEmpty());
     assertTrue(comparison.option("5183").orElseThrow().result().isPresent());
@@ -106,7 +106,7 @@ class BrittleWeldTest {
   @ParameterizedTest
   @CsvSource({"5052-H34, 5052-H34, 4043", "3003-H14, 5052-H32, 4043", "5052-H32, 6061-T6, 4643"})
   void siliconFillerOn5052IsHeldToTheCode(String left, String right, String filler) {
-    SectionProfile profile = SectionSimulation.runThin(weld(left, right, filler));
+    SectionProfile profile = Welded.SESSION.thinProfile(weld(left, right, filler));
     int last = profile.states().size() - 1;
     double strongest =
         profile.stations().stream()
@@ -116,7 +116,8 @@ class BrittleWeldTest {
             .orElseThrow();
     assertTrue(strongest <= 165e6 * (1 + 1e-12), () -> "weld metal has " + strongest);
     List<String> best =
-        FillerComparison.of(weld(left, right, filler), Requirement.NONE).bestOverBand();
+        FillerComparison.of(Welded.SESSION, weld(left, right, filler), Requirement.NONE)
+            .bestOverBand();
     assertTrue(best.stream().noneMatch(name -> name.startsWith("4")), best::toString);
   }
 
@@ -135,7 +136,7 @@ class BrittleWeldTest {
     WeldCase lot = written.change().sides(rich, rich).done();
     assertEquals(List.of(), CaseObjections.serious(lot, MODEST));
     assertTrue(CaseObjections.of(lot, MODEST).toString().contains("2.60 % Mg"), "noted");
-    assertTrue(SectionSimulation.soundness(lot).sound());
+    assertTrue(Welded.SESSION.soundness(lot).sound());
   }
 
   /** An old 4043 weld is no 6061 any more: magnesium wire over it makes what 4043 on 5083 makes. */
@@ -150,9 +151,9 @@ class BrittleWeldTest {
         """;
     String pass = "process: GTAW-AC, current: 190 A, voltage: 16 V, travel_speed: 2.1 mm/s";
     WeldCase weldCase = WrittenWelds.of(repair, pass, 2);
-    assertEquals(Soundness.State.BRITTLE, SectionSimulation.soundness(weldCase).state());
+    assertEquals(Soundness.State.BRITTLE, Welded.SESSION.soundness(weldCase).state());
     assertTrue(CaseObjections.serious(weldCase, Requirement.NONE).toString().contains("Mg2Si"));
     WeldCase certified = WrittenWelds.of(repair.replace("3.2 %", "0.7 %"), pass, 2);
-    assertTrue(SectionSimulation.soundness(certified).sound());
+    assertTrue(Welded.SESSION.soundness(certified).sound());
   }
 }

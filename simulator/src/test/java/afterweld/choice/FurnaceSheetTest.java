@@ -10,7 +10,7 @@ import afterweld.choice.practice.FurnacePractice;
 import afterweld.choice.schedule.FurnaceOrder;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.strength.HardnessScale;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -21,12 +21,13 @@ import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
 import afterweld.thermal.furnace.QuenchMedium;
 import afterweld.weld.WeldCase;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class FurnaceSheetTest {
   private static FurnaceSheet sheet(Cases cases) {
-    return FurnaceSheet.of(cases.weldCase()).orElseThrow();
+    return of(cases.weldCase()).orElseThrow();
   }
 
   private static FurnaceSheet treated(String alloy, FurnaceStep... steps) {
@@ -75,7 +76,7 @@ class FurnaceSheetTest {
 
   @Test
   void workHardenedJointsHaveNoSheet() {
-    assertTrue(FurnaceSheet.of(Cases.butt("5083", "H116").weldCase()).isEmpty());
+    assertTrue(of(Cases.butt("5083", "H116").weldCase()).isEmpty());
   }
 
   private static final Quench WATER = new Quench(QuenchMedium.WATER, 298.15, 7);
@@ -243,7 +244,7 @@ class FurnaceSheetTest {
                 Cases.butt("6061", "T6").weldCase(),
                 Requirement.NONE,
                 UnitSystem.US,
-                SectionSimulation::run)
+                Welded.SESSION::profile)
             .orElseThrow();
     assertTrue(text(us, "Solution treatment").startsWith("985 °F (530 °C)"));
     assertTrue(text(us, "Ageing").startsWith("350 °F (177 °C) ± 11 °F (6 °C)"), text(us, "Ageing"));
@@ -279,5 +280,9 @@ class FurnaceSheetTest {
     FurnaceStep anneal = new FurnaceStep.Anneal(413 + 273.15, 9000, OptionalDouble.empty());
     FurnaceSheet sheet = sheet(Cases.butt("6063", "T5").then(List.of(anneal)));
     assertTrue(text(sheet, "Mark as").startsWith("O, "), text(sheet, "Mark as"));
+  }
+
+  private static Optional<FurnaceSheet> of(WeldCase weldCase) {
+    return FurnaceSheet.of(weldCase, Requirement.NONE, UnitSystem.METRIC, Welded.SESSION::profile);
   }
 }

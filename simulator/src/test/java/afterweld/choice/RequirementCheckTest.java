@@ -18,7 +18,7 @@ import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.strength.Strength;
 import afterweld.thermal.furnace.FurnaceStep;
@@ -355,7 +355,7 @@ class RequirementCheckTest {
             "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: butt\n",
             "process: GTAW-AC, current: 200 A, voltage: 15 V, travel_speed: 2.5 mm/s",
             2);
-    SectionProfile profile = SectionSimulation.run(shell);
+    SectionProfile profile = Welded.SESSION.profile(shell);
     for (double pressure : new double[] {40e6, 4e6}) {
       Requirement asked =
           Requirement.NONE.holding(Optional.of(new JointSettings.Tube(0.127, pressure)));

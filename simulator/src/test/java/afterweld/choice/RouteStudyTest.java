@@ -16,7 +16,7 @@ import afterweld.quantity.UnitSystem;
 import afterweld.section.BaseTrial;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.weld.Side;
@@ -41,7 +41,8 @@ class RouteStudyTest {
   }
 
   private static RouteStudy study(WeldCase weld, Requirement requirement) {
-    return RouteStudy.of(weld, JointSettings.DEFAULT, requirement, RouteSettings.DEFAULT);
+    return RouteStudy.of(
+        Welded.SESSION, weld, JointSettings.DEFAULT, requirement, RouteSettings.DEFAULT);
   }
 
   private static double strength(RouteStudy study, RouteKind kind) {
@@ -69,7 +70,8 @@ class RouteStudyTest {
             NONE,
             List.of());
     WeldCase weld = Cases.butt("6061", "T6").weldCase();
-    RouteStudy study = RouteStudy.of(weld, JointSettings.DEFAULT, tensile(240), small);
+    RouteStudy study =
+        RouteStudy.of(Welded.SESSION, weld, JointSettings.DEFAULT, tensile(240), small);
     assertTrue(study.choice().isEmpty());
     assertTrue(study.why().get(0).contains("barred, by furnace size"), study.why()::toString);
   }
@@ -231,10 +233,11 @@ class RouteStudyTest {
             .withFiller(Cases.filler("4043", 0.3))
             .then(StandardTreatment.ageOnly(Cases.butt("6061", "T4").weldCase()).orElseThrow())
             .weldCase();
-    SectionProfile profile = SectionSimulation.run(aged);
+    SectionProfile profile = Welded.SESSION.profile(aged);
     JointStrength deciding = JointReport.finished(profile, JointSettings.DEFAULT.gauge());
     RouteStudy study =
-        RouteStudy.of(aged, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, aged, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     assertEquals(deciding.tensile().orElseThrow(), strength(study, RouteKind.OWN), 1e-3 * 200e6);
   }
 
@@ -242,9 +245,10 @@ class RouteStudyTest {
   void asWeldedIsOneStateEverywhereAndAWeakerAgedRouteSaysWhy() {
     WeldCase alone = Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.4)).weldCase();
     RouteStudy study =
-        RouteStudy.of(alone, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, alone, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     JointStrength profile =
-        JointReport.finished(SectionSimulation.run(alone), JointSettings.DEFAULT.gauge());
+        JointReport.finished(Welded.SESSION.profile(alone), JointSettings.DEFAULT.gauge());
     RouteResult left = route(study, RouteKind.LEAVE);
     RouteResult aged = route(study, RouteKind.AGE);
     assertEquals(profile.tensile().orElseThrow(), left.joint().tensile().orElseThrow(), 1);
@@ -257,7 +261,8 @@ class RouteStudyTest {
 
     WeldCase own = alone.change().naturalAge(2 * 86400.0).afterWeld(aged.treatment()).done();
     RouteStudy other =
-        RouteStudy.of(own, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, own, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     other.routes().forEach(route -> assertEquals(2 * 86400.0, route.rest(), 0, route.name()));
   }
 
@@ -269,7 +274,8 @@ class RouteStudyTest {
             .withFiller(Cases.filler("4643", 0.4))
             .weldCase();
     RouteStudy study =
-        RouteStudy.of(two, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, two, JointSettings.DEFAULT, Requirement.NONE, RouteSettings.DEFAULT);
     RouteResult fromT4 = route(study, RouteKind.T4_AGE);
     assertEquals("weld 5083 in H116 to 6061 in T4", fromT4.steps().get(0));
     assertTrue(
@@ -331,9 +337,11 @@ class RouteStudyTest {
   void theSameStudyComesOutTwice() {
     WeldCase weldCase = Cases.butt("6061", "T6").weldCase();
     RouteStudy one =
-        RouteStudy.of(weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
     RouteStudy two =
-        RouteStudy.of(weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
+        RouteStudy.of(
+            Welded.SESSION, weldCase, JointSettings.DEFAULT, tensile(200), RouteSettings.DEFAULT);
     assertEquals(one.why(), two.why());
     assertEquals(one.scores(), two.scores());
   }
@@ -368,7 +376,11 @@ class RouteStudyTest {
     RouteResult left =
         route(
             RouteStudy.of(
-                Cases.butt("6061", "T6").weldCase(), shortGauge, proof, RouteSettings.DEFAULT),
+                Welded.SESSION,
+                Cases.butt("6061", "T6").weldCase(),
+                shortGauge,
+                proof,
+                RouteSettings.DEFAULT),
             RouteKind.LEAVE);
     assertFalse(left.joint().softestInGauge());
     assertNotEquals(left.joint().proof(), left.joint().decidingYield());

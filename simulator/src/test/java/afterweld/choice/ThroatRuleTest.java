@@ -14,7 +14,7 @@ import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import java.util.Optional;
@@ -32,7 +32,7 @@ class ThroatRuleTest {
   private static SectionProfile written(String joint) {
     String sides = "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: " + joint + "\n";
     String pass = "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s";
-    return SectionSimulation.run(WrittenWelds.of(sides, pass, 1));
+    return Welded.SESSION.profile(WrittenWelds.of(sides, pass, 1));
   }
 
   private static Fillet fillet(double legMm, FilletLoad load) {

@@ -9,7 +9,7 @@ import afterweld.choice.answer.Objection.Severity;
 import afterweld.choice.answer.Requirement;
 import afterweld.choice.schedule.ScheduleCheck;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.weld.WeldCase;
 import afterweld.weldmetal.FurnaceMargin;
@@ -134,7 +134,7 @@ class TradeFiguresTest {
   }
 
   private static FurnaceSheet sheet(WeldCase weldCase, Requirement asked) {
-    return FurnaceSheet.of(weldCase, asked, UnitSystem.METRIC, SectionSimulation::run)
+    return FurnaceSheet.of(weldCase, asked, UnitSystem.METRIC, Welded.SESSION::profile)
         .orElseThrow();
   }
 
@@ -203,7 +203,7 @@ class TradeFiguresTest {
   void aPartThatMissedItsAnnealIsFound() {
     WeldCase annealed = treated("6061", "T6", "4043", "anneal: {temperature: 775 °F, time: 2 h}");
     double softestAsWelded =
-        SectionSimulation.run(annealed.withAfterWeld(List.of())).stations().stream()
+        Welded.SESSION.profile(annealed.withAfterWeld(List.of())).stations().stream()
             .mapToDouble(station -> station.estimates().get(1).middle().hardness())
             .min()
             .orElseThrow();

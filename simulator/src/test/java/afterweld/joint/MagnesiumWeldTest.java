@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,7 +27,7 @@ class MagnesiumWeldTest {
   void theJointReachesWhatCodesAsk(
       String base, String temper, String filler, double least, double typical) {
     SectionProfile profile =
-        SectionSimulation.runThin(
+        Welded.SESSION.thinProfile(
             Cases.butt(base, temper).withFiller(Cases.filler(filler, 0.4)).weldCase());
     double tensile = JointReport.finished(profile, 0.05).tensile().orElseThrow() / KSI;
     assertTrue(tensile >= least, () -> tensile + " ksi");

@@ -5,14 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class SoftenedReachTest {
   private static final SectionProfile WELDED =
-      SectionSimulation.runThin(Cases.butt("6061", "T6").weldCase());
+      Welded.SESSION.thinProfile(Cases.butt("6061", "T6").weldCase());
 
   private static DesignCodeValue width(double mm) {
     return new DesignCodeValue("EN 1999-1-1", "", "HAZ half width, TIG", mm, "mm", "", "memory");
@@ -51,7 +51,7 @@ class SoftenedReachTest {
   /** T4 plate hardly softens: its joints fail at 85 % of the base and more (common practice). */
   @Test
   void whatHasNoDipIsNotCalledSoftened() {
-    SectionProfile naturallyAged = SectionSimulation.runThin(Cases.butt("6061", "T4").weldCase());
+    SectionProfile naturallyAged = Welded.SESSION.thinProfile(Cases.butt("6061", "T4").weldCase());
     SoftenedReach reach = SoftenedReach.of(naturallyAged, List.of()).get(0);
     assertEquals(0, reach.dip());
     assertTrue(reach.sentence().startsWith("Changed by the weld"), reach.sentence());

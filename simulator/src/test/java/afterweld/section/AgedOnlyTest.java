@@ -20,8 +20,8 @@ class AgedOnlyTest {
       List.of(new Age(177 + 273.15, 8 * 3600, FurnaceStep.Ramp.BY_FURNACE, false));
   private static final WeldCase T6 = aged("T6");
   private static final WeldCase T4 = aged("T4");
-  private static final SectionProfile FROM_T6 = SectionSimulation.run(T6);
-  private static final SectionProfile FROM_T4 = SectionSimulation.run(T4);
+  private static final SectionProfile FROM_T6 = Welded.SESSION.profile(T6);
+  private static final SectionProfile FROM_T4 = Welded.SESSION.profile(T4);
 
   private static WeldCase aged(String temper) {
     return Cases.butt("6061", temper)
@@ -65,7 +65,7 @@ class AgedOnlyTest {
   @ValueSource(strings = {"T5", "T6"})
   void metalDeliveredAgedGainsNothingByASecondAgeing(String temper) {
     SectionProfile again =
-        SectionSimulation.runThin(
+        Welded.SESSION.thinProfile(
             Cases.butt("6063", temper).withFiller(Cases.filler("4643", 0.5)).then(AGED).weldCase());
     for (Station station : again.stations()) {
       assertFalse(station.zone() == Zone.BASE && gains(station), "" + station.distance());
@@ -89,11 +89,11 @@ class AgedOnlyTest {
 
   @Test
   void everyMakerOfAProfileHoldsItBackAlike() {
-    SectionProfile stages = SectionSimulation.runAllStages(T6);
+    SectionProfile stages = Welded.SESSION.profileOfEveryStage(T6);
     assertEquals(FROM_T6.stations(), stages.stations());
-    SectionProfile preview = SectionRun.of(T6).preview(T6, () -> false);
+    SectionProfile preview = new WeldSession().weld(T6).preview(T6, () -> false);
     for (SectionProfile thin :
-        List.of(SectionSimulation.runThin(T6), NearbySections.to(T6).of(T6), preview)) {
+        List.of(Welded.SESSION.thinProfile(T6), Welded.SESSION.near(T6).of(T6), preview)) {
       for (Station station : thin.stations()) {
         FROM_T6.stations().stream()
             .filter(same -> same.distance() == station.distance())
@@ -105,7 +105,8 @@ class AgedOnlyTest {
 
   @Test
   void fillersAreComparedByTheProfilesWeldMetal() {
-    WeldMetalTrial.Result result = WeldMetalTrial.of(T6).of(FROM_T6.weldMetal().composition());
+    WeldMetalTrial.Result result =
+        Welded.SESSION.weldMetal(T6).of(FROM_T6.weldMetal().composition());
     Station centre =
         FROM_T6.stations().stream().filter(at -> at.distance() == 0).findFirst().orElseThrow();
     assertEquals(at(centre, 1), result.asWelded());
@@ -114,7 +115,7 @@ class AgedOnlyTest {
 
   @Test
   void aReplayEndsWithTheProfile() {
-    WeldReplay replay = SectionRun.of(T6).replay(T6, () -> false);
+    WeldReplay replay = new WeldSession().weld(T6).replay(T6, () -> false);
     for (AtStation station : replay.stations()) {
       List<Moment> ageing = station.phases().get(station.phases().size() - 1);
       Strength last = ageing.get(ageing.size() - 1).strength();
@@ -127,8 +128,8 @@ class AgedOnlyTest {
   @Test
   void nothingIsSaidWhereNothingChanged() {
     WeldCase full = T6.withAfterWeld(Cases.fullTreatment("6061"));
-    assertFalse(says(SectionSimulation.runThin(full)));
-    assertFalse(says(SectionSimulation.runThin(T6.withAfterWeld(List.of()))));
+    assertFalse(says(Welded.SESSION.thinProfile(full)));
+    assertFalse(says(Welded.SESSION.thinProfile(T6.withAfterWeld(List.of()))));
   }
 
   @Test

@@ -123,6 +123,11 @@ public record Cases(
   }
 
   public SectionProfile run() {
-    return SectionSimulation.run(weldCase());
+    return Welded.SESSION.profile(weldCase());
+  }
+
+  /** Computed with nothing kept from before. */
+  SectionProfile runAnew() {
+    return new WeldSession().profile(weldCase());
   }
 }

@@ -56,16 +56,16 @@ class NearbySectionsTest {
   @CsvSource({"0.9, -0.5", "0.9, 0.5", "1.1, -0.5", "1.1, 0.5"})
   void aRingOfAnotherWidthIsThatOfItsOwnSolution(double speed, double wider) {
     WeldCase other = ring(ofWidth(speed, WIDTH + wider * 1e-3));
-    SectionProfile near = NearbySections.to(ring(ofWidth(1, WIDTH))).of(other);
-    assertAlike(SectionSimulation.runThin(other), near);
+    SectionProfile near = Welded.SESSION.near(ring(ofWidth(1, WIDTH))).of(other);
+    assertAlike(Welded.SESSION.thinProfile(other), near);
   }
 
   @ParameterizedTest
   @CsvSource({"0.9, 0.85", "1.1, 1.15"})
   void aRingOfAnotherEfficiencyIsThatOfItsOwnSolution(double speed, double hotter) {
     WeldCase other = ring(ofEfficiency(speed, 0.6 * hotter));
-    SectionProfile near = NearbySections.to(ring(ofEfficiency(1, 0.6))).of(other);
-    assertAlike(SectionSimulation.runThin(other), near);
+    SectionProfile near = Welded.SESSION.near(ring(ofEfficiency(1, 0.6))).of(other);
+    assertAlike(Welded.SESSION.thinProfile(other), near);
   }
 
   private static void assertAlike(SectionProfile own, SectionProfile near) {
@@ -105,18 +105,18 @@ class NearbySectionsTest {
     WeldCase quicker =
         Cases.butt("6061", "T6").withPasses(Cases.pass(110, 3.3e-3, 293.15)).weldCase();
     assertEquals(
-        SectionSimulation.runThin(quicker).stations(),
-        NearbySections.to(plate).of(quicker).stations());
+        Welded.SESSION.thinProfile(quicker).stations(),
+        Welded.SESSION.near(plate).of(quicker).stations());
   }
 
   @Test
   void thePreviewOfARingIsHadNearOneThatIsSolved() {
-    SectionRun run = SectionRun.of(ring(ofWidth(1, WIDTH)));
+    SectionRun run = new WeldSession().weld(ring(ofWidth(1, WIDTH)));
     WeldCase quicker = ring(ofWidth(1.1, WIDTH));
     assertFalse(run.isNear(quicker), "nothing is solved yet");
     run.preview(ring(ofWidth(1, WIDTH)), () -> false);
     assertTrue(run.isNear(quicker));
-    SectionProfile own = SectionRun.of(quicker).preview(quicker, () -> false);
+    SectionProfile own = new WeldSession().weld(quicker).preview(quicker, () -> false);
     assertAlike(own, run.previewNear(quicker, () -> false));
     WeldCase larger = quicker.change().ring(new Ring(0.06, Place.END)).done();
     assertFalse(run.isNear(larger), "other parts");

@@ -13,13 +13,15 @@ class OnTheShelfTest {
   @CsvSource({"6063, T5", "6061, T6", "6082, T6"})
   void aBaseHasOneStrengthBeforeAndAfterAMonth(String alloy, String temper) {
     WeldCase weld = Cases.butt(alloy, temper).weldCase();
-    SectionProfile profile = SectionSimulation.runThin(weld);
+    SectionProfile profile = Welded.SESSION.thinProfile(weld);
     Station far = profile.stations().get(profile.stations().size() - 1);
     assertEquals(Zone.BASE, far.zone());
     double delivered = far.estimates().get(0).middle().yield();
     assertEquals(delivered, far.estimates().get(1).middle().yield(), 0.005 * delivered);
     assertEquals(
-        delivered, WeldMetalTrial.of(weld).base(weld.left()).asWelded().yield(), 1e-6 * delivered);
+        delivered,
+        Welded.SESSION.weldMetal(weld).base(weld.left()).asWelded().yield(),
+        1e-6 * delivered);
     assertTrue(
         profile.stations().stream()
             .filter(station -> station.zone() != Zone.FUSION)

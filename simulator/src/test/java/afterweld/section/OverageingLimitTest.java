@@ -25,7 +25,7 @@ class OverageingLimitTest {
   }
 
   private static SectionProfile profile(String temper, FurnaceStep... steps) {
-    return SectionSimulation.runThin(Cases.butt("6061", temper).then(List.of(steps)).weldCase());
+    return Welded.SESSION.thinProfile(Cases.butt("6061", temper).then(List.of(steps)).weldCase());
   }
 
   private static boolean claimed(SectionProfile profile) {
@@ -73,7 +73,7 @@ class OverageingLimitTest {
   @Test
   void theSideThatDoesNotHardenByHeatKeepsItsStrength() {
     SectionProfile profile =
-        SectionSimulation.runThin(
+        Welded.SESSION.thinProfile(
             Cases.butt("6061", "T6")
                 .withRight(Cases.side("5083", "O", 0.003))
                 .then(List.of(age(207, 25)))
@@ -90,7 +90,7 @@ class OverageingLimitTest {
   void weldMetalTriedThroughItHasNoStrengthEither() {
     WeldCase weldCase = Cases.butt("6061", "T6").then(List.of(age(207, 25))).weldCase();
     WeldMetalTrial.Result result =
-        WeldMetalTrial.of(weldCase).of(WeldPool.of(weldCase).composition());
+        Welded.SESSION.weldMetal(weldCase).of(WeldPool.of(weldCase).composition());
     assertFalse(result.treated().predicted());
     assertTrue(result.asWelded().predicted());
   }

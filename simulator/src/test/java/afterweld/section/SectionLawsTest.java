@@ -162,7 +162,7 @@ class SectionLawsTest {
         Cases.butt("1100", "H14")
             .withFiller(Cases.filler("4043", 0.3))
             .then(Cases.fullTreatment("6063"));
-    SectionProfile profile = SectionSimulation.runAllStages(pure.weldCase());
+    SectionProfile profile = Welded.SESSION.profileOfEveryStage(pure.weldCase());
     Station centre =
         profile.stations().stream()
             .filter(station -> station.distance() == 0)
@@ -183,7 +183,7 @@ class SectionLawsTest {
     List<String> printed = new ArrayList<>();
     for (int threads : new int[] {1, 2, 4, 2}) {
       ForkJoinPool pool = new ForkJoinPool(threads);
-      printed.add(pool.submit(() -> printed(cases.run())).join());
+      printed.add(pool.submit(() -> printed(cases.runAnew())).join());
       pool.shutdown();
     }
     assertEquals(1, printed.stream().distinct().count());

@@ -32,9 +32,9 @@ class SectionRunTest {
 
   @Test
   void whateverComesAfterTheWeldTheKeptWeldGivesWhatAFreshOneGives() {
-    SectionRun run = SectionRun.of(TREATED.weldCase());
+    SectionRun run = new WeldSession().weld(TREATED.weldCase());
     for (Cases cases : List.of(TREATED, TREATED.then(aged(2)), TREATED.then(aged(9)), TREATED)) {
-      assertEquals(cases.run(), profile(run, cases.weldCase()));
+      assertEquals(cases.runAnew(), profile(run, cases.weldCase()));
     }
   }
 
@@ -46,14 +46,14 @@ class SectionRunTest {
             .withFiller(byRule)
             .withRight(Cases.side("6063", "T6", 0.003))
             .withPasses(Cases.pass(110, 3e-3, 293.15, OptionalDouble.empty(), 0));
-    SectionRun run = SectionRun.of(cases.weldCase());
-    assertEquals(cases.run(), profile(run, cases.weldCase()));
-    assertEquals(cases.then(aged(4)).run(), profile(run, cases.then(aged(4)).weldCase()));
+    SectionRun run = new WeldSession().weld(cases.weldCase());
+    assertEquals(cases.runAnew(), profile(run, cases.weldCase()));
+    assertEquals(cases.then(aged(4)).runAnew(), profile(run, cases.then(aged(4)).weldCase()));
   }
 
   @Test
   void anotherWeldIsRefused() {
-    SectionRun run = SectionRun.of(TREATED.weldCase());
+    SectionRun run = new WeldSession().weld(TREATED.weldCase());
     WeldCase other = TREATED.withPasses(Cases.pass(120, 3e-3, 293.15)).weldCase();
     assertFalse(run.holds(other));
     assertThrows(IllegalArgumentException.class, () -> profile(run, other));
@@ -61,7 +61,7 @@ class SectionRunTest {
 
   @Test
   void aPreviewShowsStationsOfTheSettledProfile() {
-    SectionRun run = SectionRun.of(TREATED.weldCase());
+    SectionRun run = new WeldSession().weld(TREATED.weldCase());
     List<Station> some = run.preview(TREATED.weldCase(), () -> false).stations();
     List<Station> all = profile(run, TREATED.weldCase()).stations();
     assertTrue(some.size() >= 32, some.size() + " stations");
@@ -75,18 +75,18 @@ class SectionRunTest {
 
   @Test
   void anOutdatedRunEndsSoonAndLeavesTheWeldUsable() {
-    SectionRun run = SectionRun.of(TREATED.weldCase());
+    SectionRun run = new WeldSession().weld(TREATED.weldCase());
     AtomicInteger asked = new AtomicInteger();
     assertThrows(
         CancellationException.class,
         () -> run.profile(TREATED.weldCase(), () -> asked.incrementAndGet() > 3));
     assertTrue(asked.get() < 20, asked + " stations after the run was outdated");
-    assertEquals(TREATED.run(), profile(run, TREATED.weldCase()));
+    assertEquals(TREATED.runAnew(), profile(run, TREATED.weldCase()));
   }
 
   @Test
   void aReplayHasAPhasePerStepAndEndsWhereTheProfileEnds() {
-    SectionRun run = SectionRun.of(TREATED.weldCase());
+    SectionRun run = new WeldSession().weld(TREATED.weldCase());
     WeldReplay replay = run.replay(TREATED.weldCase(), () -> false);
     assertEquals(
         List.of(
@@ -114,7 +114,8 @@ class SectionRunTest {
 
   @Test
   void onOneClockTheArcHeatsTheNearBeforeTheFarAndNothingPeaksBeforeItCame() {
-    WeldReplay replay = SectionRun.of(TREATED.weldCase()).replay(TREATED.weldCase(), () -> false);
+    WeldReplay replay =
+        new WeldSession().weld(TREATED.weldCase()).replay(TREATED.weldCase(), () -> false);
     double before = Double.NEGATIVE_INFINITY;
     for (AtStation station : replay.stations()) {
       if (station.distance() >= 0) {
@@ -138,7 +139,8 @@ class SectionRunTest {
   @Test
   void aStationOfTwoPassesFeelsThemInTheirOrder() {
     Cases cases = TREATED.withPasses(Cases.pass(110, 3e-3, 333.15), Cases.pass(110, 3e-3, 343.15));
-    WeldReplay replay = SectionRun.of(cases.weldCase()).replay(cases.weldCase(), () -> false);
+    WeldReplay replay =
+        new WeldSession().weld(cases.weldCase()).replay(cases.weldCase(), () -> false);
     assertEquals(List.of("pass 1", "pass 2"), replay.phases().subList(0, 2));
     for (AtStation station : replay.stations()) {
       for (List<Moment> pass : station.phases().subList(0, 2)) {
@@ -152,10 +154,11 @@ class SectionRunTest {
   void theArcLiesWithinTheCycleAlsoAfterPreheating() {
     WeldCase warm = TREATED.withPasses(Cases.pass(110, 3e-3, 393.15)).weldCase();
     AtStation near =
-        SectionRun.of(warm).replay(warm, () -> false).stations().stream()
-            .filter(station -> station.distance() > 0.008)
-            .findFirst()
-            .orElseThrow();
+        new WeldSession()
+            .weld(warm).replay(warm, () -> false).stations().stream()
+                .filter(station -> station.distance() > 0.008)
+                .findFirst()
+                .orElseThrow();
     Moment first = near.phases().get(0).get(0);
     assertTrue(first.time() < -420, "5 min of preheating and 2 of waiting: " + first.time());
     assertEquals(298.15, first.temperature(), 1e-9);

@@ -54,7 +54,7 @@ class SectionSimulationTest {
     Cases cases = Cases.butt("6061", "T6").then(Cases.fullTreatment("6061"));
     assertEquals(
         List.of("before welding", "as welded", "after heat treatment"), cases.run().states());
-    SectionProfile all = SectionSimulation.runAllStages(cases.weldCase());
+    SectionProfile all = Welded.SESSION.profileOfEveryStage(cases.weldCase());
     assertEquals(6, all.states().size());
     assertEquals("after quench", all.states().get(3));
     assertEquals(

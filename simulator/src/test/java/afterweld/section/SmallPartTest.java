@@ -69,11 +69,11 @@ class SmallPartTest {
 
   @Test
   void aSmallRingIsFollowedRound() {
-    SectionProfile half = SectionSimulation.run(ring(Place.MIDDLE, Optional.empty()));
+    SectionProfile half = Welded.SESSION.profile(ring(Place.MIDDLE, Optional.empty()));
     assertTrue(
         codes(half).containsAll(List.of("heat-flow-shell", "ring-section", "constant-current")));
     assertFalse(codes(half).contains("ring-as-plate"));
-    SectionProfile end = SectionSimulation.run(ring(Place.END, Optional.empty()));
+    SectionProfile end = Welded.SESSION.profile(ring(Place.END, Optional.empty()));
     assertTrue(softened(end) > 1.2 * softened(half), softened(end) + " " + softened(half));
     for (int i = 0; i < half.stations().size(); i++) {
       Station mirror = half.stations().get(half.stations().size() - 1 - i);
@@ -84,7 +84,7 @@ class SmallPartTest {
   @Test
   void worstIsNearTheEndOfTheLap() {
     WeldCase worst = ring(Place.WORST, Optional.empty());
-    PeakMap peaks = SectionSimulation.peaks(worst).orElseThrow();
+    PeakMap peaks = Welded.SESSION.peaks(worst).orElseThrow();
     assertEquals(Math.PI * DIAMETER, peaks.length(), 1e-12);
     assertTrue(peaks.section() > 0.75 * peaks.length());
     assertEquals(2, peaks.legs());
@@ -93,7 +93,7 @@ class SmallPartTest {
 
   @Test
   void aRingIsShownAtItsStartHalfWayAndAtItsEnd() {
-    AlongWeld along = AlongWeld.of(ring(Place.WORST, Optional.empty())).orElseThrow();
+    AlongWeld along = Welded.SESSION.along(ring(Place.WORST, Optional.empty())).orElseThrow();
     assertEquals(
         List.of("start", "half lap", "lap end"),
         along.stated().places().stream().map(place -> along.label(place.place())).toList());
@@ -116,8 +116,8 @@ class SmallPartTest {
   @Test
   void theViewAlongTheWeldAgreesWithTheSection() {
     WeldCase half = ring(Place.MIDDLE, Optional.empty());
-    SectionProfile section = SectionSimulation.runThin(half);
-    AlongWeld along = AlongWeld.of(half).orElseThrow();
+    SectionProfile section = Welded.SESSION.thinProfile(half);
+    AlongWeld along = Welded.SESSION.along(half).orElseThrow();
     assertEquals(
         section.stations(), along.stated().places().get(1).profile().orElseThrow().stations());
   }
@@ -125,19 +125,21 @@ class SmallPartTest {
   @Test
   void aPlainWeldHasNoViewAlongIt() {
     assertTrue(
-        AlongWeld.of(butt(OptionalDouble.empty(), Optional.empty(), Optional.empty())).isEmpty());
-    assertTrue(AlongWeld.of(ring(Place.WORST, Optional.of(HeatFlow.PLATE))).isEmpty());
+        Welded.SESSION
+            .along(butt(OptionalDouble.empty(), Optional.empty(), Optional.empty()))
+            .isEmpty());
+    assertTrue(Welded.SESSION.along(ring(Place.WORST, Optional.of(HeatFlow.PLATE))).isEmpty());
   }
 
   @Test
   void aCurrentTakenBackIsComparedWithAConstantOne() {
     WeldCase constant = ring(Place.END, Optional.empty());
     WeldCase fallingCase = constant.change().ring(new Ring(DIAMETER, Place.END, 0.75)).done();
-    AlongWeld along = AlongWeld.of(fallingCase).orElseThrow();
+    AlongWeld along = Welded.SESSION.along(fallingCase).orElseThrow();
     AlongWeld.Sections other = along.other().orElseThrow();
     assertEquals(1, other.endCurrent());
     assertTrue(other.end().beadWidth() > along.stated().places().get(2).beadWidth());
-    assertTrue(codes(SectionSimulation.run(fallingCase)).contains("falling-current"));
+    assertTrue(codes(Welded.SESSION.profile(fallingCase)).contains("falling-current"));
   }
 
   /** In parts whose heat enters as deep as the bead is wide: what is foretold is what comes. */
@@ -153,16 +155,18 @@ class SmallPartTest {
             .ring(ring)
             .passes(List.of(pass))
             .done();
-    AlongWeld.Sections foretold = AlongWeld.of(constant).orElseThrow().other().orElseThrow();
+    AlongWeld.Sections foretold =
+        Welded.SESSION.along(constant).orElseThrow().other().orElseThrow();
     WeldCase falling =
         constant
             .change()
             .ring(new Ring(0.06, Place.END, foretold.endCurrent()))
             .passes(List.of(foretold.passes().get(0).pass()))
             .done();
-    AlongWeld entered = AlongWeld.of(falling).orElseThrow();
+    AlongWeld entered = Welded.SESSION.along(falling).orElseThrow();
     assertBeads(foretold, entered.stated());
-    assertBeads(AlongWeld.of(constant).orElseThrow().stated(), entered.other().orElseThrow());
+    assertBeads(
+        Welded.SESSION.along(constant).orElseThrow().stated(), entered.other().orElseThrow());
   }
 
   private static void assertBeads(AlongWeld.Sections expected, AlongWeld.Sections found) {
@@ -177,11 +181,11 @@ class SmallPartTest {
   void tooColdAnArcIsToldTheCurrentThatMelts() {
     WeldCase cold = withCurrent(60);
     HeatInputException fault =
-        assertThrows(HeatInputException.class, () -> SectionSimulation.heats(cold));
+        assertThrows(HeatInputException.class, () -> Welded.SESSION.heats(cold));
     Matcher named = Pattern.compile("from about (\\d+) A on").matcher(fault.getMessage());
     assertTrue(named.find(), fault.getMessage());
     double current = Double.parseDouble(named.group(1));
-    double bead = 2 * SectionSimulation.heats(withCurrent(current)).get(0).fusionHalfWidth();
+    double bead = 2 * Welded.SESSION.heats(withCurrent(current)).get(0).fusionHalfWidth();
     assertTrue(bead > 2e-3 && bead < 3e-3, "bead " + bead);
   }
 
@@ -194,8 +198,8 @@ class SmallPartTest {
   @Test
   void theBaseBeginsWhereTheViewAlongTheWeldEndsItsSoftening() {
     WeldCase end = ring(Place.END, Optional.empty());
-    SectionProfile section = SectionSimulation.runThin(end);
-    AlongWeld.AtPlace there = AlongWeld.of(end).orElseThrow().stated().end();
+    SectionProfile section = Welded.SESSION.thinProfile(end);
+    AlongWeld.AtPlace there = Welded.SESSION.along(end).orElseThrow().stated().end();
     assertEquals(
         there.right().reach(section.softening().right().from()), softened(section), 0.05e-3);
   }
@@ -211,11 +215,11 @@ class SmallPartTest {
             .sides(thick, thin)
             .passes(List.of(Cases.pass(250, 4e-3, 293.15)))
             .done();
-    SectionProfile profile = SectionSimulation.run(open);
+    SectionProfile profile = Welded.SESSION.profile(open);
     assertTrue(codes(profile).contains("unequal-legs-depth"));
     for (double depth : new double[] {0.002, 0.008}) {
       Pass known = penetrating(open.passes().get(0), depth);
-      SectionProfile end = SectionSimulation.run(open.change().passes(List.of(known)).done());
+      SectionProfile end = Welded.SESSION.profile(open.change().passes(List.of(known)).done());
       assertFalse(codes(end).contains("unequal-legs-depth"));
       assertTrue(band(profile) > 1.05 * band(end), band(profile) + " " + band(end));
     }
@@ -249,7 +253,7 @@ class SmallPartTest {
   @Test
   void aLegMaySoftenThroughout() {
     WeldCase narrow = butt(OptionalDouble.of(0.03), Optional.empty(), Optional.empty());
-    Softening softening = SectionSimulation.run(narrow).softening();
+    Softening softening = Welded.SESSION.profile(narrow).softening();
     assertTrue(softening.left().throughout() && !softening.left().threshold());
   }
 
@@ -265,7 +269,7 @@ class SmallPartTest {
             """,
             "process: GTAW-AC, current: 220 A, voltage: 15 V, travel_speed: 2.5 mm/s",
             1);
-    SectionProfile profile = SectionSimulation.run(strip);
+    SectionProfile profile = Welded.SESSION.profile(strip);
     assertTrue(profile.stations().stream().allMatch(one -> one.peakTemperature() > 850));
     assertTrue(profile.softening().left().throughout());
     assertTrue(profile.softening().right().throughout());
@@ -274,22 +278,22 @@ class SmallPartTest {
   @Test
   void theCaseMayNameTheField() {
     WeldCase flat = ring(Place.END, Optional.of(HeatFlow.PLATE));
-    SectionProfile profile = SectionSimulation.run(flat);
+    SectionProfile profile = Welded.SESSION.profile(flat);
     assertTrue(codes(profile).containsAll(List.of("heat-flow-plate", "ring-as-plate")));
-    assertTrue(SectionSimulation.peaks(flat).isEmpty());
+    assertTrue(Welded.SESSION.peaks(flat).isEmpty());
   }
 
   @Test
   void aNarrowStripIsFollowedAlong() {
     OptionalDouble narrow = OptionalDouble.of(0.03);
-    SectionProfile strip = SectionSimulation.run(butt(narrow, Optional.empty(), Optional.empty()));
+    SectionProfile strip = Welded.SESSION.profile(butt(narrow, Optional.empty(), Optional.empty()));
     assertTrue(codes(strip).contains("heat-flow-shell"));
     assertFalse(codes(strip).contains("narrow-legs"));
     SectionProfile forced =
-        SectionSimulation.run(butt(narrow, Optional.empty(), Optional.of(HeatFlow.PLATE)));
+        Welded.SESSION.profile(butt(narrow, Optional.empty(), Optional.of(HeatFlow.PLATE)));
     assertTrue(codes(forced).contains("narrow-legs"));
     SectionProfile wide =
-        SectionSimulation.run(butt(OptionalDouble.empty(), Optional.empty(), Optional.empty()));
+        Welded.SESSION.profile(butt(OptionalDouble.empty(), Optional.empty(), Optional.empty()));
     assertTrue(codes(wide).stream().noneMatch(code -> code.startsWith("heat-flow")));
     assertTrue(softened(strip) > softened(wide), softened(strip) + " " + softened(wide));
   }
@@ -306,11 +310,11 @@ class SmallPartTest {
         """;
     String pass = "process: GTAW-AC, current: 95 A, voltage: 13 V, travel_speed: 3 mm/s";
     Soundness start =
-        SectionSimulation.soundness(WrittenWelds.of(pipe.replace("PLACE", "start"), pass, 1));
+        Welded.SESSION.soundness(WrittenWelds.of(pipe.replace("PLACE", "start"), pass, 1));
     assertTrue(start.notSound(), start.toString());
     assertTrue(start.remedies().toString().contains("At the start"), start.toString());
     Soundness lap =
-        SectionSimulation.soundness(WrittenWelds.of(pipe.replace("PLACE", "half lap"), pass, 1));
+        Welded.SESSION.soundness(WrittenWelds.of(pipe.replace("PLACE", "half lap"), pass, 1));
     assertTrue(lap.sound(), lap.toString());
   }
 }

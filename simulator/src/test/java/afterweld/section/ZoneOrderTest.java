@@ -36,13 +36,13 @@ class ZoneOrderTest {
     // Clusters come and go in waves of peak temperature; the names do not.
     assertEquals(
         List.of(Zone.PARTIALLY_MELTED, Zone.SOLUTIONIZED, Zone.ANNEALED, Zone.BASE),
-        outwards(SectionSimulation.run(plate("T4", days))));
+        outwards(Welded.SESSION.profile(plate("T4", days))));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"T4", "T6"})
   void baseEndsWhereTheYieldBeginsToFall(String temper) {
-    SectionProfile profile = SectionSimulation.run(plate(temper, 1));
+    SectionProfile profile = Welded.SESSION.profile(plate(temper, 1));
     double softening = profile.softening().right().from();
     for (Station station : profile.stations()) {
       assertEquals(
@@ -55,14 +55,14 @@ class ZoneOrderTest {
   void onlyMetalAboveTheSolvusOfCoarsePhasesIsSolutionized(String temper) {
     // Common practice: above about 480 to 500 °C; 320 to 420 °C leaves coarse precipitates.
     assertTrue(
-        SectionSimulation.run(plate(temper, 30)).stations().stream()
+        Welded.SESSION.profile(plate(temper, 30)).stations().stream()
             .filter(station -> station.zone() == Zone.SOLUTIONIZED)
             .allMatch(station -> station.peakTemperature() >= 480 + 273.15));
   }
 
   @Test
   void aStateNameCarriesTheWaitingTime() {
-    SectionProfile profile = SectionSimulation.runThin(plate("T6", 30));
+    SectionProfile profile = Welded.SESSION.thinProfile(plate("T6", 30));
     assertEquals("as welded", profile.states().get(1));
     assertEquals("as welded (after 30 days)", profile.label(1));
     assertEquals("before welding", profile.label(0));

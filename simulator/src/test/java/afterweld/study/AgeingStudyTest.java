@@ -7,8 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.section.AgeingTrial;
 import afterweld.section.Cases;
 import afterweld.section.OverageingLimit;
-import afterweld.section.SectionSimulation;
-import afterweld.section.WeldMetalTrial;
+import afterweld.section.Welded;
 import afterweld.strength.Strength;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -24,7 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class AgeingStudyTest {
   private static final AgeingStudy STUDY =
-      AgeingStudy.of(Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase());
+      AgeingStudy.of(
+          Welded.SESSION, Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase());
 
   private static int peak(AgeingStudy.Curve curve) {
     List<Strength> strengths = curve.strengths();
@@ -65,7 +65,7 @@ class AgeingStudyTest {
 
   @Test
   void workHardenedMetalDoesNotAnswer() {
-    AgeingStudy none = AgeingStudy.of(Cases.butt("5083", "H116").weldCase());
+    AgeingStudy none = AgeingStudy.of(Welded.SESSION, Cases.butt("5083", "H116").weldCase());
     assertTrue(none.schedule().isEmpty() && none.curves().isEmpty());
   }
 
@@ -125,10 +125,11 @@ class AgeingStudyTest {
     assertEquals(List.of("ageing-slow", "overageing-limit"), codes);
     assertEquals(
         List.of("casting-ageing", "overageing-limit"),
-        AgeingStudy.of(Cases.butt("A356", "T6").weldCase()).warnings().stream()
+        AgeingStudy.of(Welded.SESSION, Cases.butt("A356", "T6").weldCase()).warnings().stream()
             .map(Warning::code)
             .toList());
-    assertTrue(AgeingStudy.of(Cases.butt("5083", "H116").weldCase()).warnings().isEmpty());
+    assertTrue(
+        AgeingStudy.of(Welded.SESSION, Cases.butt("5083", "H116").weldCase()).warnings().isEmpty());
   }
 
   private static List<Strength> agedT6(double celsius) {
@@ -157,6 +158,7 @@ class AgeingStudyTest {
 
   private static AgeingStudy aged(String temper) {
     return AgeingStudy.of(
+        Welded.SESSION,
         Cases.butt("6061", temper)
             .then(List.of(new Age(450, 8 * 3600, Ramp.BY_FURNACE, false)))
             .weldCase());
@@ -184,7 +186,8 @@ class AgeingStudyTest {
     Side thick = Cases.side(alloy, "T6", 0.010);
     Cases cases = Cases.butt(alloy, "T6").withLeft(thick).withRight(thick).then(steps);
     double there =
-        SectionSimulation.run(cases.weldCase())
+        Welded.SESSION
+            .profile(cases.weldCase())
             .stations()
             .get(0)
             .estimates()
@@ -192,7 +195,9 @@ class AgeingStudyTest {
             .middle()
             .yield();
     assertEquals(
-        there, AgeingStudy.of(cases.weldCase()).windows().get(0).scheduled(), 0.001 * there);
+        there,
+        AgeingStudy.of(Welded.SESSION, cases.weldCase()).windows().get(0).scheduled(),
+        0.001 * there);
   }
 
   /** Metal that comes aged is one number to the curves, to the fillers and to the section. */
@@ -204,9 +209,12 @@ class AgeingStudyTest {
             .then(List.of(new Age(448.15, 4 * 3600, Ramp.BY_FURNACE, false)))
             .weldCase();
     double there =
-        SectionSimulation.run(weldCase).stations().get(0).estimates().get(2).middle().yield();
-    assertEquals(there, AgeingStudy.of(weldCase).windows().get(0).scheduled(), 0.02 * there);
+        Welded.SESSION.profile(weldCase).stations().get(0).estimates().get(2).middle().yield();
     assertEquals(
-        there, WeldMetalTrial.of(weldCase).base(weldCase.left()).treated().yield(), 0.02 * there);
+        there, AgeingStudy.of(Welded.SESSION, weldCase).windows().get(0).scheduled(), 0.02 * there);
+    assertEquals(
+        there,
+        Welded.SESSION.weldMetal(weldCase).base(weldCase.left()).treated().yield(),
+        0.02 * there);
   }
 }

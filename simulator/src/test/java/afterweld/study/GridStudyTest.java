@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.section.Cases;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.study.GridStudy.Axis;
 import afterweld.study.GridStudy.Node;
 import afterweld.weld.WeldCase;
@@ -27,6 +27,7 @@ class GridStudyTest {
     AtomicInteger done = new AtomicInteger();
     GridStudy study =
         GridStudy.of(
+            Welded.SESSION,
             CASE,
             0.05,
             Requirement.NONE,
@@ -47,6 +48,7 @@ class GridStudyTest {
     double speed = CASE.passes().get(0).travelSpeed();
     GridStudy study =
         GridStudy.of(
+            Welded.SESSION,
             CASE,
             0.05,
             Requirement.NONE,
@@ -61,7 +63,8 @@ class GridStudyTest {
     WeldCase treated = Cases.butt("6061", "T6").then(Cases.fullTreatment("6061")).weldCase();
     Axis hours = new Axis(GridInput.AGEING_TIME, 2 * 3600.0, 8 * 3600.0);
     List<Node> nodes =
-        GridStudy.of(treated, 0.05, Requirement.NONE, List.of(hours), () -> {}).nodes();
+        GridStudy.of(Welded.SESSION, treated, 0.05, Requirement.NONE, List.of(hours), () -> {})
+            .nodes();
     assertTrue(nodes.stream().anyMatch(node -> node.joint().ranked()));
     assertTrue(
         nodes.stream()
@@ -71,7 +74,12 @@ class GridStudyTest {
 
   private static GridStudy overCurrent(Requirement asked, double from) {
     return GridStudy.of(
-        CASE, 0.05, asked, List.of(new Axis(GridInput.CURRENT, from, 110)), () -> {});
+        Welded.SESSION,
+        CASE,
+        0.05,
+        asked,
+        List.of(new Axis(GridInput.CURRENT, from, 110)),
+        () -> {});
   }
 
   @Test
@@ -101,7 +109,7 @@ class GridStudyTest {
                     pass.travelSpeed(),
                     pass.startTemperature()));
     double profile =
-        JointReport.finished(SectionSimulation.run(written), 0.05).tensile().orElseThrow();
+        JointReport.finished(Welded.SESSION.profile(written), 0.05).tensile().orElseThrow();
     assertEquals(profile, best.value(), 1e-6 * profile);
     assertEquals(profile, best.joint().figures().tensile(), 1e-6 * profile);
   }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.section.Cases;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
 import afterweld.thermal.furnace.FurnaceStep.Ramp;
@@ -21,7 +21,7 @@ class JointAgeingTest {
   private static final WeldCase TREATED = CASE.then(Cases.fullTreatment("6061")).weldCase();
 
   private static double profile(WeldCase weldCase) {
-    return JointReport.finished(SectionSimulation.run(weldCase), 0.05).tensile().orElseThrow();
+    return JointReport.finished(Welded.SESSION.profile(weldCase), 0.05).tensile().orElseThrow();
   }
 
   /**
@@ -29,7 +29,7 @@ class JointAgeingTest {
    */
   @Test
   void theBestAgeingWrittenAsACaseHasTheSameStrength() {
-    JointAgeing ageing = JointAgeing.of(TREATED, 0.05, Requirement.NONE);
+    JointAgeing ageing = JointAgeing.of(Welded.SESSION, TREATED, 0.05, Requirement.NONE);
     double scheduled = ageing.schedule().orElseThrow().joint().value();
     assertEquals(profile(TREATED), scheduled, 1e-6 * scheduled);
     assertEquals(scheduled, ageing.asWritten().value(), 1e-6 * scheduled);
@@ -48,13 +48,14 @@ class JointAgeingTest {
         Cases.butt("6061", "O")
             .then(List.of(new Age(450, 8 * 3600, Ramp.BY_FURNACE, false)))
             .weldCase();
-    assertFalse(JointAgeing.of(annealed, 0.05, Requirement.NONE).gains());
+    assertFalse(JointAgeing.of(Welded.SESSION, annealed, 0.05, Requirement.NONE).gains());
   }
 
   @Test
   void whereNothingHardensThereIsNothingToTry() {
     JointAgeing none =
         JointAgeing.of(
+            Welded.SESSION,
             Cases.butt("5083", "H116").withFiller(Cases.filler("5183", 0.4)).weldCase(),
             0.05,
             Requirement.NONE);
@@ -69,7 +70,8 @@ class JointAgeingTest {
   void anAgeingThatNobodyUsesIsComparedWithTheUsualOnes() {
     List<FurnaceStep> cold = new ArrayList<>(TREATED.afterWeld());
     cold.set(cold.size() - 1, new Age(121 + 273.15, 8 * 3600, Ramp.BY_FURNACE, false));
-    JointAgeing ageing = JointAgeing.of(TREATED.withAfterWeld(cold), 0.05, Requirement.NONE);
+    JointAgeing ageing =
+        JointAgeing.of(Welded.SESSION, TREATED.withAfterWeld(cold), 0.05, Requirement.NONE);
     Age usual = (Age) TREATED.afterWeld().get(TREATED.afterWeld().size() - 1);
     assertTrue(
         ageing.trials().stream()
@@ -84,7 +86,7 @@ class JointAgeingTest {
   /** 4 h at 177 °C is the least that the trade gives wrought metal (read). */
   @Test
   void anAgeingShorterThanTheTradesIsNeverBest() {
-    JointAgeing ageing = JointAgeing.of(TREATED, 0.05, Requirement.NONE);
+    JointAgeing ageing = JointAgeing.of(Welded.SESSION, TREATED, 0.05, Requirement.NONE);
     assertTrue(
         ageing.trials().stream()
             .filter(trial -> trial.temperature() < 450.5 && trial.time() < 4 * 3600)
@@ -96,6 +98,7 @@ class JointAgeingTest {
   @Test
   void noAgeingOfACastingIsCalledBest() {
     WeldCase casting = Cases.butt("A356", "T6").then(Cases.fullTreatment("A356")).weldCase();
-    assertTrue(JointAgeing.of(casting, 0.05, Requirement.NONE).ranking().best().isEmpty());
+    assertTrue(
+        JointAgeing.of(Welded.SESSION, casting, 0.05, Requirement.NONE).ranking().best().isEmpty());
   }
 }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.choice.answer.Requirement;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.soundness.Soundness;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -53,7 +53,7 @@ class JointPlaceTest {
   /** Whatever is asked, hardness too: an unsound weld has no value, and its reason stands. */
   @Test
   void aWeldThatIsNotSoundIsBlankWithTheReason() {
-    SectionProfile sound = SectionSimulation.runThin(Cases.butt("6061", "T6").weldCase());
+    SectionProfile sound = Welded.SESSION.thinProfile(Cases.butt("6061", "T6").weldCase());
     for (Requirement asked : List.of(Requirement.NONE, HARDNESS)) {
       assertTrue(JointPlace.of(sound, 0.05, asked).ranked());
       JointPlace blank = JointPlace.of(unsound(sound), 0.05, asked);
@@ -76,7 +76,7 @@ class JointPlaceTest {
                 butt.naturalAge(),
                 List.of())
             .weldCase();
-    JointPlace place = JointPlace.of(SectionSimulation.runThin(prone), 0.05, Requirement.NONE);
+    JointPlace place = JointPlace.of(Welded.SESSION.thinProfile(prone), 0.05, Requirement.NONE);
     assertTrue(place.value() > 0 && !place.ranked());
     assertTrue(place.objections().get(0).startsWith("Cracking high"), place.objections().get(0));
   }
@@ -85,7 +85,7 @@ class JointPlaceTest {
   void anAgeingPastTheTestsIsBlankAndSaysWhy() {
     FurnaceStep tooLong = new Age(480, 25 * 3600, Ramp.BY_FURNACE, false);
     SectionProfile profile =
-        SectionSimulation.runThin(Cases.butt("6061", "T6").then(List.of(tooLong)).weldCase());
+        Welded.SESSION.thinProfile(Cases.butt("6061", "T6").then(List.of(tooLong)).weldCase());
     JointPlace place = JointPlace.of(profile, 0.05, Requirement.NONE);
     assertFalse(place.ranked());
     assertTrue(place.blank().contains("further than tests go"), place.blank());

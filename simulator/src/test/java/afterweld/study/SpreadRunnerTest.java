@@ -17,7 +17,8 @@ import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import afterweld.strength.ModelError;
@@ -71,7 +72,7 @@ class SpreadRunnerTest {
   }
 
   private static SpreadStudy run(WeldCase weldCase, int runs, long seed) {
-    return SpreadRunner.run(weldCase, GAUGE, ASKED, settings(runs, seed), () -> {});
+    return SpreadRunner.run(Welded.SESSION, weldCase, GAUGE, ASKED, settings(runs, seed), () -> {});
   }
 
   /** Everything but the functions inside the inputs, as text. */
@@ -91,10 +92,15 @@ class SpreadRunnerTest {
     String usual = text(run(WORK_HARDENED, 40, 3));
     ForkJoinPool pool = new ForkJoinPool(threads);
     try {
-      assertEquals(usual, pool.submit(() -> text(run(WORK_HARDENED, 40, 3))).get());
+      assertEquals(usual, pool.submit(() -> text(runAnew())).get());
     } finally {
       pool.shutdown();
     }
+  }
+
+  private static SpreadStudy runAnew() {
+    return SpreadRunner.run(
+        new WeldSession(), WORK_HARDENED, GAUGE, ASKED, settings(40, 3), () -> {});
   }
 
   @Test
@@ -106,7 +112,8 @@ class SpreadRunnerTest {
   void everyJointIsCounted() {
     AtomicInteger done = new AtomicInteger();
     SpreadStudy study =
-        SpreadRunner.run(WORK_HARDENED, GAUGE, ASKED, settings(25, 1), done::incrementAndGet);
+        SpreadRunner.run(
+            Welded.SESSION, WORK_HARDENED, GAUGE, ASKED, settings(25, 1), done::incrementAndGet);
     assertEquals(25, done.get());
     assertEquals(25, study.total().met().orElseThrow().runs());
     int named = study.total().failsIn().values().stream().mapToInt(Share::count).sum();
@@ -156,8 +163,9 @@ class SpreadRunnerTest {
   @Test
   void withoutSpreadAllJointsAreTheCase() {
     WeldCase calibrated = ofWidth(AS_WELDED);
-    SpreadStudy study = SpreadRunner.run(calibrated, GAUGE, ASKED, NO_SPREAD, () -> {});
-    JointRun own = joint(SectionSimulation.run(calibrated));
+    SpreadStudy study =
+        SpreadRunner.run(Welded.SESSION, calibrated, GAUGE, ASKED, NO_SPREAD, () -> {});
+    JointRun own = joint(Welded.SESSION.profile(calibrated));
     assertEquals(own.tensile(), study.process().tensile().p5(), 1e-6 * own.tensile());
     assertEquals(own.tensile(), study.process().tensile().p95(), 1e-6 * own.tensile());
     assertTrue(study.process().firstOrder().isEmpty());
@@ -176,14 +184,15 @@ class SpreadRunnerTest {
     Requirement asked =
         new Requirement(none, OptionalDouble.of(95e6), none, Optional.empty(), none)
             .with(Optional.of(fillet));
-    SectionProfile profile = SectionSimulation.run(lap);
+    SectionProfile profile = Welded.SESSION.profile(lap);
     double chance =
         RequirementCheck.of(profile, JointReport.finished(profile, GAUGE), asked)
             .judgement(UnitSystem.METRIC)
             .chance()
             .orElseThrow();
     assertTrue(chance > 0.2 && chance < 0.8, "telling: " + chance);
-    SpreadStudy study = SpreadRunner.run(lap, GAUGE, asked, noSpread(200), () -> {});
+    SpreadStudy study =
+        SpreadRunner.run(Welded.SESSION, lap, GAUGE, asked, noSpread(200), () -> {});
     assertEquals(chance, study.total().met().orElseThrow().estimate(), 0.02);
   }
 
@@ -201,7 +210,7 @@ class SpreadRunnerTest {
   @ParameterizedTest
   @MethodSource("heldCases")
   void withEveryInputHeldTheMiddleIsThePredictionAndTheChanceTheProfiles(WeldCase weldCase) {
-    SectionProfile section = SectionSimulation.run(weldCase);
+    SectionProfile section = Welded.SESSION.profile(weldCase);
     JointStrength own = JointReport.finished(section, GAUGE);
     double tensile = own.tensile().orElseThrow();
     Requirement asked =
@@ -211,7 +220,8 @@ class SpreadRunnerTest {
             OptionalDouble.empty(),
             Optional.empty(),
             OptionalDouble.empty());
-    SpreadStudy study = SpreadRunner.run(weldCase, GAUGE, asked, noSpread(200), () -> {});
+    SpreadStudy study =
+        SpreadRunner.run(Welded.SESSION, weldCase, GAUGE, asked, noSpread(200), () -> {});
     assertEquals(tensile, study.total().tensile().p50(), 0.02 * tensile);
     assertFalse(study.shift().orElseThrow().noticed());
     double chance =
@@ -238,7 +248,8 @@ class SpreadRunnerTest {
   void whatKeepsStrongJointsFromCountingIsSaid() {
     WeldCase prone = Cases.butt("6061", "T6").withFiller(Cases.filler("4043", 0.9)).weldCase();
     SpreadStudy.View view =
-        SpreadRunner.run(prone, GAUGE, tensile(20e6), noSpread(10), () -> {}).total();
+        SpreadRunner.run(Welded.SESSION, prone, GAUGE, tensile(20e6), noSpread(10), () -> {})
+            .total();
     assertEquals(0, view.met().orElseThrow().count());
     assertEquals(10, view.strengthsMet().orElseThrow().count());
     assertEquals(new Share(10, 10), view.beyondStrength().get("Cracking high"));
@@ -248,7 +259,8 @@ class SpreadRunnerTest {
   @Test
   void noChanceIsGivenOfAJointThatIsObjectedTo() {
     WeldCase wrong = Cases.butt("A356", "T6").withFiller(Cases.filler("5356", 0.4)).weldCase();
-    SpreadStudy study = SpreadRunner.run(wrong, GAUGE, tensile(20e6), noSpread(10), () -> {});
+    SpreadStudy study =
+        SpreadRunner.run(Welded.SESSION, wrong, GAUGE, tensile(20e6), noSpread(10), () -> {});
     assertEquals("the choice of filler", study.against());
     assertEquals(Optional.empty(), study.total().met());
     assertEquals(Optional.empty(), study.process().met());
@@ -290,8 +302,9 @@ class SpreadRunnerTest {
   @Test
   void theModelErrorIsThatOfTheErrorBands() {
     WeldCase calibrated = ofWidth(AS_WELDED);
-    SpreadStudy study = SpreadRunner.run(calibrated, GAUGE, ASKED, noSpread(200), () -> {});
-    SectionProfile section = SectionSimulation.run(calibrated);
+    SpreadStudy study =
+        SpreadRunner.run(Welded.SESSION, calibrated, GAUGE, ASKED, noSpread(200), () -> {});
+    SectionProfile section = Welded.SESSION.profile(calibrated);
     int last = section.states().size() - 1;
     for (Zone zone : List.of(Zone.BASE, Zone.ANNEALED, Zone.FUSION)) {
       int place = middleOf(zone, section);
@@ -332,8 +345,8 @@ class SpreadRunnerTest {
           double value = inputs.get(i).spread().quantile().at(shares[i][run]);
           drawn = inputs.get(i).change().apply(drawn, value);
         }
-        thin[run] = joint(SectionSimulation.runThin(drawn));
-        full[run] = joint(SectionSimulation.run(drawn));
+        thin[run] = joint(Welded.SESSION.thinProfile(drawn));
+        full[run] = joint(Welded.SESSION.profile(drawn));
       }
       assertClose(full, thin, JointRun::tensile);
       assertClose(full, thin, JointRun::proof);
@@ -426,7 +439,7 @@ class SpreadRunnerTest {
                     : step);
     JointRun run =
         JointRun.of(
-            new SectionReading(SectionSimulation.run(late)).exact(),
+            new SectionReading(Welded.SESSION.profile(late)).exact(),
             GAUGE,
             ASKED,
             "",

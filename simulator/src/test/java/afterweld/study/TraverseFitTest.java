@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.section.Cases;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.strength.Strength;
 import afterweld.weld.WeldCase;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ class TraverseFitTest {
 
   /** Read off a section of its own, not off the fit's model. */
   private static HardnessTraverse traverse(double from, double to, double step) {
-    SectionReading reading = new SectionReading(SectionSimulation.run(truth()));
+    SectionReading reading = new SectionReading(Welded.SESSION.profile(truth()));
     Random noise = new Random(4);
     List<HardnessTraverse.Point> points = new ArrayList<>();
     for (double y = from; y <= to; y += step) {
@@ -53,10 +53,10 @@ class TraverseFitTest {
 
   @Test
   void aTraverseOfTheModelGivesItsTruthBack() {
-    TraverseFit fit = TraverseFit.of(CASE, traverse(-0.05, 0.05, 0.0015));
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, traverse(-0.05, 0.05, 0.0015));
     holds(estimate(fit, TraverseFit.EFFICIENCY), TRUE_EFFICIENCY);
     holds(estimate(fit, TraverseFit.OFFSET), TRUE_OFFSET);
-    double base = new TraverseModel(CASE).baseHardness(TRUE_EFFICIENCY);
+    double base = new TraverseModel(Welded.SESSION, CASE).baseHardness(TRUE_EFFICIENCY);
     holds(estimate(fit, TraverseFit.BASE), TRUE_SCALE * base);
     assertTrue(fit.rmsAfter() < fit.rmsBefore() && fit.rmsAfter() < 2.6);
     assertTrue(fit.heldOut() < 4);
@@ -77,13 +77,13 @@ class TraverseFitTest {
                             point.hardness() - (Math.abs(point.distance()) < 0.02 ? 12 : 0),
                             point.deviation()))
                 .toList());
-    String said = String.join(" ", TraverseFit.of(CASE, deep).refusals());
+    String said = String.join(" ", TraverseFit.of(Welded.SESSION, CASE, deep).refusals());
     assertTrue(said.contains("For the base go by those three"), said);
   }
 
   @Test
   void oneSideLeavesTheCentreAlone() {
-    TraverseFit fit = TraverseFit.of(CASE, traverse(0.004, 0.05, 0.001));
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, traverse(0.004, 0.05, 0.001));
     assertEquals(
         List.of(TraverseFit.EFFICIENCY, TraverseFit.BASE),
         fit.fit().orElseThrow().estimates().stream().map(e -> e.parameter().name()).toList());
@@ -93,12 +93,12 @@ class TraverseFitTest {
   @Test
   void aTraverseThatEndsInTheSoftZoneLeavesTheBaseAlone() {
     double flank = 0.005;
-    SectionReading reading = new SectionReading(SectionSimulation.run(truth()));
+    SectionReading reading = new SectionReading(Welded.SESSION.profile(truth()));
     while (reading.at(new double[] {flank}, Strength::hardness)[0] < 85) {
       flank += 0.0005;
     }
     HardnessTraverse inside = traverse(-flank, flank, flank / 9.99);
-    TraverseFit fit = TraverseFit.of(CASE, inside);
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, inside);
     assertTrue(inside.outerLevels().isEmpty());
     assertTrue(fit.refusals().get(0).contains("does not reach the base"));
   }
@@ -108,7 +108,7 @@ class TraverseFitTest {
   void aTraverseWithinEvenSoftMetalLeavesTheBaseAlone() {
     HardnessTraverse inside = traverse(-0.016, 0.016, 0.001);
     assertEquals(2, inside.outerLevels().size());
-    TraverseFit fit = TraverseFit.of(CASE, inside);
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, inside);
     assertFalse(fit.fit().isEmpty());
     assertEquals(
         List.of(TraverseFit.EFFICIENCY, TraverseFit.OFFSET),
@@ -125,7 +125,7 @@ class TraverseFitTest {
         traverse(-0.05, 0.05, 0.0015).points().stream()
             .map(p -> new HardnessTraverse.Point(2 * p.distance(), p.hardness(), 2))
             .toList();
-    TraverseFit fit = TraverseFit.of(CASE, new HardnessTraverse(wide));
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, new HardnessTraverse(wide));
     assertTrue(fit.fit().isEmpty());
     assertTrue(
         fit.refusals().stream()
@@ -135,7 +135,7 @@ class TraverseFitTest {
 
   @Test
   void aTraverseOfBaseMetalTellsNothing() {
-    TraverseFit fit = TraverseFit.of(CASE, traverse(0.09, 0.13, 0.002));
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, CASE, traverse(0.09, 0.13, 0.002));
     assertTrue(fit.fit().isEmpty());
     assertTrue(fit.refusals().stream().anyMatch(why -> why.contains("softened zone")));
     assertEquals(fit.before(), fit.after());
@@ -144,21 +144,21 @@ class TraverseFitTest {
   /** The width would give an efficiency, but not one that these points have anything to do with. */
   @Test
   void aBeadWidthAloneIsNoTraverse() {
-    double width = 2 * SectionSimulation.heats(truth()).get(0).fusionHalfWidth();
+    double width = 2 * Welded.SESSION.heats(truth()).get(0).fusionHalfWidth();
     WeldCase measured =
         CaseChange.passes(
             CASE, pass -> CaseChange.heat(pass, OptionalDouble.of(width), OptionalDouble.empty()));
-    TraverseFit fit = TraverseFit.of(measured, traverse(0.09, 0.13, 0.002));
+    TraverseFit fit = TraverseFit.of(Welded.SESSION, measured, traverse(0.09, 0.13, 0.002));
     assertTrue(fit.fit().isEmpty());
     assertTrue(fit.refusals().stream().anyMatch(why -> why.contains("softened zone")));
   }
 
   @Test
   void betweenItsSectionsTheModelIsWhatASectionGives() {
-    TraverseModel model = new TraverseModel(CASE);
+    TraverseModel model = new TraverseModel(Welded.SESSION, CASE);
     double[] places = {-0.04, -0.025, -0.02, -0.015, -0.012, 0, 0.013, 0.018, 0.03};
     double[] direct =
-        new SectionReading(SectionSimulation.run(model.at(0.63))).at(places, Strength::hardness);
+        new SectionReading(Welded.SESSION.profile(model.at(0.63))).at(places, Strength::hardness);
     double[] between = model.hardness(0.63, places);
     for (int i = 0; i < places.length; i++) {
       assertEquals(direct[i], between[i], 1.0, places[i] * 1e3 + " mm");
@@ -171,16 +171,17 @@ class TraverseFitTest {
     WeldCase copper = Cases.butt("6061", "T6").withFiller(Cases.filler("4145", 0.3)).weldCase();
     UnpredictedPoints refused =
         assertThrows(
-            UnpredictedPoints.class, () -> TraverseFit.of(copper, traverse(-0.05, 0.05, 0.0015)));
+            UnpredictedPoints.class,
+            () -> TraverseFit.of(Welded.SESSION, copper, traverse(-0.05, 0.05, 0.0015)));
     assertTrue(refused.getMessage().contains("of 67 points, from -"), refused.getMessage());
-    TraverseFit beside = TraverseFit.of(copper, traverse(0.011, 0.06, 0.0015));
+    TraverseFit beside = TraverseFit.of(Welded.SESSION, copper, traverse(0.011, 0.06, 0.0015));
     assertTrue(Double.isFinite(beside.rmsBefore()) && Double.isFinite(beside.rmsAfter()));
   }
 
   @Test
   void tooFewPointsAndContradictionsAreRefused() {
     HardnessTraverse few = new HardnessTraverse(traverse(-0.01, 0.01, 0.004).points());
-    assertThrows(IllegalArgumentException.class, () -> TraverseFit.of(CASE, few));
+    assertThrows(IllegalArgumentException.class, () -> TraverseFit.of(Welded.SESSION, CASE, few));
     List<HardnessTraverse.Point> points = new ArrayList<>(traverse(-0.02, 0.02, 0.002).points());
     points.add(new HardnessTraverse.Point(points.get(3).distance(), 20, 3));
     assertTrue(new HardnessTraverse(points).faults().get(0).contains("differ by over 20 HV"));
@@ -196,7 +197,7 @@ class TraverseFitTest {
     }
     for (String temper : List.of("O", "H34")) {
       WeldCase panel = Cases.butt("5052", temper).withFiller(Cases.filler("5356", 0.4)).weldCase();
-      TraverseFit fit = TraverseFit.of(panel, new HardnessTraverse(points));
+      TraverseFit fit = TraverseFit.of(Welded.SESSION, panel, new HardnessTraverse(points));
       assertTrue(fit.fit().isEmpty(), temper);
       assertTrue(fit.refusals().toString().contains("level"), fit.refusals().toString());
     }

@@ -7,8 +7,8 @@ import afterweld.joint.TensionCoupon;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
+import afterweld.section.Welded;
 import afterweld.section.Zone;
 import afterweld.strength.Strength;
 import afterweld.thermal.Pass;
@@ -109,7 +109,7 @@ record TestWeld(SectionProfile profile) {
         new FillerChoice(
             MaterialLibrary.standard().filler(filler), dilution, dilution, dilution, true, 0.5);
     return new TestWeld(
-        SectionSimulation.run(
+        Welded.SESSION.profile(
             new WeldCase(
                 base + "-" + temper + " with " + filler,
                 side,

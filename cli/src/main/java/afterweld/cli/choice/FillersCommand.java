@@ -18,7 +18,6 @@ import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.soundness.Soundness;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
@@ -61,7 +60,7 @@ public final class FillersCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
-    SectionProfile profile = SectionSimulation.run(weldCase);
+    SectionProfile profile = read.session().profile(weldCase);
     Notices notices = read.notices(FillerTable.CAUTION);
     if (lacksMoreThanItsFiller(notices.soundness()) && weldCase.filler().alloy().isPresent()) {
       return none(weldCase, notices, Standing.of(read.caseFile(), profile, units));
@@ -87,7 +86,7 @@ public final class FillersCommand implements Callable<Integer> {
   /** Weld metal of a joint that is not sound has no strength to compare. */
   private static FillerComparison compared(ReadCase read, SectionProfile profile) {
     FillerComparison comparison =
-        FillerComparison.of(read.caseFile().weld(), read.caseFile().requirement());
+        FillerComparison.of(read.session(), read.caseFile().weld(), read.caseFile().requirement());
     return profile.soundness().comparesFillers() ? comparison : comparison.withoutStrengths();
   }
 

@@ -54,7 +54,8 @@ public final class RoutesCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
     RouteStudy study =
-        RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes());
+        RouteStudy.of(
+            read.session(), asked.weld(), asked.joint(), asked.requirement(), asked.routes());
     Notices notices = read.notices(RouteTable.CAUTION);
     RouteTable table = new RouteTable(asked.weld(), study, notices, options.units());
     String json = RouteJson.of(asked.weld(), study, notices);

@@ -5,6 +5,7 @@ import afterweld.joint.JointReport;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
 import afterweld.section.SectionRun;
+import afterweld.section.WeldSession;
 import afterweld.thermal.HeatInputException;
 import afterweld.weld.Warning;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -26,7 +27,7 @@ final class Classroom {
 
   private final MaterialLibrary library = MaterialLibrary.standard();
   private final CaseText cases = new CaseText(library);
-  private final SectionDesk desk = new SectionDesk();
+  private final WeldSession session = new WeldSession();
   private final Turns turns = new Turns();
   private volatile boolean closed;
 
@@ -60,10 +61,10 @@ final class Classroom {
     long turn = turn(request);
     String wanted = text(request, "want");
     CaseFile asked = cases.read(part(request, "case"));
-    SectionRun run = desk.runOf(asked.weld());
+    SectionRun run = session.weld(asked.weld());
     try {
       Optional<SectionRun> near =
-          wanted.equals("preview") && !run.isSolved() ? desk.near(asked.weld()) : Optional.empty();
+          wanted.equals("preview") && !run.isSolved() ? near(asked) : Optional.empty();
       if (near.isPresent()) {
         SectionRun known = near.get();
         return turns.take(
@@ -85,7 +86,7 @@ final class Classroom {
       case "preview" -> preview(run.preview(asked.weld(), outdated));
       case "settled" -> {
         SectionProfile profile = run.profile(asked.weld(), outdated);
-        desk.near(asked.weld())
+        near(asked)
             .filter(near -> !near.isReadyNear())
             .ifPresent(near -> ForkJoinPool.commonPool().execute(near::readyNear));
         yield settled(profile, asked);
@@ -95,6 +96,15 @@ final class Classroom {
           throw new Refusal(
               Refusal.BAD_REQUEST, "want: expected 'preview', 'settled' or 'replay'.");
     };
+  }
+
+  /** A weld near which the case's preview may be had: one that is ready for it, if there is one. */
+  private Optional<SectionRun> near(CaseFile asked) {
+    List<SectionRun> near = session.welds().filter(run -> run.isNear(asked.weld())).toList();
+    return near.stream()
+        .filter(SectionRun::isReadyNear)
+        .findFirst()
+        .or(() -> near.stream().findFirst());
   }
 
   private static Map<String, Object> preview(SectionProfile profile) {
@@ -147,7 +157,7 @@ final class Classroom {
   private void warm(CaseFile asked) {
     BooleanSupplier wanted = () -> closed || !turns.idle();
     try {
-      SectionRun run = SectionRun.of(asked.weld());
+      SectionRun run = new WeldSession().weld(asked.weld());
       Json.bytes(preview(run.preview(asked.weld(), wanted)));
       Json.bytes(settled(run.profile(asked.weld(), wanted), asked));
     } catch (CancellationException early) {

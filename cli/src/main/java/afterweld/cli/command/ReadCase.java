@@ -4,7 +4,7 @@ import afterweld.casefile.CaseFile;
 import afterweld.choice.CaseObjections;
 import afterweld.choice.answer.Objection;
 import afterweld.section.Cautions;
-import afterweld.section.SectionSimulation;
+import afterweld.section.WeldSession;
 import afterweld.section.soundness.Soundness;
 import java.util.List;
 import java.util.function.BinaryOperator;
@@ -12,11 +12,12 @@ import java.util.function.BinaryOperator;
 /**
  * A case without faults, and a way to say where in its file something that shows up later stands.
  *
+ * @param session where what is computed of its weld is kept
  * @param caseFile the case
  * @param placed from a key's pointer, such as {@code /passes/0/bead_width}, and a message to that
  *     message with file, line and column before it
  */
-public record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
+public record ReadCase(WeldSession session, CaseFile caseFile, BinaryOperator<String> placed) {
   /** Whether it is about a ring or a tube. */
   public boolean underPressure() {
     return caseFile.weld().ring().isPresent() || caseFile.joint().tube().isPresent();
@@ -33,16 +34,13 @@ public record ReadCase(CaseFile caseFile, BinaryOperator<String> placed) {
    * @throws afterweld.thermal.HeatInputException if the passes cannot make this weld
    */
   public Soundness soundness() {
-    return SectionSimulation.soundness(caseFile.weld());
+    return session.soundness(caseFile.weld());
   }
 
   /** What stands beside the numbers of a command: warnings of the section, cautions. */
   public Notices notices(String own) {
     return new Notices(
-        soundness(),
-        objections(),
-        Notices.of(SectionSimulation.runThin(caseFile.weld())),
-        cautions(own));
+        soundness(), objections(), Notices.of(session.thinProfile(caseFile.weld())), cautions(own));
   }
 
   /** The cautions of a command: its own, and the one on pressure where it matters. */

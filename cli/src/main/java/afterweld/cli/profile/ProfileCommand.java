@@ -66,23 +66,25 @@ public final class ProfileCommand implements Callable<Integer> {
         this::answer);
   }
 
-  private Optional<RouteStudy> routes(CaseFile asked) {
+  private Optional<RouteStudy> routes(ReadCase read) {
+    CaseFile asked = read.caseFile();
     return withRoutes
         ? Optional.of(
-            RouteStudy.of(asked.weld(), asked.joint(), asked.requirement(), asked.routes()))
+            RouteStudy.of(
+                read.session(), asked.weld(), asked.joint(), asked.requirement(), asked.routes()))
         : Optional.empty();
   }
 
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
     CompletableFuture<Optional<AlongWeld>> along =
-        CompletableFuture.supplyAsync(() -> AlongWeld.of(asked.weld()));
+        CompletableFuture.supplyAsync(() -> read.session().along(asked.weld()));
     SectionProfile computed = simulation.of(asked.weld(), stages);
     SectionProfile profile = read.underPressure() ? computed.underPressure() : computed;
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
         new ProfileResult(
-            profile, joint, asked.requirement(), options.units(), routes(asked), along::join);
+            profile, joint, asked.requirement(), options.units(), routes(read), along::join);
     return result.answer(pictures).against(read.objections()).on(profile.soundness());
   }
 }

@@ -55,9 +55,13 @@ public final class AgeingCommand implements Callable<Integer> {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
     List<String> cautions = read.cautions(AgeingTable.CAUTION);
-    AgeingStudy study = AgeingStudy.of(weldCase);
+    AgeingStudy study = AgeingStudy.of(read.session(), weldCase);
     JointAgeing joint =
-        JointAgeing.of(weldCase, read.caseFile().joint().gauge(), read.caseFile().requirement());
+        JointAgeing.of(
+            read.session(),
+            weldCase,
+            read.caseFile().joint().gauge(),
+            read.caseFile().requirement());
     AgeingTable table = new AgeingTable(weldCase, study, joint, cautions, units);
     String json =
         AgeingJson.of(weldCase, study, joint, cautions, read.soundness(), read.objections());

@@ -17,6 +17,7 @@ import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
 import afterweld.quantity.UnitSystem;
+import afterweld.section.WeldSession;
 import afterweld.study.HardnessTraverse;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
@@ -88,7 +89,7 @@ public final class FitCommand implements Callable<Integer> {
           "--after-heat-treatment: the case names no heat treatment after welding; write it as"
               + " 'after_weld', or leave the option out");
     }
-    TraverseFit fit = fit(measured);
+    TraverseFit fit = fit(read.session(), measured);
     UnitSystem units = options.units();
     Notices notices = read.notices(FitTable.CAUTION).after("fit", fit.warnings());
     FitTable table = new FitTable(weld, fit, afterHeatTreatment, notices, units);
@@ -110,9 +111,9 @@ public final class FitCommand implements Callable<Integer> {
     return fit.fit().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
   }
 
-  private TraverseFit fit(WeldCase measured) {
+  private TraverseFit fit(WeldSession session, WeldCase measured) {
     try {
-      return TraverseFit.of(measured, traverse(measured));
+      return TraverseFit.of(session, measured, traverse(measured));
     } catch (UnpredictedPoints unpredicted) {
       throw new InputFault(traverseFile + ": " + unpredicted.getMessage());
     }

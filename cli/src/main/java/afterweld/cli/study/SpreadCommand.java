@@ -22,7 +22,6 @@ import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.study.GridStudy;
 import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
@@ -111,7 +110,13 @@ public final class SpreadCommand implements Callable<Integer> {
     SpreadSettings settings = settings(asked.spread());
     count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
     SpreadStudy study =
-        SpreadRunner.run(asked.weld(), asked.joint().gauge(), asked.requirement(), settings, count);
+        SpreadRunner.run(
+            read.session(),
+            asked.weld(),
+            asked.joint().gauge(),
+            asked.requirement(),
+            settings,
+            count);
     Notices notices = read.notices(SpreadTable.CAUTION);
     SpreadTable table = new SpreadTable(asked.weld(), asked.joint().gauge(), study, notices, units);
     String json = SpreadJson.of(asked.weld(), study, notices);
@@ -129,7 +134,7 @@ public final class SpreadCommand implements Callable<Integer> {
   /** A weld that is no joint has no spread of its strength. */
   private static Answer none(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    SectionProfile profile = SectionSimulation.run(weldCase);
+    SectionProfile profile = read.session().profile(weldCase);
     Judgement judgement = Standing.of(read.caseFile(), profile, UnitSystem.METRIC).metric();
     String json = SpreadJson.none(weldCase, judgement, read.notices(SpreadTable.CAUTION));
     String text =
@@ -150,7 +155,12 @@ public final class SpreadCommand implements Callable<Integer> {
     count.begin(GridStudy.size(reading.axes().size()));
     GridStudy study =
         GridStudy.of(
-            asked.weld(), asked.joint().gauge(), asked.requirement(), reading.axes(), count);
+            read.session(),
+            asked.weld(),
+            asked.joint().gauge(),
+            asked.requirement(),
+            reading.axes(),
+            count);
     Notices notices = read.notices(GridOutput.CAUTION);
     GridOutput shown = new GridOutput(asked.weld(), study, notices, options.units());
     Map<String, byte[]> files = new LinkedHashMap<>();

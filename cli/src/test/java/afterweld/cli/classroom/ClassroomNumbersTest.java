@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.CaseFile;
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
+import afterweld.cli.Welded;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Estimate;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -119,7 +119,7 @@ class ClassroomNumbersTest {
     ObjectNode tree = visitor.startCase();
     section("preview", tree);
     JsonNode served = section("settled", tree);
-    assertSame(SectionSimulation.run(read(saved(tree)).weld()), served);
+    assertSame(Welded.SESSION.profile(read(saved(tree)).weld()), served);
   }
 
   @Test
@@ -132,7 +132,7 @@ class ClassroomNumbersTest {
     ((ObjectNode) tree.get("after_weld").get(2).get("age")).put("time", "3.5 h");
     section("settled", visitor.startCase());
     section("preview", tree);
-    assertSame(SectionSimulation.run(read(saved(tree)).weld()), section("settled", tree));
+    assertSame(Welded.SESSION.profile(read(saved(tree)).weld()), section("settled", tree));
   }
 
   @ParameterizedTest
@@ -141,7 +141,7 @@ class ClassroomNumbersTest {
     ObjectNode tree = opened(example);
     CaseFile original = read(Files.readString(example));
     assertEquals(original.weld().passes(), read(saved(tree)).weld().passes());
-    assertSame(SectionSimulation.run(original.weld()), section("settled", tree));
+    assertSame(Welded.SESSION.profile(original.weld()), section("settled", tree));
     JsonNode replay = section("replay", tree);
     assertTrue(replay.get("phases").size() > original.weld().afterWeld().size());
   }

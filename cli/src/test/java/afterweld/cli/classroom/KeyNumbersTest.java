@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import afterweld.casefile.CaseFile;
+import afterweld.cli.Welded;
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.section.Station;
 import afterweld.section.Zone;
 import java.nio.file.Files;
@@ -22,7 +22,7 @@ class KeyNumbersTest {
   void theHardnessBesideUnlikeSidesIsTheSofterOne() throws Exception {
     CaseFile asked =
         ClassroomNumbersTest.read(Files.readString(Path.of("examples/pier-tube.yaml")));
-    SectionProfile profile = SectionSimulation.run(asked.weld());
+    SectionProfile profile = Welded.SESSION.profile(asked.weld());
     double left = beside(profile, -1);
     double right = beside(profile, 1);
     assertNotEquals(left, right, 1);

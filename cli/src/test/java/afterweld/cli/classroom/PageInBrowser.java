@@ -3,11 +3,11 @@ package afterweld.cli.classroom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.cli.Welded;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
 import afterweld.weld.WeldCase;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
@@ -114,7 +114,7 @@ abstract class PageInBrowser {
   }
 
   static SectionProfile computed() throws Exception {
-    return SectionSimulation.run(onThePage());
+    return Welded.SESSION.profile(onThePage());
   }
 
   static double lowestHardness(SectionProfile profile, int state) {

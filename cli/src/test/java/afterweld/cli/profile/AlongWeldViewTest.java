@@ -5,11 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.casefile.CaseReader;
+import afterweld.cli.Welded;
 import afterweld.cli.terminal.JsonNumber;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.AlongWeld;
-import afterweld.section.SectionSimulation;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -40,7 +39,8 @@ class AlongWeldViewTest {
     CaseReader reader = new CaseReader(library.bases(), library.fillers());
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     WeldCase weld = reader.read("case.yaml", bytes).caseFile().orElseThrow().weld();
-    return new AlongWeldView(AlongWeld.of(weld).orElseThrow(), SectionSimulation.runThin(weld));
+    return new AlongWeldView(
+        Welded.SESSION.along(weld).orElseThrow(), Welded.SESSION.thinProfile(weld));
   }
 
   /** Hottest is widest, not always weakest: the program must not hide what its own rows say. */

@@ -5,6 +5,7 @@ import afterweld.choice.practice.StandardTreatment;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.WeldMetalTrial;
+import afterweld.section.WeldSession;
 import afterweld.strength.Strength;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.weld.FillerChoice;
@@ -61,28 +62,41 @@ public record FillerComparison(
     bestOverBand = List.copyOf(bestOverBand);
   }
 
-  /** Compares all fillers of the library. */
-  public static FillerComparison of(WeldCase weldCase, Requirement requirement) {
+  /**
+   * Compares all fillers of the library.
+   *
+   * @param session where welds that were computed are kept
+   */
+  public static FillerComparison of(
+      WeldSession session, WeldCase weldCase, Requirement requirement) {
     List<FillerMetal> metals = new ArrayList<>();
     MaterialLibrary.standard().fillers().forEach(filler -> metals.add(FillerMetal.of(filler)));
     metals.add(FillerMetal.without(WeldPool.composition(weldCase.withoutFiller(), 1)));
-    return of(weldCase, requirement, metals);
+    return of(session, weldCase, requirement, metals);
   }
 
-  /** Judges the case's own filler only. */
-  public static FillerComparison ofOwnFiller(WeldCase weldCase, Requirement requirement) {
+  /**
+   * Judges the case's own filler only.
+   *
+   * @param session where welds that were computed are kept
+   */
+  public static FillerComparison ofOwnFiller(
+      WeldSession session, WeldCase weldCase, Requirement requirement) {
     return of(
-        weldCase, requirement, weldCase.filler().alloy().stream().map(FillerMetal::of).toList());
+        session,
+        weldCase,
+        requirement,
+        weldCase.filler().alloy().stream().map(FillerMetal::of).toList());
   }
 
   private static FillerComparison of(
-      WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
+      WeldSession session, WeldCase weldCase, Requirement requirement, List<FillerMetal> fillers) {
     boolean own = !weldCase.afterWeld().isEmpty();
     List<FurnaceStep> steps = own ? weldCase.afterWeld() : standard(weldCase);
     FillerPurpose purpose = FillerPurpose.of(weldCase, requirement);
     FillerChoice choice = dilution(weldCase);
     UsualFillers usual = UsualFillers.of(weldCase);
-    WeldMetalTrial trial = WeldMetalTrial.of(weldCase.withAfterWeld(steps));
+    WeldMetalTrial trial = session.weldMetal(weldCase.withAfterWeld(steps));
     List<Side> sides = List.of(weldCase.left(), weldCase.right());
     List<Side> hardening = sides.stream().filter(side -> side.alloy().heatTreatable()).toList();
     double welded = weaker(sides, side -> trial.base(side).asWelded());

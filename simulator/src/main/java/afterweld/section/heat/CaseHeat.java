@@ -47,6 +47,11 @@ public final class CaseHeat {
   /** Looking at a leg takes time, and many ask for it. */
   private final Map<Integer, StationTimeline> timelines = new ConcurrentHashMap<>();
 
+  /** The same passes with other heat or entering elsewhere, as the bands of every profile ask. */
+  private final Map<Variant, CaseHeat> variants = new ConcurrentHashMap<>();
+
+  private record Variant(List<PassHeat> heats, double unequalWeight) {}
+
   private CaseHeat(
       WeldCase weldCase,
       WeldLegs legs,
@@ -67,9 +72,10 @@ public final class CaseHeat {
   /**
    * The heat of a case.
    *
+   * @param solved fields that may be used again, and where the new one is kept
    * @throws HeatInputException if the passes cannot make this weld
    */
-  public static CaseHeat of(WeldCase weldCase) {
+  public static CaseHeat of(WeldCase weldCase, SolvedShells solved) {
     WeldLegs legs = JointLegs.of(weldCase);
     SurfaceLoss loss = SurfaceLoss.stillAir(weldCase.ambient());
     HeatFlow.Choice choice = choice(weldCase, legs, loss);
@@ -77,8 +83,17 @@ public final class CaseHeat {
       List<PassHeat> heats = HeatInput.into(legs, loss).of(weldCase.passes());
       return new CaseHeat(weldCase, legs, loss, choice, heats, Optional.empty(), SECTION);
     }
-    ShellWeld weld = SolvedShells.of(weldCase, () -> shell(weldCase, legs, loss));
+    ShellWeld weld = solved.of(weldCase, () -> shell(weldCase, legs, loss));
     return new CaseHeat(weldCase, legs, loss, choice, weld.heats(), Optional.of(weld), SECTION);
+  }
+
+  /**
+   * Heat of the passes of a case that is looked at but once.
+   *
+   * @throws HeatInputException if the passes cannot make this weld
+   */
+  public static List<PassHeat> heats(WeldCase weldCase) {
+    return of(weldCase, new SolvedShells()).heats();
   }
 
   /**
@@ -137,9 +152,18 @@ public final class CaseHeat {
     HeatInput input = HeatInput.into(legs, loss);
     List<PassHeat> others =
         heats.stream().map(heat -> input.of(heat.pass(), efficiency.applyAsDouble(heat))).toList();
-    Optional<ShellWeld> other =
-        shell.map(weld -> ShellSolver.of(legs, loss, weldCase.course()).weld(others, weld));
-    return new CaseHeat(weldCase, legs, loss, choice, others, other, place);
+    return variant(others, legs);
+  }
+
+  private CaseHeat variant(List<PassHeat> others, WeldLegs otherLegs) {
+    return variants.computeIfAbsent(
+        new Variant(others, otherLegs.unequalWeight()), unused -> solved(others, otherLegs));
+  }
+
+  private CaseHeat solved(List<PassHeat> others, WeldLegs otherLegs) {
+    Optional<ShellWeld> weld =
+        shell.map(like -> ShellSolver.of(otherLegs, loss, weldCase.course()).weld(others, like));
+    return new CaseHeat(weldCase, otherLegs, loss, choice, others, weld, place);
   }
 
   /** What solves welds like this one, where the transient field was used. */
@@ -216,10 +240,7 @@ public final class CaseHeat {
   }
 
   private CaseHeat withUnequalWeight(double weight) {
-    WeldLegs other = legs.withUnequalWeight(weight);
-    Optional<ShellWeld> weld =
-        shell.map(known -> ShellSolver.of(other, loss, weldCase.course()).weld(heats, known));
-    return new CaseHeat(weldCase, other, loss, choice, heats, weld, place);
+    return variant(heats, legs.withUnequalWeight(weight));
   }
 
   /** The root where the weld begins, on metal still cold; empty where no rule tells it apart. */

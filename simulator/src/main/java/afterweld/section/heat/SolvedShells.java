@@ -7,9 +7,7 @@ import afterweld.weld.Joint;
 import afterweld.weld.Preparation;
 import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -20,12 +18,13 @@ import java.util.function.Supplier;
  * The transient fields that were solved last. A solution depends on the parts and the procedure
  * alone and takes most of the time of such a case, and the section, the fillers and the routes of
  * one case ask for the same one. Whoever asks while it is being solved waits for it, and solves it
- * where the first one was interrupted, for nothing is kept of that. Safe for several threads; what
- * comes out does not depend on what is kept.
+ * where the first one failed or was interrupted, for nothing is kept of that. Safe for several
+ * threads; what comes out does not depend on what is kept.
  */
-final class SolvedShells {
-  private static final int MOST = 4;
-  private static final Map<Key, CompletableFuture<ShellWeld>> KEPT = new LinkedHashMap<>();
+public final class SolvedShells {
+  private static final int MOST = 8;
+
+  private final Kept<Key, CompletableFuture<ShellWeld>> kept = new Kept<>(MOST);
 
   /** All that a solution depends on. */
   private record Key(
@@ -48,74 +47,49 @@ final class SolvedShells {
     }
   }
 
-  private SolvedShells() {}
-
   /**
    * The solution for a case.
    *
    * @param solve how to find it
    * @throws CancellationException if this thread is interrupted
    */
-  static ShellWeld of(WeldCase weldCase, Supplier<ShellWeld> solve) {
+  ShellWeld of(WeldCase weldCase, Supplier<ShellWeld> solve) {
     Key key = new Key(weldCase);
     while (true) {
       CompletableFuture<ShellWeld> own = new CompletableFuture<>();
-      CompletableFuture<ShellWeld> kept = keep(key, own);
-      if (kept == own) {
+      CompletableFuture<ShellWeld> known = kept.keep(key, own);
+      if (known == own) {
         return solved(key, solve, own);
       }
-      Optional<ShellWeld> found = awaited(kept);
+      Optional<ShellWeld> found = awaited(known);
       if (found.isPresent()) {
         return found.get();
       }
     }
   }
 
-  private static ShellWeld solved(
-      Key key, Supplier<ShellWeld> solve, CompletableFuture<ShellWeld> own) {
+  private ShellWeld solved(Key key, Supplier<ShellWeld> solve, CompletableFuture<ShellWeld> own) {
     try {
       ShellWeld weld = solve.get();
       own.complete(weld);
       return weld;
-    } catch (CancellationException ended) {
-      forget(key, own);
-      own.cancel(false);
-      throw ended;
-    } catch (RuntimeException | Error failure) {
-      own.completeExceptionally(failure);
-      throw failure;
+    } finally {
+      if (!own.isDone()) {
+        kept.forget(key, own);
+        own.cancel(false);
+      }
     }
   }
 
-  /** Empty if whoever solved it was interrupted. */
-  private static Optional<ShellWeld> awaited(CompletableFuture<ShellWeld> kept) {
+  /** Empty if whoever solved it failed or was interrupted. */
+  private static Optional<ShellWeld> awaited(CompletableFuture<ShellWeld> known) {
     try {
-      return Optional.of(kept.get());
-    } catch (CancellationException others) {
+      return Optional.of(known.get());
+    } catch (CancellationException | ExecutionException others) {
       return Optional.empty();
-    } catch (ExecutionException failure) {
-      throw failure.getCause() instanceof RuntimeException cause
-          ? cause
-          : new IllegalStateException(failure);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       throw new CancellationException("interrupted while another followed the heat");
-    }
-  }
-
-  private static void forget(Key key, CompletableFuture<ShellWeld> own) {
-    synchronized (KEPT) {
-      KEPT.remove(key, own);
-    }
-  }
-
-  private static CompletableFuture<ShellWeld> keep(Key key, CompletableFuture<ShellWeld> own) {
-    synchronized (KEPT) {
-      CompletableFuture<ShellWeld> known = KEPT.putIfAbsent(key, own);
-      if (KEPT.size() > MOST) {
-        KEPT.remove(KEPT.keySet().iterator().next());
-      }
-      return known == null ? own : known;
     }
   }
 }

@@ -131,7 +131,7 @@ final class SoundnessRemedies {
 
   private static boolean reaches(WeldCase changed) {
     try {
-      List<PassHeat> hotter = CaseHeat.of(changed).heats();
+      List<PassHeat> hotter = CaseHeat.heats(changed);
       return new SoundnessRule(changed, hotter).fusedThrough()
           && ColdSide.reason(changed, hotter).isEmpty();
     } catch (HeatInputException noWeld) {

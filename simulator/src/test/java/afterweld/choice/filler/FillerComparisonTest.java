@@ -9,6 +9,7 @@ import afterweld.choice.filler.FillerOption.Answer;
 import afterweld.material.Element;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
+import afterweld.section.Welded;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.QuenchMedium;
 import afterweld.weld.FillerChoice;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Facts of the trade about fillers must come out of the computation. */
 class FillerComparisonTest {
   private static FillerComparison comparison(Cases cases) {
-    return FillerComparison.of(cases.weldCase(), Requirement.NONE);
+    return FillerComparison.of(Welded.SESSION, cases.weldCase(), Requirement.NONE);
   }
 
   private static FillerOption of(FillerComparison comparison, String filler) {
@@ -114,7 +115,7 @@ class FillerComparisonTest {
             butt.naturalAge(),
             List.of(),
             List.of());
-    assertFalse(of(FillerComparison.of(tee, Requirement.NONE), "none").allowed());
+    assertFalse(of(FillerComparison.of(Welded.SESSION, tee, Requirement.NONE), "none").allowed());
   }
 
   @Test
@@ -159,7 +160,8 @@ class FillerComparisonTest {
             OptionalDouble.of(273.15 + 90));
     Cases asWelded = Cases.butt("6061", "T6");
     FillerComparison comparison =
-        FillerComparison.of(asWelded.then(Cases.fullTreatment("6061")).weldCase(), warm);
+        FillerComparison.of(
+            Welded.SESSION, asWelded.then(Cases.fullTreatment("6061")).weldCase(), warm);
     assertFalse(of(comparison, "5356").allowed());
     assertFalse(of(comparison, "4043").allowed(), "silicon turns grey when anodized");
   }

@@ -11,6 +11,7 @@ import afterweld.choice.schedule.ScheduleCheck;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.Cases;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.weld.Side;
@@ -35,7 +36,7 @@ class FillerReasonsTest {
   }
 
   private static FillerOption option(WeldCase weld, Requirement asked, String filler) {
-    return FillerComparison.of(weld, asked).option(filler).orElseThrow();
+    return FillerComparison.of(Welded.SESSION, weld, asked).option(filler).orElseThrow();
   }
 
   @Test
@@ -178,7 +179,8 @@ class FillerReasonsTest {
   @Test
   void everyFillerThatIsComparedHasAReasonWithAndWithoutStrengths() {
     for (FillerOption option :
-        FillerComparison.of(Cases.butt("5083", "O").weldCase(), Requirement.NONE).options()) {
+        FillerComparison.of(Welded.SESSION, Cases.butt("5083", "O").weldCase(), Requirement.NONE)
+            .options()) {
       assertFalse(option.sentences().isEmpty(), option.filler());
       assertFalse(option.withoutStrength().sentences().isEmpty(), option.filler());
     }

@@ -12,8 +12,9 @@ import afterweld.choice.answer.Requirement;
 import afterweld.choice.filler.FillerPurpose;
 import afterweld.choice.practice.HardeningAge;
 import afterweld.choice.practice.StandardTreatment;
+import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
 import afterweld.thermal.furnace.FurnaceStep.Anneal;
@@ -93,7 +94,7 @@ class ScheduleCheckTest {
         plate("6061", "T4", 6).then(List.of(SOLUTION, WATER, HOLD, age(160, 18 * 60))).weldCase();
     assertEquals(List.of(), ScheduleCheck.of(sheet, Requirement.NONE));
     assertTrue(
-        SectionSimulation.runThin(sheet).warnings().stream()
+        Welded.SESSION.thinProfile(sheet).warnings().stream()
             .anyMatch(warning -> warning.code().equals("cool-ageing")));
   }
 
@@ -179,7 +180,7 @@ class ScheduleCheckTest {
             .weldCase();
     assertEquals(
         said,
-        SectionSimulation.runThin(waits).warnings().stream()
+        Welded.SESSION.thinProfile(waits).warnings().stream()
             .anyMatch(warning -> warning.code().equals("wait-before-ageing")));
   }
 
@@ -348,7 +349,11 @@ class ScheduleCheckTest {
     assertEquals(List.of(), CaseObjections.serious(baked, Requirement.NONE));
     String noted = String.join(" ", ScheduleCheck.of(baked, Requirement.NONE, Severity.NOTED));
     assertTrue(noted.contains("bake of a coating"), noted);
-    String sheet = FurnaceSheet.of(baked).orElseThrow().lines().toString();
+    String sheet =
+        FurnaceSheet.of(baked, Requirement.NONE, UnitSystem.METRIC, Welded.SESSION::profile)
+            .orElseThrow()
+            .lines()
+            .toString();
     assertFalse(sheet.contains("8 h"), sheet);
     assertTrue(sheet.contains("Bake"), sheet);
     assertEquals(FillerPurpose.Heat.SOFT, FillerPurpose.of(baked, Requirement.NONE).heat());

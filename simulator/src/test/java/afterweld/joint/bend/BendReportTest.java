@@ -13,7 +13,7 @@ import afterweld.joint.SliceMetal;
 import afterweld.joint.StressStrainLaw;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.weld.Side;
@@ -235,7 +235,7 @@ class BendReportTest {
   private static BendReport plate(String joint) {
     String sides = "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: " + joint + "\n";
     String pass = "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s";
-    return report(SectionSimulation.runThin(WrittenWelds.of(sides, pass, 1)));
+    return report(Welded.SESSION.thinProfile(WrittenWelds.of(sides, pass, 1)));
   }
 
   /** Fillet welds get a break test and a macro section, no guided bend: AWS D1.2, from memory. */

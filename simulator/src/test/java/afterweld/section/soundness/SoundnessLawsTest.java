@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointReport;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
@@ -53,7 +53,7 @@ class SoundnessLawsTest {
 
   private static Optional<SoundnessRule> rule(WeldCase weldCase) {
     try {
-      List<PassHeat> heats = SectionSimulation.heats(weldCase);
+      List<PassHeat> heats = Welded.SESSION.heats(weldCase);
       return Optional.of(new SoundnessRule(weldCase, heats));
     } catch (HeatInputException noWeld) {
       return Optional.empty();
@@ -90,8 +90,8 @@ class SoundnessLawsTest {
     WeldCase one = weld(left, right, preparation, true, amps, 3, 1);
     WeldCase other = weld(right, left, preparation, true, amps, 3, 1);
     try {
-      Soundness soundness = SectionSimulation.soundness(one);
-      assertEquals(soundness.state(), SectionSimulation.soundness(other).state());
+      Soundness soundness = Welded.SESSION.soundness(one);
+      assertEquals(soundness.state(), Welded.SESSION.soundness(other).state());
     } catch (HeatInputException noWeld) {
       assertTrue(rule(other).isEmpty());
     }
@@ -107,7 +107,7 @@ class SoundnessLawsTest {
     if (rule(weldCase).isEmpty()) {
       return;
     }
-    SectionProfile profile = SectionSimulation.runThin(weldCase);
+    SectionProfile profile = Welded.SESSION.thinProfile(weldCase);
     boolean claims = JointReport.finished(profile, 0.05).tensile().isPresent();
     assertEquals(profile.soundness().sound(), claims);
     assertFalse(profile.soundness().note().isBlank() != profile.soundness().sound());

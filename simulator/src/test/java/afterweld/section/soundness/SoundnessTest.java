@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.section.SectionProfile;
-import afterweld.section.SectionSimulation;
+import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.section.soundness.Soundness.State;
 import afterweld.weld.WeldCase;
@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Welds that every welder knows to be a joint or none; the judgements are common practice. */
 class SoundnessTest {
   private static Soundness of(String more, String pass, int passes) {
-    return SectionSimulation.soundness(WrittenWelds.of(more, pass, passes));
+    return Welded.SESSION.soundness(WrittenWelds.of(more, pass, passes));
   }
 
   private static String plate(int millimetres) {
@@ -88,7 +88,7 @@ class SoundnessTest {
   @Test
   void whatIsFusedCarriesNoMoreThanItsShareOfTheBase() {
     SectionProfile profile =
-        SectionSimulation.run(
+        Welded.SESSION.profile(
             WrittenWelds.of(plate(25) + "preparation: square\n", mig(290, 26, 8), 1));
     // 6061-T6 plate of 317 MPa on 4.9 of 25 mm.
     assertTrue(
@@ -171,7 +171,7 @@ class SoundnessTest {
   void aTenthOfTheThicknessMayBeMissingAndIsSaid() {
     String given = tig(120, 13, 3.5) + ", penetration: ";
     WeldCase nearly = WrittenWelds.of(plate(3), given + "2.8 mm", 1);
-    SectionProfile profile = SectionSimulation.runThin(nearly);
+    SectionProfile profile = Welded.SESSION.thinProfile(nearly);
     assertTrue(profile.soundness().sound());
     assertTrue(profile.warnings().stream().anyMatch(w -> w.code().equals("root-not-reached")));
     assertFalse(of(plate(3), given + "2.6 mm", 1).sound());
@@ -189,7 +189,7 @@ class SoundnessTest {
 
   private static boolean below(String more, int passes) {
     WeldCase weldCase = WrittenWelds.of(more, mig(280, 27, 7), passes);
-    return SectionSimulation.runThin(weldCase).warnings().stream()
+    return Welded.SESSION.thinProfile(weldCase).warnings().stream()
         .anyMatch(warning -> warning.code().equals("no-weld-metal"));
   }
 
@@ -197,7 +197,7 @@ class SoundnessTest {
   void nothingIsClaimedOfAJointThatIsNone() {
     for (String shape : List.of("preparation: square\n", "joint: bead\n")) {
       SectionProfile profile =
-          SectionSimulation.runThin(WrittenWelds.of(plate(12) + shape, mig(180, 22, 8), 1));
+          Welded.SESSION.thinProfile(WrittenWelds.of(plate(12) + shape, mig(180, 22, 8), 1));
       JointReport report = JointReport.of(profile, JointSettings.DEFAULT);
       report.strengths().forEach(one -> assertTrue(one.tensile().isEmpty()));
       report.strengths().forEach(one -> assertTrue(Double.isNaN(one.lowestYield())));
