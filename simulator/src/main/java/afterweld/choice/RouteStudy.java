@@ -103,13 +103,27 @@ public record RouteStudy(
       RouteSettings settings,
       List<Shelf> shelf) {
     RouteRanking ranking = new RouteRanking(entries, settings.order());
+    Optional<String> winner = ranking.winner().map(entry -> entry.route().name());
+    boolean waitingWouldDo = winner.isPresent() && waitingWouldDo(routes, shelf);
     return new RouteStudy(
         routes,
         routes.stream().map(route -> score(entries, route)).toList(),
-        ranking.winner().map(entry -> entry.route().name()),
-        ranking.clear() && met(routes, ranking.winner().map(entry -> entry.route().name())),
-        ranking.winner().isPresent() ? RouteWords.why(ranking) : RouteWords.noChoice(routes, shelf),
+        winner,
+        ranking.clear() && !waitingWouldDo && met(routes, winner),
+        winner.isPresent()
+            ? RouteWords.why(ranking, waitingWouldDo ? shelf : List.of())
+            : RouteWords.noChoice(routes, shelf),
         shelf);
+  }
+
+  /** Whether the joint left alone would compete if it waited longer, and does not as it waits. */
+  private static boolean waitingWouldDo(List<RouteResult> routes, List<Shelf> shelf) {
+    return !competes(routes.get(RouteKind.LEAVE.ordinal()).judgement())
+        && shelf.stream().flatMap(wait -> wait.helps().stream()).anyMatch(RouteStudy::competes);
+  }
+
+  private static boolean competes(Judgement judgement) {
+    return judgement.verdict() == Verdict.MET || judgement.verdict() == Verdict.LIKELY;
   }
 
   private static boolean met(List<RouteResult> routes, Optional<String> choice) {

@@ -164,8 +164,12 @@ final class RouteWords {
     return wait.days() == 1 ? "1 day" : String.format(Locale.ROOT, "%.0f days", wait.days());
   }
 
-  /** Why the winner is the choice, beside its strengths. */
-  static List<String> why(RouteRanking ranking) {
+  /**
+   * Why the winner is the choice, beside its strengths.
+   *
+   * @param waits at room temperature that would let the joint left alone compete; else none
+   */
+  static List<String> why(RouteRanking ranking, List<RouteStudy.Shelf> waits) {
     RouteRanking.Entry winner = ranking.winner().orElseThrow();
     List<String> why = new ArrayList<>();
     winner.route().constraints().stream()
@@ -187,6 +191,7 @@ final class RouteWords {
                         + ". Take the one that is easier to get done."));
     ranking.runnerUp().ifPresent(next -> why.add("Next: " + next.route().name() + "."));
     ranking.flip().ifPresent(change -> why.add("Another route would win with " + change + "."));
+    waiting(waits).ifPresent(why::add);
     return why;
   }
 

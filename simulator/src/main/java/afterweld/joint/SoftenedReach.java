@@ -22,12 +22,12 @@ import java.util.stream.Stream;
  * @param side left or right, or each where both are alike
  * @param anyLoss where the base zone begins, m; the end of the leg if it is softened throughout
  * @param toTheEnd whether the section is computed no farther, so that no end of it is known
- * @param dip where the hardness is back at 90 % of the base, m; the end of the leg if it never is,
- *     0 where it is never less
+ * @param dip where the hardness is back at 90 % of the base, m; 0 where it is never less, empty
+ *     where the section is computed no farther than the dip
  * @param code half width that the code counts, m; empty if none is known for this weld
  */
 public record SoftenedReach(
-    String side, double anyLoss, boolean toTheEnd, double dip, OptionalDouble code) {
+    String side, double anyLoss, boolean toTheEnd, OptionalDouble dip, OptionalDouble code) {
   private static final double HARDNESS_BACK = 0.9;
   private static final int BEFORE = 0;
   private static final int AS_WELDED = 1;
@@ -73,23 +73,23 @@ public record SoftenedReach(
         .orElse(0);
   }
 
-  /** Beyond the last station that is below the share, straight in between; 0 if none is. */
-  private static double dipEnd(List<Station> outwards) {
+  /** Beyond the last station that is below the share, straight in between. */
+  private static OptionalDouble dipEnd(List<Station> outwards) {
     int last = outwards.size() - 1;
     while (last >= 0 && share(outwards.get(last)) >= HARDNESS_BACK) {
       last--;
     }
     if (last < 0) {
-      return 0;
+      return OptionalDouble.of(0);
+    }
+    if (last == outwards.size() - 1) {
+      return OptionalDouble.empty();
     }
     double inside = Math.abs(outwards.get(last).distance());
-    if (last == outwards.size() - 1) {
-      return inside;
-    }
     double low = share(outwards.get(last));
     double high = share(outwards.get(last + 1));
     double outside = Math.abs(outwards.get(last + 1).distance());
-    return inside + (HARDNESS_BACK - low) / (high - low) * (outside - inside);
+    return OptionalDouble.of(inside + (HARDNESS_BACK - low) / (high - low) * (outside - inside));
   }
 
   private static double share(Station station) {
@@ -99,7 +99,7 @@ public record SoftenedReach(
 
   /** The width that is known to be softened: of a loss without an end the dip alone. */
   private double computed() {
-    return toTheEnd ? dip : anyLoss;
+    return toTheEnd ? dip.orElse(anyLoss) : anyLoss;
   }
 
   /** The half width to design with: the larger of the computed and the code's, m. */
@@ -109,15 +109,29 @@ public record SoftenedReach(
 
   /** What to make of it, for people. */
   public String sentence() {
-    String computed = (dip > 0 ? softened() : changed()) + ".";
+    if (dip.isEmpty()) {
+      return softenedThroughout();
+    }
+    double end = dip.getAsDouble();
+    String computed = (end > 0 ? softened(end) : changed()) + ".";
     return code.isEmpty() ? computed : computed + besideTheCode(code.getAsDouble());
   }
 
-  private String softened() {
+  private String softenedThroughout() {
+    return "Softened as welded, "
+        + side
+        + " side, from the weld centre: as far as the section is computed, "
+        + BothUnits.length(anyLoss)
+        + ", hardness does not come back to 90 % of the base, so a hardness traverse shows no end of"
+        + " the dip there. Design with the whole of that width as softened, whatever half width a"
+        + " code gives.";
+  }
+
+  private String softened(double end) {
     return "Softened as welded, "
         + side
         + " side, from the weld centre: hardness is back at 90 % of the base at "
-        + BothUnits.length(dip)
+        + BothUnits.length(end)
         + ", where a hardness traverse shows the end of the dip; "
         + (toTheEnd
             ? "beyond it the yield comes nearer to that before welding and stays under it as far as the"

@@ -35,7 +35,7 @@ import java.util.function.UnaryOperator;
  * bead width            uniform +-0.5 mm, where a width calibrates the pass
  * arc efficiency        triangular +-15 %, where none does
  * travel speed          uniform +-10 %
- * furnace temperature   uniform +-6 K, one draw for solution treatment, one for ageing
+ * furnace temperature   uniform over its uniformity, one draw for solution treatment, one for ageing
  * soak                  uniform, 0 to 20 % longer
  * quench delay          triangular, 3 to 15 s around the case's own
  * ageing time           uniform +-10 %

@@ -1,12 +1,14 @@
 package afterweld.weldmetal;
 
+import afterweld.thermal.furnace.FurnaceHistory;
+
 /**
- * How near to melting a furnace may be set: its own uniformity (6 K, AMS 2770 for wrought metal and
- * AMS 2771 for castings, from memory) and a margin of 5 K (assumed) below the lowest solidus.
+ * How near to melting a furnace may be set: its own uniformity and a margin of 5 K (assumed) below
+ * the lowest solidus.
  */
 public final class FurnaceMargin {
   /** Uniformity of a furnace at its set temperature, K either way. */
-  public static final double TOLERANCE = 6;
+  public static final double TOLERANCE = FurnaceHistory.UNIFORMITY;
 
   /** Margin between the hottest place of the furnace and the lowest solidus, K. */
   public static final double MARGIN = 5;

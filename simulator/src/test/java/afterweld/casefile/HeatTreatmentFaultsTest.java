@@ -92,8 +92,8 @@ class HeatTreatmentFaultsTest {
     assertFaults(
         treatment(solution("547 °C")),
         "^547 °C",
-        "temperature: found 547 °C (1017 °F); expected at most 546 °C (1015 °F): the weld metal as"
-            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (11 °F) for the furnace"
+        "temperature: found 547 °C (1017 °F); expected at most 546 °C (1016 °F): the weld metal as"
+            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (10 °F) for the furnace"
             + " and a margin of 5 °C (9 °F)");
     assertFaults(treatment(solution("546 °C")));
   }
@@ -105,8 +105,8 @@ class HeatTreatmentFaultsTest {
     assertFaults(
         none + solution("572 °C"),
         "^572 °C",
-        "temperature: found 572 °C (1062 °F); expected at most 571 °C (1060 °F): the base metal"
-            + " begins to melt at 582 °C (1080 °F), less 6 °C (11 °F) for the furnace and a"
+        "temperature: found 572 °C (1062 °F); expected at most 571 °C (1061 °F): the base metal"
+            + " begins to melt at 582 °C (1080 °F), less 6 °C (10 °F) for the furnace and a"
             + " margin of 5 °C (9 °F)");
     assertFaults(none + solution("571 °C"));
   }
@@ -128,8 +128,8 @@ class HeatTreatmentFaultsTest {
     assertFaults(
         treatment("  - anneal: {temperature: 560 °C, time: 1 h}\n"),
         "^560 °C",
-        "temperature: found 560 °C (1040 °F); expected at most 546 °C (1015 °F): the weld metal as"
-            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (11 °F) for the furnace"
+        "temperature: found 560 °C (1040 °F); expected at most 546 °C (1016 °F): the weld metal as"
+            + " deposited begins to melt at 557 °C (1035 °F), less 6 °C (10 °F) for the furnace"
             + " and a margin of 5 °C (9 °F)");
   }
 

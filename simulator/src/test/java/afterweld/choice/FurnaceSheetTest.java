@@ -247,7 +247,7 @@ class FurnaceSheetTest {
                 Welded.SESSION::profile)
             .orElseThrow();
     assertTrue(text(us, "Solution treatment").startsWith("985 °F (530 °C)"));
-    assertTrue(text(us, "Ageing").startsWith("350 °F (177 °C) ± 11 °F (6 °C)"), text(us, "Ageing"));
+    assertTrue(text(us, "Ageing").startsWith("350 °F (177 °C) ± 10 °F (6 °C)"), text(us, "Ageing"));
   }
 
   @Test

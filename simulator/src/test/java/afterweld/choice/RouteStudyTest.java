@@ -388,4 +388,34 @@ class RouteStudyTest {
       assertTrue(left.text(left.strength(), units).endsWith(left.joint().decidingNote()));
     }
   }
+
+  /**
+   * 6063 beside a weld gains strength for weeks at room temperature (common practice). A case with
+   * an ageing waits a day, so the joint left alone is judged after a day: where a month would let
+   * it compete, that is said, and the choice is not called clear.
+   */
+  @Test
+  void whereWaitingWouldDoTheChoiceIsNotClear() {
+    String sides = "left: {alloy: \"6063\", temper: T5, thickness: 3.2 mm}\njoint: butt\n";
+    String filler = "filler: {alloy: \"4043\"}\n";
+    String pass = "process: GTAW-AC, current: 125 A, voltage: 14 V, travel_speed: 3.4 mm/s";
+    WeldCase month = WrittenWelds.of(sides + filler, pass, 1);
+    WeldCase aged =
+        month
+            .change()
+            .naturalAge(Cases.DAY)
+            .afterWeld(List.of(Cases.fullTreatment("6063").get(3)))
+            .done();
+    double between =
+        (strength(study(aged, tensile(100)), RouteKind.LEAVE)
+                + strength(study(month, tensile(100)), RouteKind.LEAVE))
+            / 2e6;
+    RouteStudy study = study(aged, tensile(0.84 * between));
+    assertFalse(study.clear());
+    assertTrue(
+        study.why().stream().anyMatch(why -> why.startsWith("Waiting at room temperature helps")),
+        study.why()::toString);
+    assertEquals(
+        Optional.of(RouteKind.LEAVE.label()), study(month, tensile(0.84 * between)).choice());
+  }
 }

@@ -58,6 +58,23 @@ class DesignCodesTest {
     assertEquals(tensile, only(values(codes, "tensile strength in the HAZ")), 0.01);
   }
 
+  /** Plate of 6082 loses 15 MPa from 12.5 mm on (EN 485-2 and EN 1999-1-1 Table 3.2a, memory). */
+  @ParameterizedTest
+  @CsvSource({"12, 255, 300", "12.7, 240, 295", "15.5, 240, 295"})
+  void thickPlateOf6082HasItsOwnMinima(double millimetres, double proof, double tensile) {
+    WeldCase plate =
+        WrittenWelds.of(
+            "left: {alloy: \"6082\", temper: T651, thickness: "
+                + millimetres
+                + " mm}\njoint: butt\n",
+            "process: GMAW, current: 300 A, voltage: 26 V, travel_speed: 8 mm/s",
+            1);
+    List<DesignCodeValue> sheets =
+        DesignCodes.of(plate).stream().filter(value -> value.item().contains("plate")).toList();
+    assertEquals(List.of(proof), values(sheets, "proof of the base"));
+    assertEquals(List.of(tensile), values(sheets, "tensile strength of the base"));
+  }
+
   /** Clause 6.1.6.3 widens the zone up to 120 °C, which is 250 °F, and says nothing above. */
   @ParameterizedTest
   @CsvSource({"60 °C, 1", "120 °C, 1", "250 °F, 1", "150 °C, 0", "300 °F, 0"})

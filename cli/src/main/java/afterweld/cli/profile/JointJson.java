@@ -149,7 +149,8 @@ final class JointJson {
   private static Map<String, Object> softened(SoftenedReach reach) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("side", reach.side());
-    json.put("hardness_back_at_90_percent_mm", new JsonNumber(reach.dip() * 1e3, 1));
+    json.put(
+        "hardness_back_at_90_percent_mm", new JsonNumber(reach.dip().orElse(Double.NaN) * 1e3, 1));
     json.put("zones_end_mm", new JsonNumber(reach.anyLoss() * 1e3, 1));
     json.put("code_mm", new JsonNumber(reach.code().orElse(Double.NaN) * 1e3, 1));
     json.put("design_mm", new JsonNumber(reach.design() * 1e3, 1));

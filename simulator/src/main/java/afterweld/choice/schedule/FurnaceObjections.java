@@ -254,7 +254,7 @@ public final class FurnaceObjections {
     }
     return AgeingTime.most(side.alloy().casting(), age.temperature() - ZERO_CELSIUS).stream()
         .filter(most -> age.time() > most + HAIR)
-        .mapToObj(most -> longAge(age, most));
+        .mapToObj(most -> longAge(age, side, most));
   }
 
   /** Whether the trade ages such metal longer at that temperature. */
@@ -311,10 +311,14 @@ public final class FurnaceObjections {
         : noted(text + " is usually given at least there.");
   }
 
-  private static Objection longAge(Age age, double most) {
-    String text = held(age) + " is longer than the " + hours(most) + " that strength lasts there";
-    return age.overage()
-        ? noted(text + "; the order says that overageing is meant.")
+  private Objection longAge(Age age, Side side, double most) {
+    String text =
+        held(age) + " is longer than the " + hours(most) + " that the strength of T6 lasts there";
+    if (age.overage()) {
+      return noted(text + "; the order says that overageing is meant.");
+    }
+    return comesAged(side) && !side.temper().name().startsWith("T6")
+        ? noted(text + "; of how long " + side.temper().name() + " keeps its own no test is known.")
         : objected(text + ": it overages.");
   }
 

@@ -6,20 +6,25 @@ import static afterweld.choice.answer.Objection.objected;
 import afterweld.choice.answer.Objection;
 import afterweld.choice.filler.FillerCheck;
 import afterweld.choice.filler.MagnesiumRule;
+import afterweld.material.Alloy;
+import afterweld.material.Element;
 import afterweld.material.Temper;
 import afterweld.quantity.BothUnits;
 import afterweld.weld.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
  * Bases that an order of solution treatment or ageing does nothing for, or harm to: those that
- * harden by cold work only, and those with more than 3 % Mg ({@link MagnesiumRule}); the filler is
- * {@link FillerCheck}'s. Strengths are those of the handbook.
+ * harden by cold work only, those with more than 3 % Mg ({@link MagnesiumRule}), and lots whose
+ * certificate lacks what the alloy hardens by; the filler is {@link FillerCheck}'s. Strengths are
+ * those of the handbook.
  */
 final class UnsuitedMetal {
   private static final String ANNEALED = "O";
+  private static final List<Element> HARDENERS = List.of(Element.MG, Element.SI);
 
   private UnsuitedMetal() {}
 
@@ -31,7 +36,36 @@ final class UnsuitedMetal {
         .flatMap(side -> side(order, side).stream())
         .distinct()
         .forEach(found::add);
+    order.hardening().flatMap(side -> lean(order, side).stream()).distinct().forEach(found::add);
     return found;
+  }
+
+  private static Optional<Objection> lean(FurnaceOrder order, Side side) {
+    if (order.bakes() || !(order.dissolves() || order.ages())) {
+      return Optional.empty();
+    }
+    return HARDENERS.stream()
+        .filter(side.certified()::contains)
+        .filter(element -> side.composition().of(element) < least(side, element))
+        .findFirst()
+        .map(
+            element ->
+                objected(
+                    String.format(
+                        Locale.ROOT,
+                        "The certificate gives %s %s %%, under the %s %% that %s has at least: by this"
+                            + " treatment the lot hardens less than %s or not at all. Find out which"
+                            + " alloy it is before it goes to the furnace.",
+                        element.symbol(),
+                        side.composition().of(element),
+                        least(side, element),
+                        side.alloy().name(),
+                        side.alloy().name())));
+  }
+
+  private static double least(Side side, Element element) {
+    Alloy.Limit limit = side.alloy().limits().get(element);
+    return limit == null ? 0 : limit.min();
   }
 
   private static Optional<Objection> side(FurnaceOrder order, Side side) {

@@ -19,18 +19,23 @@ import java.util.OptionalDouble;
  * What a furnace schedule does to a plate of given thickness: one temperature history per step.
  *
  * <p>Heating follows a ramp if one is given, else a plate in moving air (h = 50 W/(m² K), assumed)
- * or salt (1000, assumed). Soak and ageing time count from when the part is within 6 K of the set
- * temperature (practice: the coldest part at the set point minus the tolerance). A quench ends 5 K
- * above its medium and the part is at 25 °C ten minutes later. After ageing the part cools in still
- * air.
+ * or salt (1000, assumed). Soak and ageing time count from when the part is within the furnace's
+ * uniformity of the set temperature (practice: the coldest part at the set point less that). A
+ * quench ends 5 K above its medium and the part is at 25 °C ten minutes later. After ageing the
+ * part cools in still air.
  */
 public final class FurnaceHistory {
   /** Where every step that ends at room temperature ends, K. */
   public static final double ROOM = 298.15;
 
+  /**
+   * Uniformity of a furnace at its set temperature, K either way: 10 °F, in °C rounded to 6 (AMS
+   * 2770 for wrought metal and AMS 2771 for castings, from memory).
+   */
+  public static final double UNIFORMITY = 10 / 1.8;
+
   private static final double MOVING_AIR = 50;
   private static final double SALT = 1000;
-  private static final double TOLERANCE = 6;
   private static final double SETTLED = 0.5;
   private static final double LAST_HALF_KELVIN = 60;
   private static final double QUENCH_END = 5;
@@ -104,7 +109,7 @@ public final class FurnaceHistory {
     if (rampTime.isPresent()) {
       return straight(start, set, rampTime.getAsDouble()).then(TemperatureHistory.hold(set, time));
     }
-    double near = nearer(start, set, TOLERANCE);
+    double near = nearer(start, set, UNIFORMITY);
     TemperatureHistory heating = plate.approach(start, set, near, t -> film);
     TemperatureHistory settling = plate.approach(near, set, nearer(near, set, SETTLED), t -> film);
     double rest = time - settling.duration();

@@ -16,7 +16,7 @@ public sealed interface FurnaceStep {
    * Solution treatment.
    *
    * @param temperature set temperature, K
-   * @param soak time from when the part is within 6 K of it, s
+   * @param soak time from when the part is within the uniformity of the furnace of it, s
    * @param furnace air or salt
    */
   record SolutionTreat(double temperature, double soak, Furnace furnace) implements FurnaceStep {

@@ -12,6 +12,7 @@ import afterweld.choice.answer.Requirement;
 import afterweld.choice.filler.FillerPurpose;
 import afterweld.choice.practice.HardeningAge;
 import afterweld.choice.practice.StandardTreatment;
+import afterweld.material.Element;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
 import afterweld.section.Welded;
@@ -25,9 +26,11 @@ import afterweld.thermal.furnace.FurnaceStep.QuenchAtRate;
 import afterweld.thermal.furnace.FurnaceStep.Ramp;
 import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
 import afterweld.thermal.furnace.QuenchMedium;
+import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -367,5 +370,38 @@ class ScheduleCheckTest {
   @Test
   void twoBakesOfAnAgedPlateAreNotAgedTwice() {
     assertTrue(objected(plate("6061", "T6", 3), age(180, 20), age(200, 15)).isEmpty());
+  }
+
+  /** 443.0, with hardly any magnesium, is cast and used as it is (ASTM B26). */
+  @Test
+  void aLotWithoutWhatTheAlloyHardensByIsNotSentToTheFurnace() {
+    Side plain = Cases.side("A356", "T6", 0.008);
+    Side lean =
+        new Side(
+            plain.alloy(),
+            plain.temper(),
+            plain.thickness(),
+            plain.width(),
+            plain.composition().with(Element.MG, 0.03),
+            Set.of(Element.MG));
+    Cases castings = Cases.butt("A356", "T6").withFiller(Cases.filler("4043", 0.4));
+    FurnaceStep[] treatment = Cases.fullTreatment("A356").toArray(FurnaceStep[]::new);
+    assertTrue(
+        objected(castings.withLeft(plain).withRight(plain), treatment).stream()
+            .noneMatch(text -> text.contains("certificate")));
+    assertObjected(
+        "Mg 0.03 %, under the 0.25 %", castings.withLeft(lean).withRight(lean), treatment);
+  }
+
+  /** Published reheating tests are of T6 (Donovan et al. 2015); metal in T5 was never so strong. */
+  @Test
+  void howLongT5KeepsItsStrengthIsNotClaimed() {
+    Age longHeld = age(204, 30 * 60);
+    assertObjected("the strength of T6 lasts there", plate("6063", "T6", 3), longHeld);
+    assertEquals(List.of(), objected(plate("6063", "T5", 3), longHeld));
+    WeldCase aged = plate("6063", "T5", 3).then(List.of(longHeld)).weldCase();
+    assertTrue(
+        ScheduleCheck.of(aged, Requirement.NONE, Severity.NOTED).stream()
+            .anyMatch(text -> text.contains("how long T5 keeps its own")));
   }
 }

@@ -225,6 +225,17 @@ class BendReportTest {
     assertEquals(test.strain(0.0032), test.strain(0.012), 1e-12);
   }
 
+  /**
+   * Specimens of the other groups are no thicker than 3/8 in, so a 3/4 in plate of 5083 takes a
+   * former of 2-1/2 in (AWS D1.2 and ASME IX, figures of bend specimens, from memory).
+   */
+  @Test
+  void noSpecimenIsThickerThanThreeEighthsOfAnInch() {
+    BendTest test = BendTest.all().get(2);
+    assertEquals(2.5 * 25.4, 1e3 * test.formerDiameter(0.75 * 0.0254), 0.01);
+    assertEquals(20.0 / 3 * 6, 1e3 * test.formerDiameter(0.006), 0.01);
+  }
+
   /** One specimen, one former: what a wrapped bend asks is told of the metal that is bent. */
   @Test
   void theSpecimenOfTheTestIsTheOneThatTheBendSpeaksOf() {
