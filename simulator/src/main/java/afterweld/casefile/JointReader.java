@@ -67,7 +67,7 @@ final class JointReader {
   private Preparation usual(Joint joint) {
     return switch (joint) {
       case LAP, TEE, SOCKET -> Preparation.FILLET;
-      case BUTT, CORNER, BEAD -> byThickness(plates.thickest());
+      case BUTT, CORNER, BEAD -> byThickness(plates.thinnest());
     };
   }
 

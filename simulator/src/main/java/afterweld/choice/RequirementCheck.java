@@ -225,9 +225,12 @@ public final class RequirementCheck {
         .map(match -> new Remark("Colour after anodizing", match.verdict(), match.text()));
   }
 
-  /** Whether the throat of a fillet carries the strengths asked, where it lowers the verdict. */
+  /**
+   * Whether the throat of a fillet carries the strengths asked, where it lowers the verdict; empty
+   * where no strength is claimed.
+   */
   Optional<Remark> throat() {
-    return ThroatRule.of(profile, requirement, throat);
+    return against.isEmpty() ? ThroatRule.of(profile, requirement, throat) : Optional.empty();
   }
 
   /** Whether a tube yields at the pressure that its case states. */

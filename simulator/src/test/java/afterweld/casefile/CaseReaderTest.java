@@ -239,6 +239,14 @@ class CaseReaderTest {
     assertTrue(codes(weld).contains("preparation-by-rule"));
   }
 
+  /** The edge that is welded is the thinner part's: the thicker one is tapered down to it. */
+  @Test
+  void theThinnerPartIsPrepared() {
+    String sides = "right: {alloy: \"6061\", temper: T6, thickness: 12.7 mm}\njoint: butt\n";
+    assertEquals(
+        Preparation.SQUARE, caseOf(replaced(PLAIN, "6 mm", "3.2 mm") + sides).weld().preparation());
+  }
+
   @Test
   void nothingIsSaidOfThePreparationOfABeadOnPlate() {
     WeldCase weld = caseOf(replaced(PLAIN, "6 mm", "12 mm") + "joint: bead\n").weld();

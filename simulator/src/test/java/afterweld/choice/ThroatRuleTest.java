@@ -1,6 +1,7 @@
 package afterweld.choice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.answer.Judgement;
@@ -13,10 +14,12 @@ import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.UnitSystem;
+import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.Welded;
 import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
+import afterweld.weld.WeldCase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -121,6 +124,23 @@ class ThroatRuleTest {
     Judgement judged = judged(LAP, Optional.empty(), asked);
     assertEquals(Verdict.OPEN, judged.verdict());
     assertTrue(judged.reasons().toString().contains("state its leg"), judged.reasons().toString());
+  }
+
+  /** 5356 takes no full treatment of 6061: nothing is claimed, so nothing is said of a throat. */
+  @Test
+  void nothingIsSaidOfTheThroatOfAJointThatIsNotClaimed() {
+    WeldCase treated =
+        WrittenWelds.of(
+                "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: tee\n"
+                    + "filler: {alloy: \"5356\"}\n",
+                "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s",
+                1)
+            .withAfterWeld(Cases.fullTreatment("6061"));
+    Fillet both = fillet(6, FilletLoad.ACROSS).on(FilletSides.BOTH);
+    Judgement judged = judged(Welded.SESSION.profile(treated), Optional.of(both), 100);
+    String reasons = judged.reasons().toString();
+    assertTrue(reasons.contains("choice of filler"), reasons);
+    assertFalse(reasons.contains("one side only"), reasons);
   }
 
   /** The pull across is no answer to a load along the weld. */

@@ -96,12 +96,15 @@ class TradeFiguresTest {
     assertEquals(List.of(), objected(mixed));
   }
 
-  /** 1015 °F is 546 °C, eleven kelvin under the 557 °C of the silicon eutectic with Mg2Si. */
+  /**
+   * 1016 °F is 546 °C: 10 °F for the furnace and 5 °C of margin under the 557 °C of the silicon
+   * eutectic with Mg2Si.
+   */
   @Test
   void theLimitIsOneTemperatureInBothUnits() {
-    double fahrenheit = (1015 - 32) / 1.8 + 273.15;
+    double fahrenheit = (1016 - 32) / 1.8 + 273.15;
     assertTrue(FurnaceMargin.allows(fahrenheit, 557 + 273.15));
-    assertFalse(FurnaceMargin.allows(fahrenheit + 0.5, 557 + 273.15));
+    assertFalse(FurnaceMargin.allows(fahrenheit + 1 / 1.8, 557 + 273.15));
   }
 
   /**
