@@ -10,13 +10,19 @@ import afterweld.thermal.TemperatureHistory;
  * <p>With s the yield above the annealed value (Pa) and B the extent of recrystallization:
  *
  * <pre>
- * recovery           ds/dt = -K s² exp(-U/RT) sinh(V s/kT),  K = 379 1/(Pa s), V = 35 · 2.3e-29 m³
+ * recovery           ds/dt = -K s² exp(-U/RT) sinh(V d/kT),  K = 379 1/(Pa s), V = 35 · 2.3e-29 m³
+ *                    d = s; of stabilized metal s · min(1, s_ref/s0)
  * recrystallization  dB/dt = sqrt(ln 2)/3600 s · exp(-(Q/R)(1/T - 1/T50)) · (s0/s_ref)^1.5
  * recrystallized share X = 1 - exp(-B²)
  * </pre>
  *
- * Validity: the strength before and after is an input, only the way between is predicted, within 25
- * K. Source: recovery in the form of Verdier, Brechet and Guyot, Acta Mater. 47 (1999) 127 (from
+ * Metal of the tempers H3x has been through a stabilizing treatment, which takes what recovers
+ * soonest (EN 515). Each is taken to come out of it as ready to recover as the reference is,
+ * however hard it was rolled (assumed; cryo-rolled 5052 recovers between 230 and 260 °C at 16
+ * K/min).
+ *
+ * <p>Validity: the strength before and after is an input, only the way between is predicted, within
+ * 25 K. Source: recovery in the form of Verdier, Brechet and Guyot, Acta Mater. 47 (1999) 127 (from
  * memory), recrystallization after Johnson, Mehl, Avrami and Kolmogorov with exponent 2; constants
  * set by hand ({@link SofteningKinetics}).
  */
@@ -34,15 +40,17 @@ public final class StoredWorkModel implements Metallurgy<StoredWorkState> {
 
   private final SofteningKinetics kinetics;
   private final double start;
+  private final double driving;
 
   /**
    * Metal of given kinetics.
    *
    * @param start yield above the annealed value before any softening, Pa
    */
-  public StoredWorkModel(SofteningKinetics kinetics, double start) {
+  private StoredWorkModel(SofteningKinetics kinetics, double start, boolean stabilized) {
     this.kinetics = kinetics;
     this.start = start;
+    this.driving = stabilized ? Math.min(1, kinetics.referenceStress() / start) : 1;
   }
 
   /**
@@ -53,7 +61,8 @@ public final class StoredWorkModel implements Metallurgy<StoredWorkState> {
   public static StoredWorkModel of(Alloy alloy, Temper temper) {
     double hard = temper.handbook().orElseThrow().yield();
     double start = Math.max(0, hard - annealed(alloy).yield());
-    return new StoredWorkModel(SofteningKinetics.of(alloy.name()), start);
+    boolean stabilized = temper.name().startsWith("H3");
+    return new StoredWorkModel(SofteningKinetics.of(alloy.name()), start, stabilized);
   }
 
   /** Handbook strength of the annealed alloy. */
@@ -107,7 +116,7 @@ public final class StoredWorkModel implements Metallurgy<StoredWorkState> {
 
   /** Rate at which recovery takes away stress, Pa/s. */
   private double recovery(double stress, double temperature) {
-    double drive = ACTIVATION_VOLUME * stress / (BOLTZMANN * temperature);
+    double drive = ACTIVATION_VOLUME * driving * stress / (BOLTZMANN * temperature);
     double barrier = kinetics.recoveryEnergy() / (GAS * temperature);
     double rate = (Math.exp(drive - barrier) - Math.exp(-drive - barrier)) / 2;
     return RECOVERY_RATE * stress * stress * rate;

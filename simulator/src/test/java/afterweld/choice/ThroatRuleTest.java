@@ -131,8 +131,11 @@ class ThroatRuleTest {
   void nothingIsSaidOfTheThroatOfAJointThatIsNotClaimed() {
     WeldCase treated =
         WrittenWelds.of(
-                "left: {alloy: \"6061\", temper: T6, thickness: 6 mm}\njoint: tee\n"
-                    + "filler: {alloy: \"5356\"}\n",
+                """
+                left: {alloy: "6061", temper: T6, thickness: 6 mm}
+                joint: tee
+                filler: {alloy: "5356"}
+                """,
                 "process: GMAW, current: 200 A, voltage: 23 V, travel_speed: 9 mm/s",
                 1)
             .withAfterWeld(Cases.fullTreatment("6061"));

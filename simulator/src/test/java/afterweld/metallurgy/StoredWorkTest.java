@@ -105,6 +105,39 @@ class StoredWorkTest {
     }
   }
 
+  /**
+   * H3x is stabilized: it keeps its strength on the shelf (EN 515) and loses little in an hour at
+   * 150 °C, amid the 120 to 175 °C of the usual stabilizing (from memory). Heated at 16 K/min, 5052
+   * recovers from 230 to 260 °C and has recrystallized at 370 °C (annealing of cryo-rolled 5052, an
+   * abstract).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "5052, H32",
+    "5052, H34",
+    "5052, H36",
+    "5052, H38",
+    "5086, H32",
+    "5086, H34",
+    "5454, H32",
+    "5454, H34"
+  })
+  void stabilizedMetalKeepsItsStrengthWhereItWasStabilized(String name, String temper) {
+    StoredWorkModel model = model(alloy(name), temper);
+    double before = model.start(ROOM).start();
+    TemperatureHistory shelf = TemperatureHistory.hold(ROOM, 10 * 365 * 86400.0);
+    assertEquals(before, model.follow(shelf).hardening(), 0.01 * before);
+    TemperatureHistory hour = TemperatureHistory.hold(150 + CELSIUS, 3600);
+    assertEquals(before, model.follow(hour).hardening(), 0.05 * before);
+    assertTrue(model.follow(heatedTo(230)).hardening() > 0.75 * before);
+    assertTrue(model.follow(heatedTo(370)).hardening() < 0.05 * before);
+  }
+
+  /** As in a calorimeter, 16 K/min. */
+  private static TemperatureHistory heatedTo(double celsius) {
+    return TemperatureHistory.hold(ROOM, 0).thenTo(celsius + CELSIUS, (celsius - 25) / 16 * 60);
+  }
+
   @Property(tries = 300)
   void strengthStaysBetweenTheTemperAndTheAnnealedMetal(
       @ForAll @IntRange(max = 5) int which,
