@@ -19,9 +19,4 @@ public record CodeStrength(double proof, double tensile, double hazProof, double
     Check.within("proof stress of the heat-affected zone", hazProof, 0, proof, "Pa");
     Check.within("tensile strength of the heat-affected zone", hazTensile, 0, tensile, "Pa");
   }
-
-  /** The same base with the heat-affected zone's strengths times a factor, such as that for TIG. */
-  public CodeStrength withZoneTimes(double factor) {
-    return new CodeStrength(proof, tensile, hazProof * factor, hazTensile * factor);
-  }
 }

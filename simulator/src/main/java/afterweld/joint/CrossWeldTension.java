@@ -26,8 +26,8 @@ import java.util.stream.IntStream;
  * </pre>
  *
  * <p>Validity: sound metal, static pull at room temperature, no bending, lower side of what the
- * harder neighbours do to a narrow soft band ({@link PlasticConstraint} gives the upper). Source:
- * model definition; neck term after Barba (form of ISO 2566, from memory).
+ * harder neighbours do to a narrow soft band. Source: model definition; neck term after Barba (form
+ * of ISO 2566, from memory).
  *
  * @param gauge gauge length that the readings belong to, m
  * @param proof 0.2 % proof stress of the joint on the thinner base's section, Pa; empty if the

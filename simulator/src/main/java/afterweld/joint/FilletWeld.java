@@ -54,7 +54,6 @@ public record FilletWeld(
   private static final double SMALLEST_LEG = 2e-3;
   private static final double SHORTEST = 30e-3;
   private static final double SHORTEST_IN_THROATS = 6;
-  private static final double SOCKET_LEG_RATIO = 1.09;
   private static final Warning NOT_SEEN =
       new Warning(
           "fillet-not-seen",
@@ -144,19 +143,5 @@ public record FilletWeld(
   public static OptionalDouble heatTreatedStrength(double tensile, boolean solutionTreated) {
     Check.positive("weld-metal strength", tensile, "Pa");
     return solutionTreated ? OptionalDouble.of(PREDICTED_SHARE * tensile) : OptionalDouble.empty();
-  }
-
-  /** Smallest leg of a socket weld on a pipe wall, m (ASME B31.3 fig. 328.5.2C, from memory). */
-  public static double socketLeg(double wall) {
-    return SOCKET_LEG_RATIO * Check.positive("pipe wall", wall, "m");
-  }
-
-  /** Force of a socket weld all round a pipe with equal legs, by the simple rule, N. */
-  public static double socketForce(double outsideDiameter, double leg, double weldMetal) {
-    double circumference = Math.PI * Check.positive("pipe diameter", outsideDiameter, "m");
-    return SHEAR_RULE
-        * Check.positive("weld-metal strength", weldMetal, "Pa")
-        * circumference
-        * throat(leg, leg);
   }
 }

@@ -68,19 +68,6 @@ public final class PowerLaw implements StressStrainLaw {
     return new PowerLaw(modulus, trueStress / Math.pow(strain, exponent), exponent);
   }
 
-  /**
-   * The law for a strip so wide that it can't shrink along its width: modulus over {@code 1 -
-   * nu^2}, coefficient times {@code (2/sqrt 3)^(1+n)}.
-   *
-   * @param poisson Poisson's ratio
-   */
-  public PowerLaw inPlaneStrain(double poisson) {
-    return new PowerLaw(
-        modulus / (1 - poisson * poisson),
-        coefficient * PlasticConstraint.tensileFactor(PlasticConstraint.LATERAL_BLOCK, exponent),
-        exponent);
-  }
-
   /** Young's modulus, Pa. */
   public double modulus() {
     return modulus;

@@ -30,9 +30,4 @@ public record TensionCoupon(double gauge, double width, double modulus, double n
   public static TensionCoupon over(double gauge) {
     return new TensionCoupon(gauge, 0.038, StressStrainLaw.DEFAULT_MODULUS, ASSUMED_NECK);
   }
-
-  /** The same coupon with another gauge length, m. */
-  public TensionCoupon withGauge(double other) {
-    return new TensionCoupon(other, width, modulus, neck);
-  }
 }

@@ -74,16 +74,6 @@ public record WeldedMember(
         List.of(TWO_COLUMNS));
   }
 
-  /** Design force along the weld, EN, N. */
-  public double codeAlongDesign() {
-    return codeAlong / MemberCode.YIELD_FACTOR;
-  }
-
-  /** Design force across the weld, EN, N. */
-  public double codeAcrossDesign() {
-    return codeAcross / MemberCode.RUPTURE_FACTOR;
-  }
-
   /** Sum of proof stress over the section of a line, N. */
   static double proofForce(SliceLine plate) {
     return plate.slices().stream()

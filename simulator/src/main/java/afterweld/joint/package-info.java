@@ -7,12 +7,10 @@
  * afterweld.joint.SliceMetal}), whose {@link afterweld.joint.StressStrainLaw} follows from proof
  * and tensile strength. {@link afterweld.joint.CrossWeldTension} puts the slices in series, {@link
  * afterweld.joint.WeldedMember} in parallel, {@link afterweld.joint.bend.StripBend} bends them.
- * {@link afterweld.joint.PlasticConstraint} is the upper estimate of what hard neighbours do to a
- * narrow soft band. {@link afterweld.joint.ThinCylinder}, {@link afterweld.joint.FilletWeld} and
- * {@link afterweld.joint.bend.GuidedBend} are closed formulae; {@link afterweld.joint.MemberCode}
- * and {@link afterweld.joint.CodeZone} are code values that stand beside predicted ones. {@link
- * afterweld.joint.JointReport} and {@link afterweld.joint.bend.BendReport} put all of it to a
- * computed profile, state by state.
+ * {@link afterweld.joint.ThinCylinder}, {@link afterweld.joint.FilletWeld} and {@link
+ * afterweld.joint.bend.GuidedBend} are closed formulae; {@link afterweld.joint.MemberCode} has code
+ * values that stand beside predicted ones. {@link afterweld.joint.JointReport} and {@link
+ * afterweld.joint.bend.BendReport} put all of it to a computed profile, state by state.
  *
  * <p>Worked example: 20 mm of metal with 115 / 186 MPa (proof / tensile) between a base of 276 /
  * 310 MPa, pulled over 50 mm. The joint breaks at 186 MPa, 60 % of the base. Its proof stress reads

@@ -97,16 +97,6 @@ class CrossWeldLawsTest {
     }
   }
 
-  @Property(tries = 100)
-  void constraintNeverWeakensAndNeverBeatsTheBase(
-      @ForAll RandomJoints.Softened joint, @ForAll @DoubleRange(min = 5, max = 60) double width) {
-    double modulus = StressStrainLaw.DEFAULT_MODULUS;
-    PlasticConstraint held = PlasticConstraint.upperEstimate(joint.line(), width * MM, modulus);
-    CrossWeldTension upper = pull(held.line(), 50);
-    assertTrue(upper.tensile() >= pull(joint.line(), 50).tensile() * (1 - ROUNDING));
-    assertTrue(upper.tensileEfficiency().left() <= 1 + ROUNDING);
-  }
-
   private static CrossWeldTension pull(SliceLine joint, double gauge) {
     return CrossWeldTension.pull(joint, TensionCoupon.over(gauge * MM));
   }

@@ -75,6 +75,24 @@ class DesignCodesTest {
     assertEquals(List.of(tensile), values(sheets, "tensile strength of the base"));
   }
 
+  /** Half width by thickness and process, wider by (T - 60)/120: 6.1.6.3, from memory. */
+  @ParameterizedTest
+  @CsvSource({
+    "3, GMAW, 20 °C, 20", "6, GMAW, 20 °C, 20", "6.1, GMAW, 20 °C, 30", "12, GMAW, 60 °C, 30",
+    "20, GMAW, 20 °C, 35", "25, GMAW, 20 °C, 35", "30, GMAW, 20 °C, 40", "6, GTAW-AC, 20 °C, 30",
+    "10, GMAW, 90 °C, 37.5", "4, GMAW, 120 °C, 30"
+  })
+  void theHalfWidthGoesByThicknessProcessAndInterpass(
+      double millimetres, String process, String start, double width) {
+    assertEquals(width, only(values(codes(millimetres, process, start), "HAZ half width")), 1e-9);
+  }
+
+  /** The code gives no half width for a tungsten arc above 6 mm. */
+  @Test
+  void noHalfWidthIsGivenForTheTungstenArcInThickMetal() {
+    assertEquals(List.of(), values(codes(8, "GTAW-AC", "20 °C"), "HAZ half width"));
+  }
+
   /** Clause 6.1.6.3 widens the zone up to 120 °C, which is 250 °F, and says nothing above. */
   @ParameterizedTest
   @CsvSource({"60 °C, 1", "120 °C, 1", "250 °F, 1", "150 °C, 0", "300 °F, 0"})

@@ -75,15 +75,6 @@ class FilletWeldTest {
     assertEquals(100 - 2 * weld.throat() / MM, weld.length() / MM, 1e-9);
   }
 
-  /** Pipe 60.3 x 3.91 mm: leg 4.26, throat 3.01, 65.1 kN by the simple rule at 190 MPa. */
-  @Test
-  void socket() {
-    double leg = FilletWeld.socketLeg(3.91 * MM);
-    assertEquals(4.26, leg / MM, 0.006);
-    assertEquals(3.01, FilletWeld.throat(leg, leg) / MM, 0.006);
-    assertEquals(65.1, FilletWeld.socketForce(60.3 * MM, leg, 190e6) / 1e3, 0.06);
-  }
-
   @Test
   void heatTreatedWeldMetalCountsOnlyAfterSolutionTreatment() {
     assertEquals(200e6, FilletWeld.heatTreatedStrength(250e6, true).orElseThrow(), 1e-6);

@@ -48,14 +48,6 @@ final class SecondWay {
         200);
   }
 
-  /** Tensile strength with the sides held over that without, for a hardening exponent. */
-  static double heldSides(double n) {
-    double c = 2 / Math.sqrt(3);
-    double held = greatestOnGrid(e -> c * Math.pow(c * e, n) * Math.exp(-e), 1e-4, 3 * n, 200_000);
-    double free = greatestOnGrid(e -> Math.pow(e, n) * Math.exp(-e), 1e-4, 3 * n, 200_000);
-    return held / free;
-  }
-
   /** Outer strain of half a turn round a former: outer arc over middle arc. */
   static double arcs(double thickness, double former) {
     double outer = Math.PI * (former / 2 + thickness);

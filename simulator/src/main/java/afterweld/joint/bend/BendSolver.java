@@ -15,7 +15,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * The angle rises with the moment, so there is one.
  */
 final class BendSolver {
-  private static final double POISSON = 0.33;
   private static final int STEPS = 300;
   private static final double GROWTH = 1.25;
 
@@ -39,8 +38,7 @@ final class BendSolver {
     SliceMetal metal = slice.metal();
     PowerLaw law = PowerLaw.through(metal.proof(), metal.tensile(), coupon.modulus());
     double width = coupon.strip().width() * (1 - slice.lostArea());
-    return BendSection.of(
-        coupon.planeStrain() ? law.inPlaneStrain(POISSON) : law, width, slice.thickness());
+    return BendSection.of(law, width, slice.thickness());
   }
 
   private double share(Slice slice) {
@@ -68,7 +66,7 @@ final class BendSolver {
   private double angle(double moment) {
     double sum = 0;
     for (int i = 0; i < sections.length; i++) {
-      sum += (coupon.released() ? set(i, moment) : curvature(i, moment)) * slices.get(i).length();
+      sum += curvature(i, moment) * slices.get(i).length();
     }
     return sum;
   }

@@ -66,7 +66,7 @@ final class BendWarnings {
 
   private static void addWide(List<Warning> warnings, BendCoupon coupon, SliceLine strip) {
     double ratio = coupon.strip().width() / strip.left().thickness();
-    if (ratio > WIDE && !coupon.planeStrain()) {
+    if (ratio > WIDE) {
       warnings.add(
           new Warning(
               "wide-strip",

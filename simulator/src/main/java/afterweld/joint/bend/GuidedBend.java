@@ -8,7 +8,7 @@ import afterweld.quantity.Check;
  * <p>Outer strain {@code t/(D + t)} for thickness t and former diameter D, neutral axis at
  * mid-thickness. A wrap-around bend forces the same radius on every place; a plunger lets the soft
  * band take the bend, so the local strain is nearer the kink factor times this mean. Source:
- * geometry; minimum radius after Kalpakjian (from memory).
+ * geometry.
  */
 public final class GuidedBend {
   /** What must stand beside a guided-bend strain. */
@@ -28,17 +28,5 @@ public final class GuidedBend {
   public static double smallestFormer(double thickness, double strain) {
     return Check.positive("thickness", thickness, "m")
         * (1 / Check.within("strain", strain, 1e-6, 1, "") - 1);
-  }
-
-  /**
-   * Smallest inner radius, m, from the reduction of area in a tensile test: {@code t (50/r - 1)},
-   * not below 0.
-   *
-   * @param thickness m
-   * @param reductionOfArea 0 to 1
-   */
-  public static double smallestRadius(double thickness, double reductionOfArea) {
-    double percent = 100 * Check.within("reduction of area", reductionOfArea, 1e-3, 1, "");
-    return Check.positive("thickness", thickness, "m") * Math.max(0, 50 / percent - 1);
   }
 }

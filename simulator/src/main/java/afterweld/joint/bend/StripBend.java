@@ -156,21 +156,6 @@ public record StripBend(
     return averagedPeakCurvature / meanCurvature;
   }
 
-  /** Angle left after release, rad. */
-  public double releasedAngle() {
-    return angle - springback;
-  }
-
-  /** Share of the angle under load that lies within a distance (m) of the weld centre. */
-  public double shareWithin(double distance) {
-    double inside =
-        line.stream()
-            .filter(bent -> Math.abs(bent.position()) <= distance)
-            .mapToDouble(bent -> bent.curvature() * bent.length())
-            .sum();
-    return inside / angle;
-  }
-
   /** Distance from the weld centre within which half of the angle under load lies, m. */
   public double halfAngleWithin() {
     List<Bent> outwards =

@@ -60,11 +60,6 @@ public record Groove(Preparation preparation, double thickness, double rootFace,
         2 * MM * thickness + 2 * TAN_OF_HALF_ANGLE * deep * deep);
   }
 
-  /** Whether it is welded from both sides. */
-  boolean fromBothSides() {
-    return preparation == Preparation.DOUBLE_V;
-  }
-
   /** Whether metal has to be laid into it. */
   public boolean open() {
     return preparation != Preparation.SQUARE;

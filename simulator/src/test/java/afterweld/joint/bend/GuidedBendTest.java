@@ -17,18 +17,10 @@ class GuidedBendTest {
     assertEquals(thicknesses * t, GuidedBend.smallestFormer(t, percent / 100), 0.02 * t * 8);
   }
 
-  /** R/t = 50/r - 1 with r in per cent (Kalpakjian, from memory). */
-  @Test
-  void smallestRadiusFromReductionOfArea() {
-    assertEquals(1.5e-3, GuidedBend.smallestRadius(1e-3, 0.20), 1e-12);
-    assertEquals(0, GuidedBend.smallestRadius(1e-3, 0.60));
-  }
-
   @Test
   void refusesWhatIsNoBend() {
     assertThrows(IllegalArgumentException.class, () -> GuidedBend.outerStrain(0, 1));
     assertThrows(IllegalArgumentException.class, () -> GuidedBend.outerStrain(1, -1));
     assertThrows(IllegalArgumentException.class, () -> GuidedBend.smallestFormer(1, 0));
-    assertThrows(IllegalArgumentException.class, () -> GuidedBend.smallestRadius(1, 20));
   }
 }
