@@ -91,7 +91,7 @@ public record CrossWeldTension(
         pull.lowestOwnForce() / section,
         pull.meanStrain(greatest),
         Math.expm1(pull.strain(weakest, greatest)),
-        Optional.of(elongation(plastic, coupon, section, pull.breaksEarly(weakest))),
+        Optional.of(elongation(plastic, coupon, section)),
         failure,
         tensileEfficiency(line, greatest),
         proof.isPresent()
@@ -129,10 +129,9 @@ public record CrossWeldTension(
     return force.isPresent() ? OptionalDouble.of(force.getAsDouble() / section) : force;
   }
 
-  private static SliceLine.Band elongation(
-      double plastic, TensionCoupon coupon, double section, boolean breaksBeforeNeck) {
+  private static SliceLine.Band elongation(double plastic, TensionCoupon coupon, double section) {
     double neck = coupon.neck() * Math.sqrt(section * coupon.width()) / coupon.gauge();
-    return new SliceLine.Band(plastic, breaksBeforeNeck ? plastic : plastic + neck);
+    return new SliceLine.Band(plastic, plastic + neck);
   }
 
   private static Failure failure(SliceLine line, SeriesPull pull, int weakest) {

@@ -92,7 +92,7 @@ public record MemberReport(
     return new State(
         state,
         WeldedMember.proofForce(plate),
-        WeldedMember.greatestForce(plate, StressStrainLaw.DEFAULT_MODULUS),
+        WeldedMember.greatestForce(plate, PowerLaw.DEFAULT_MODULUS),
         WeldedMember.equivalentReach(plate));
   }
 

@@ -3,7 +3,9 @@ package afterweld.joint;
 import java.util.Locale;
 
 /**
- * Stress-strain law through the two numbers a tensile test always reports.
+ * How a metal answers a slow pull at room temperature, up to the strain where a bar of it would
+ * start to neck: the stress-strain law through the two numbers a tensile test always reports.
+ * Strain is true, nominal stress is force over the section before the pull.
  *
  * <p>Elastic, {@code s = E e}, up to {@code e* = (K/E)^(1/(1-n))}; above it the true stress is
  * {@code K e^n} in the total true strain e, and the nominal stress {@code K e^n exp(-e)}. With
@@ -22,7 +24,10 @@ import java.util.Locale;
  * tensile strength over four times the proof stress, the pair isn't credible together. Source:
  * model definition; power law after Hollomon (1945), maximum after Considère (1885).
  */
-public final class PowerLaw implements StressStrainLaw {
+public final class PowerLaw {
+  /** Young's modulus used unless another is given, Pa (common practice for aluminium). */
+  public static final double DEFAULT_MODULUS = 69e9;
+
   /** Plastic strain that defines the proof stress. */
   static final double OFFSET = 0.002;
 
@@ -88,24 +93,27 @@ public final class PowerLaw implements StressStrainLaw {
     return elasticLimit;
   }
 
-  @Override
+  /** Largest nominal stress: the tensile strength, Pa. */
   public double tensile() {
     return tensile;
   }
 
-  @Override
+  /** True strain at the largest nominal stress, where a neck starts. */
   public double uniformStrain() {
     return exponent;
   }
 
-  @Override
+  /** Nominal stress at a total true strain of at least 0, Pa. */
   public double nominalStress(double strain) {
     double trueStress =
         strain <= elasticLimit ? modulus * strain : coefficient * Math.pow(strain, exponent);
     return trueStress * Math.exp(-strain);
   }
 
-  @Override
+  /**
+   * Total true strain at a nominal stress (Pa) while it still rises; {@link #uniformStrain()} for
+   * stresses at or above the tensile strength.
+   */
   public double strainAt(double nominalStress) {
     if (nominalStress <= elasticLimitStress) {
       return -LambertW.of(-nominalStress / modulus);

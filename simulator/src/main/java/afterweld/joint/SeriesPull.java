@@ -21,11 +21,10 @@ final class SeriesPull {
   private final List<Slice> slices;
   private final double modulus;
   private final double gauge;
-  private final StressStrainLaw[] laws;
+  private final PowerLaw[] laws;
   private final double[] section;
   private final double[] inGauge;
   private final double[] ownForce;
-  private final double[] lastStrain;
   private final double[] force;
 
   SeriesPull(SliceLine line, TensionCoupon coupon) {
@@ -33,11 +32,10 @@ final class SeriesPull {
     modulus = coupon.modulus();
     gauge = coupon.gauge();
     int count = slices.size();
-    laws = new StressStrainLaw[count];
+    laws = new PowerLaw[count];
     section = new double[count];
     inGauge = new double[count];
     ownForce = new double[count];
-    lastStrain = new double[count];
     for (int i = 0; i < count; i++) {
       fill(i);
     }
@@ -50,11 +48,7 @@ final class SeriesPull {
     laws[i] = again ? laws[i - 1] : slice.metal().law(modulus);
     section[i] = slice.section();
     inGauge[i] = slice.overlap(-gauge / 2, gauge / 2);
-    double neck = laws[i].uniformStrain();
-    lastStrain[i] = Math.min(neck, slice.metal().ductility().orElse(neck));
-    ownForce[i] =
-        section[i]
-            * (lastStrain[i] < neck ? laws[i].nominalStress(lastStrain[i]) : laws[i].tensile());
+    ownForce[i] = section[i] * laws[i].tensile();
   }
 
   private double[] averaged() {
@@ -97,7 +91,7 @@ final class SeriesPull {
   }
 
   /** Law of each slice. */
-  StressStrainLaw law(int i) {
+  PowerLaw law(int i) {
     return laws[i];
   }
 
@@ -124,16 +118,9 @@ final class SeriesPull {
     return lowest;
   }
 
-  /** Whether a slice breaks before it necks. */
-  boolean breaksEarly(int i) {
-    return lastStrain[i] < laws[i].uniformStrain();
-  }
-
   /** True strain of a slice under a force (N/m). */
   double strain(int i, double pull) {
-    return pull >= ownForce[i]
-        ? lastStrain[i]
-        : Math.min(lastStrain[i], laws[i].strainAt(pull / section[i]));
+    return pull >= ownForce[i] ? laws[i].uniformStrain() : laws[i].strainAt(pull / section[i]);
   }
 
   /** Mean nominal strain over the gauge. */

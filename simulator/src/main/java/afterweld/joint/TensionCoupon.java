@@ -28,6 +28,6 @@ public record TensionCoupon(double gauge, double width, double modulus, double n
 
   /** A strip 38 mm wide with the given gauge length (m). */
   public static TensionCoupon over(double gauge) {
-    return new TensionCoupon(gauge, 0.038, StressStrainLaw.DEFAULT_MODULUS, ASSUMED_NECK);
+    return new TensionCoupon(gauge, 0.038, PowerLaw.DEFAULT_MODULUS, ASSUMED_NECK);
   }
 }

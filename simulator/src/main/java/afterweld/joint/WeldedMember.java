@@ -83,10 +83,9 @@ public record WeldedMember(
 
   /** Greatest force along the weld with one strain for all, N. */
   static double greatestForce(SliceLine plate, double modulus) {
-    List<StressStrainLaw> laws =
-        plate.slices().stream().map(slice -> slice.metal().law(modulus)).toList();
-    double low = laws.stream().mapToDouble(StressStrainLaw::uniformStrain).min().orElseThrow();
-    double high = laws.stream().mapToDouble(StressStrainLaw::uniformStrain).max().orElseThrow();
+    List<PowerLaw> laws = plate.slices().stream().map(slice -> slice.metal().law(modulus)).toList();
+    double low = laws.stream().mapToDouble(PowerLaw::uniformStrain).min().orElseThrow();
+    double high = laws.stream().mapToDouble(PowerLaw::uniformStrain).max().orElseThrow();
     if (high - low < PRECISION) {
       return parallelForce(plate, laws, low);
     }
@@ -99,7 +98,7 @@ public record WeldedMember(
         .getValue();
   }
 
-  private static double parallelForce(SliceLine plate, List<StressStrainLaw> laws, double strain) {
+  private static double parallelForce(SliceLine plate, List<PowerLaw> laws, double strain) {
     double force = 0;
     for (int i = 0; i < laws.size(); i++) {
       Slice slice = plate.slices().get(i);

@@ -4,8 +4,8 @@
  * or a fillet. SI units throughout: m, Pa, N, rad; forces of a line are per metre of width.
  *
  * <p>Tour: a {@link afterweld.joint.SliceLine} cuts the line into slices of one metal each ({@link
- * afterweld.joint.SliceMetal}), whose {@link afterweld.joint.StressStrainLaw} follows from proof
- * and tensile strength. {@link afterweld.joint.CrossWeldTension} puts the slices in series, {@link
+ * afterweld.joint.SliceMetal}), whose {@link afterweld.joint.PowerLaw} follows from proof and
+ * tensile strength. {@link afterweld.joint.CrossWeldTension} puts the slices in series, {@link
  * afterweld.joint.WeldedMember} in parallel, {@link afterweld.joint.bend.StripBend} bends them.
  * {@link afterweld.joint.ThinCylinder}, {@link afterweld.joint.FilletWeld} and {@link
  * afterweld.joint.bend.GuidedBend} are closed formulae; {@link afterweld.joint.MemberCode} has code

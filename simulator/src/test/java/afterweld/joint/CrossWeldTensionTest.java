@@ -99,17 +99,6 @@ class CrossWeldTensionTest {
   }
 
   @Test
-  void poorMetalBreaksBeforeItNecks() {
-    SliceMetal sound = metal(115, 180);
-    SliceLine poor = Profiles.twoZones(10, sound.breakingAt(0.04), metal(276, 310));
-    CrossWeldTension result = pull(poor, 50);
-    double expected = sound.law(StressStrainLaw.DEFAULT_MODULUS).nominalStress(0.04);
-    assertEquals(expected, result.tensile(), 1e-6 * expected);
-    assertEquals(Math.expm1(0.04), result.weakestStrain(), 1e-12);
-    assertEquals(0, result.elongation().orElseThrow().width(), 0);
-  }
-
-  @Test
   void lostAreaWeakensInProportion() {
     SliceLine line =
         new SliceLine(
@@ -125,17 +114,6 @@ class CrossWeldTensionTest {
                             s.zone().equals("soft") ? 0.1 : 0))
                 .toList());
     assertEquals(162, pull(line, 50).tensile() / MPA, 1e-9);
-  }
-
-  @Test
-  void aMeasuredUniformStrainSelectsTheSaturatingLaw() {
-    SliceLine line =
-        Profiles.twoZones(20, metal(115, 180).withUniformStrain(0.10), metal(276, 310));
-    CrossWeldTension result = pull(line, 50);
-    assertEquals(180, result.tensile() / MPA, 1e-9);
-    double modulus = StressStrainLaw.DEFAULT_MODULUS;
-    double total = 0.10 + 180e6 * Math.exp(0.10) / modulus;
-    assertEquals(Math.expm1(total), result.weakestStrain(), 1e-9);
   }
 
   @Test

@@ -39,15 +39,6 @@ final class SecondWay {
     return law.nominalStress(strain);
   }
 
-  /** b of the saturating law from the condition that the force peaks at the uniform strain. */
-  static double voceRate(double proof, double tensile, double uniform) {
-    double peak = tensile * Math.exp(uniform);
-    return root(
-        b -> (peak - proof) * b * Math.exp(-b * uniform) / (1 - Math.exp(-b * uniform)) - peak,
-        1,
-        200);
-  }
-
   /** Outer strain of half a turn round a former: outer arc over middle arc. */
   static double arcs(double thickness, double former) {
     double outer = Math.PI * (former / 2 + thickness);

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class SliceLineTest {
@@ -117,13 +116,5 @@ class SliceLineTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> new Slice(0, MM, MM, "base", metal(100, 200), Double.NaN));
-  }
-
-  @Test
-  void whatOnlyOneStationKnowsIsTakenOver() {
-    SliceMetal poor = metal(100, 200).breakingAt(0.05);
-    assertEquals(OptionalDouble.of(0.05), poor.towards(metal(100, 200), 0.5).ductility());
-    assertEquals(
-        OptionalDouble.of(0.10), poor.towards(metal(1, 2).breakingAt(0.15), 0.5).ductility());
   }
 }

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 
 class WeldedMemberTest {
-  private static final double E = StressStrainLaw.DEFAULT_MODULUS;
+  private static final double E = PowerLaw.DEFAULT_MODULUS;
   private static final CodeStrength CODE = new CodeStrength(240e6, 260e6, 115e6, 175e6);
 
   /** Worked example: plate 150 x 6 mm, 240/260 MPa, zone 115/175 MPa over 20 mm each side. */

@@ -1,7 +1,7 @@
 package afterweld.joint.bend;
 
 import afterweld.joint.JointSettings.BendSettings;
-import afterweld.joint.StressStrainLaw;
+import afterweld.joint.PowerLaw;
 import afterweld.joint.YoungsModulus;
 import afterweld.quantity.Check;
 
@@ -26,6 +26,6 @@ public record BendCoupon(BendSettings strip, double modulus) {
 
   /** The angle is that under load, the strip narrow, the modulus 69 GPa. */
   public static BendCoupon of(BendSettings strip) {
-    return new BendCoupon(strip, StressStrainLaw.DEFAULT_MODULUS);
+    return new BendCoupon(strip, PowerLaw.DEFAULT_MODULUS);
   }
 }

@@ -11,14 +11,12 @@ import java.util.Locale;
 final class BendWarnings {
   private static final double SHARP = 3;
   private static final double WIDE = 8;
-  private static final double NEAR_LIMIT = 0.9;
 
   private BendWarnings() {}
 
   static List<Warning> of(BendCoupon coupon, CurvaturePeak peak, SliceLine strip) {
     List<Warning> warnings = new ArrayList<>();
     addSharp(warnings, peak);
-    addNearLimit(warnings, peak);
     addWide(warnings, coupon, strip);
     if (coupon.strip().load() == JointSettings.BendLoad.EDGE) {
       warnings.add(
@@ -42,26 +40,6 @@ final class BendWarnings {
                       + " guide",
                   radius)));
     }
-  }
-
-  private static void addNearLimit(List<Warning> warnings, CurvaturePeak peak) {
-    double strain = Math.log1p(peak.curvature() * peak.thickness() / 2);
-    peak.slice()
-        .metal()
-        .ductility()
-        .ifPresent(
-            limit -> {
-              if (strain > NEAR_LIMIT * limit) {
-                warnings.add(
-                    new Warning(
-                        "near-ductility",
-                        String.format(
-                            Locale.ROOT,
-                            "outer strain %.3f (true) against a ductility of %.3f: likely to crack",
-                            strain,
-                            limit)));
-              }
-            });
   }
 
   private static void addWide(List<Warning> warnings, BendCoupon coupon, SliceLine strip) {

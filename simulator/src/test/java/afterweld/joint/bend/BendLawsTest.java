@@ -8,7 +8,6 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.PowerLaw;
 import afterweld.joint.Profiles;
 import afterweld.joint.RandomJoints;
-import afterweld.joint.StressStrainLaw;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -69,8 +68,7 @@ class BendLawsTest {
       @ForAll @DoubleRange(min = 40, max = 350) double proof,
       @ForAll @DoubleRange(min = 1, max = 3) double ratio,
       @ForAll @DoubleRange(min = 0.01, max = 300) double curvature) {
-    PowerLaw law =
-        PowerLaw.through(proof * 1e6, ratio * proof * 1e6, StressStrainLaw.DEFAULT_MODULUS);
+    PowerLaw law = PowerLaw.through(proof * 1e6, ratio * proof * 1e6, PowerLaw.DEFAULT_MODULUS);
     BendSection section = BendSection.of(law, 25 * MM, 3 * MM);
     double moment = section.moment(curvature);
     double steepness = 1 / law.exponent();

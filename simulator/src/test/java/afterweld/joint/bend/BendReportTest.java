@@ -10,7 +10,6 @@ import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.PowerLaw;
 import afterweld.joint.SliceLine;
 import afterweld.joint.SliceMetal;
-import afterweld.joint.StressStrainLaw;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.Welded;
@@ -106,7 +105,7 @@ class BendReportTest {
   void evenStretchIsTheExponentOfTheMetal() {
     BentState unwelded = report(WELDED).unwelded().orElseThrow();
     var base = WELDED.stations().get(0).estimates().get(0).middle();
-    PowerLaw law = PowerLaw.through(base.yield(), base.tensile(), StressStrainLaw.DEFAULT_MODULUS);
+    PowerLaw law = PowerLaw.through(base.yield(), base.tensile(), PowerLaw.DEFAULT_MODULUS);
     assertEquals(
         Math.expm1(law.exponent()), unwelded.stretch().orElseThrow().least().strain(), 1e-9);
     BentState welded = report(WELDED).state(1).orElseThrow();

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class StressStrainLawTest {
-  private static final double E = StressStrainLaw.DEFAULT_MODULUS;
+class PowerLawTest {
+  private static final double E = PowerLaw.DEFAULT_MODULUS;
 
   /** Worked values of the model's definition, printed to three figures. */
   @ParameterizedTest
@@ -32,14 +32,6 @@ class StressStrainLawTest {
     assertEquals(percent, 100 * Math.expm1(law.exponent()), 0.06);
   }
 
-  /** 276/310 with a uniform strain of 0.0732: b 20.82, Q 73.6 MPa (model definition). */
-  @Test
-  void saturatingLaw() {
-    VoceLaw law = VoceLaw.through(276e6, 310e6, 0.073226, E);
-    assertEquals(20.82, law.rate(), 0.005);
-    assertEquals(73.6, law.gain() / 1e6, 0.05);
-  }
-
   @Property
   void theWayBackUndoesThePowerLaw(
       @ForAll @DoubleRange(min = 30e6, max = 400e6) double proof,
@@ -48,17 +40,7 @@ class StressStrainLawTest {
     undone(PowerLaw.through(proof, ratio * proof, E), share);
   }
 
-  @Property
-  void theWayBackUndoesTheSaturatingLaw(
-      @ForAll @DoubleRange(min = 30e6, max = 400e6) double proof,
-      @ForAll @DoubleRange(min = 1.05, max = 2) double ratio,
-      @ForAll @DoubleRange(min = 0.05, max = 0.95) double uniformShare,
-      @ForAll @DoubleRange(min = 0.001, max = 0.999) @Scale(3) double share) {
-    double uniform = uniformShare * (1 - 1 / ratio);
-    undone(VoceLaw.through(proof, ratio * proof, uniform, E), share);
-  }
-
-  private static void undone(StressStrainLaw law, double share) {
+  private static void undone(PowerLaw law, double share) {
     double strain = share * law.uniformStrain();
     double stress = law.nominalStress(strain);
     assertTrue(stress <= law.tensile() * (1 + 1e-12));
@@ -92,12 +74,5 @@ class StressStrainLawTest {
 
   private static void refused(double proof, double tensile, double modulus) {
     assertThrows(IllegalArgumentException.class, () -> PowerLaw.through(proof, tensile, modulus));
-  }
-
-  /** No curve of falling slope joins 276/310 with a uniform strain above 1 - 276/(310 e^u). */
-  @Test
-  void refusesAUniformStrainThatNoSaturatingLawReaches() {
-    assertThrows(IllegalArgumentException.class, () -> VoceLaw.through(276e6, 310e6, 0.42, E));
-    assertThrows(IllegalArgumentException.class, () -> VoceLaw.through(276e6, 310e6, 0, E));
   }
 }
