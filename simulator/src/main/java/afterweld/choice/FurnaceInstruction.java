@@ -89,8 +89,8 @@ final class FurnaceInstruction {
   private String arrival() {
     return "Welded, "
         + FurnaceWords.time(order.weldCase().naturalAge())
-        + " at room temperature since. Clean and dry; closed cavities vented. Nothing wet or hollow"
-        + " into a salt bath.";
+        + " at room temperature since. Clean and dry; closed cavities vented. Nothing wet and no closed"
+        + " hollow into a salt bath.";
   }
 
   private List<Line> of(int index) {

@@ -151,7 +151,9 @@ final class RouteConstraints {
     String text =
         switch (both) {
           case MET -> "The part goes into the furnace" + (solution ? " and the tank." : ".");
-          case NOT_MET -> "The part does not go into the furnace or the tank.";
+          case NOT_MET ->
+              "The part does not go into the "
+                  + (oven == State.NOT_MET ? "furnace." : "quench tank.");
           case NEEDS_ANSWER ->
               "Does the part go into the furnace"
                   + (solution ? " and the quench tank" : "")

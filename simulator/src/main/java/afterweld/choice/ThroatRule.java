@@ -13,7 +13,6 @@ import afterweld.quantity.Asked;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
 import afterweld.section.SectionProfile;
-import afterweld.weld.Joint;
 import afterweld.weld.Preparation;
 import afterweld.weld.WeldCase;
 import java.util.Comparator;
@@ -60,7 +59,7 @@ public final class ThroatRule {
         requirement
             .fillet()
             .filter(fillet -> fillet.load() == FilletLoad.ACROSS)
-            .filter(fillet -> round(profile) || both(profile, fillet))
+            .filter(fillet -> profile.weldCase().ofTubes() || both(profile, fillet))
             .isPresent();
     return judged
         ? asked(profile, requirement).flatMap(one -> finding(profile, requirement, one))
@@ -125,13 +124,8 @@ public final class ThroatRule {
     return weld.force() / (thinner * fillet.length());
   }
 
-  private static boolean round(SectionProfile profile) {
-    WeldCase weldCase = profile.weldCase();
-    return weldCase.joint() == Joint.SOCKET || weldCase.ring().isPresent();
-  }
-
   private static boolean both(SectionProfile profile, Fillet fillet) {
-    return !round(profile) && fillet.sides().equals(Optional.of(FilletSides.BOTH));
+    return !profile.weldCase().ofTubes() && fillet.sides().equals(Optional.of(FilletSides.BOTH));
   }
 
   private static Remark open(String why) {

@@ -36,7 +36,7 @@ public record SoftenedReach(
 
   /** Of each side, of two like ones once; none of a side that nothing softens. */
   public static List<SoftenedReach> of(SectionProfile profile, List<DesignCodeValue> codes) {
-    boolean same = profile.weldCase().left().equals(profile.weldCase().right());
+    boolean same = profile.weldCase().symmetric();
     Stream<Place> sides = same ? Stream.of(Place.LEFT) : Stream.of(Place.LEFT, Place.RIGHT);
     return sides
         .map(place -> of(profile, place, same ? "" : " (" + place.label() + ")", codes))

@@ -24,8 +24,8 @@ public final class Cautions {
               + " heat-treated value. EN values hold 3 days after welding.",
           PRESSURE_IN_SHORT,
           "Molten metal, furnace, hot water and quench hazards: follow local rules. Vent closed"
-              + " cavities before heating and quenching. Nothing wet or hollow goes into a salt"
-              + " bath. Filler 4011 and alloy A357 contain beryllium: mind the fume.",
+              + " cavities before heating and quenching. Nothing wet and no closed hollow goes into a"
+              + " salt bath. Filler 4011 and alloy A357 contain beryllium: mind the fume.",
           "Preheat or interpass above 120 °C (250 °F) softens T6. Heat straightening or re-welding undoes a"
               + " heat treatment.",
           "Fillers with more than 3 % Mg: not for service above 65 °C (150 °F), and not meant for heat"

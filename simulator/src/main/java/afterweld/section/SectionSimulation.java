@@ -63,9 +63,7 @@ final class SectionSimulation {
     this.heat = memory.heat();
     this.rule = new SoundnessRule(weldCase, heat.heats(), heat.rootInSection());
     this.weldMetal = WeldPool.of(weldCase);
-    this.symmetric =
-        weldCase.left().equals(weldCase.right())
-            && weldCase.passes().stream().allMatch(pass -> pass.offset() == 0);
+    this.symmetric = weldCase.symmetric();
     this.memory = memory;
     this.outdated = outdated;
   }

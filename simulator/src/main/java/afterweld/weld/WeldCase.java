@@ -111,6 +111,16 @@ public record WeldCase(
     return Math.min(0.15 * beadWidth, 0.003);
   }
 
+  /** Whether the right of the weld mirrors the left: like parts, and no arc beside the joint. */
+  public boolean symmetric() {
+    return left.equals(right) && passes.stream().allMatch(pass -> pass.offset() == 0);
+  }
+
+  /** Whether it joins tubes. */
+  public boolean ofTubes() {
+    return ring.isPresent() || joint == Joint.SOCKET;
+  }
+
   /** Whether a side of it is a casting. */
   public boolean hasCasting() {
     return left.alloy().casting() || right.alloy().casting();

@@ -418,4 +418,29 @@ class RouteStudyTest {
     assertEquals(
         Optional.of(RouteKind.LEAVE.label()), study(month, tensile(0.84 * between)).choice());
   }
+
+  /** A tank that is too short is no reason against a treatment that does not quench. */
+  @Test
+  void theFurnaceIsNotBlamedForTheTank() {
+    RouteSettings shortTank =
+        new RouteSettings(
+            Optional.of(new RouteSettings.Box(2.4, 1, 1)),
+            Optional.of(new RouteSettings.Box(1.8, 0.5, 0.5)),
+            Optional.of(new RouteSettings.Box(1.5, 1, 1)),
+            NONE,
+            NONE,
+            List.of(),
+            NONE,
+            List.of());
+    WeldCase weld = Cases.butt("6061", "T6").weldCase();
+    RouteStudy study =
+        RouteStudy.of(Welded.SESSION, weld, JointSettings.DEFAULT, tensile(240), shortTank);
+    String full =
+        route(study, RouteKind.T6_FULL).constraints().stream()
+            .filter(one -> one.name().equals("furnace size"))
+            .findFirst()
+            .orElseThrow()
+            .text();
+    assertEquals("The part does not go into the quench tank.", full);
+  }
 }

@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
 import afterweld.section.Welded;
+import afterweld.thermal.Pass;
 import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SoftenedReachTest {
   private static final SectionProfile WELDED =
@@ -82,5 +85,17 @@ class SoftenedReachTest {
     assertEquals(reach.anyLoss(), reach.design());
     assertTrue(reach.sentence().contains("does not come back to 90 %"), reach.sentence());
     assertFalse(reach.sentence().contains("nearer to that before"), reach.sentence());
+  }
+
+  /** A wire that is off softens one side farther than the other; turned round, the other. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.002, 0.002})
+  void theSidesOfAWeldBesideItsJointAreToldApart(double offset) {
+    Pass off = Cases.pass(110, 3e-3, 293.15, OptionalDouble.of(0.6), offset);
+    WeldCase weld = Cases.butt("6061", "T6").withPasses(off).weldCase();
+    List<SoftenedReach> reaches = SoftenedReach.of(Welded.SESSION.profile(weld), List.of());
+    assertEquals(List.of("left", "right"), reaches.stream().map(SoftenedReach::side).toList());
+    double farther = Math.signum(offset) * (reaches.get(1).anyLoss() - reaches.get(0).anyLoss());
+    assertTrue(farther > 0.001, reaches::toString);
   }
 }

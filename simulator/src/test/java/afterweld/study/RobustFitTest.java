@@ -41,14 +41,22 @@ class RobustFitTest {
   /** Row P3-64 compares two formulae on ten points it does not list: here on ten of our own. */
   @Test
   void theErrorOfASlopeIsThatOfTheTextbook() {
+    double[] uneven = {1.04, 2.96, 5.04, 6.96, 9.04, 10.96, 13.04, 14.96, 17.04, 18.96};
     SimpleRegression textbook = new SimpleRegression();
-    for (int i = 0; i < LINE.length; i++) {
-      textbook.addData(i, LINE[i]);
+    for (int i = 0; i < uneven.length; i++) {
+      textbook.addData(i, uneven[i]);
     }
-    RobustFit.Estimate slope = line(LINE, 0.05).estimates().get(1);
+    RobustFit.Estimate slope = line(uneven, 0.035).estimates().get(1);
     assertEquals(textbook.getSlope(), slope.value(), 1e-9);
     double allowed = row("P3-64").tolerance();
     assertEquals(textbook.getSlopeStdErr(), slope.deviation(), allowed * slope.deviation());
+  }
+
+  /** Known scatter: the error of a slope is sigma over the root of the sum of (x - mean)², 82.5. */
+  @Test
+  void pointsThatLieCloserThanTheyScatterTellNoMore() {
+    double stated = line(LINE, 0.5).estimates().get(1).deviation();
+    assertEquals(0.5 / Math.sqrt(82.5), stated, 1e-4);
   }
 
   @Test

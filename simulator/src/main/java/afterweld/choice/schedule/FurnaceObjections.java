@@ -14,6 +14,7 @@ import afterweld.thermal.furnace.FurnaceHistory;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
 import afterweld.thermal.furnace.FurnaceStep.Anneal;
+import afterweld.thermal.furnace.FurnaceStep.Furnace;
 import afterweld.thermal.furnace.FurnaceStep.Quench;
 import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
 import afterweld.thermal.furnace.QuenchMedium;
@@ -59,7 +60,8 @@ public final class FurnaceObjections {
   private Stream<Objection> of(int index) {
     FurnaceStep step = order.steps().get(index);
     if (step instanceof SolutionTreat treat) {
-      return Stream.of(cold(treat), shortSoak(treat), longSoak(treat)).flatMap(Optional::stream);
+      return Stream.of(cold(treat), shortSoak(treat), longSoak(treat), tubeInSalt(treat))
+          .flatMap(Optional::stream);
     }
     if (FurnaceOrder.isQuench(step)) {
       Stream<Objection> bath =
@@ -120,6 +122,15 @@ public final class FurnaceObjections {
                         + " is too short: at least "
                         + least.text()
                         + "."));
+  }
+
+  private Optional<Objection> tubeInSalt(SolutionTreat treat) {
+    return treat.furnace() == Furnace.SALT && order.weldCase().ofTubes()
+        ? Optional.of(
+            noted(
+                "A tube goes into a salt bath only open at both ends, dry, and hung so that the salt"
+                    + " runs out of it; else treat it in air, for the longer soak."))
+        : Optional.empty();
   }
 
   private Optional<Objection> longSoak(SolutionTreat treat) {

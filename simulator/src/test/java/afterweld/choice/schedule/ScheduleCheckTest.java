@@ -16,6 +16,7 @@ import afterweld.material.Element;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
 import afterweld.section.Welded;
+import afterweld.section.WrittenWelds;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Age;
 import afterweld.thermal.furnace.FurnaceStep.Anneal;
@@ -403,5 +404,26 @@ class ScheduleCheckTest {
     assertTrue(
         ScheduleCheck.of(aged, Requirement.NONE, Severity.NOTED).stream()
             .anyMatch(text -> text.contains("how long T5 keeps its own")));
+  }
+
+  /** Salt baths are for open work: trapped moisture erupts (cautions of the trade). */
+  @Test
+  void aTubeInASaltBathIsRemarkedOn() {
+    String tube =
+        """
+        left: {alloy: "6061", temper: T6, thickness: 3 mm}
+        joint: butt
+        ring: {diameter: 76 mm}
+        filler: {alloy: "4643", dilution: 40 %}
+        after_weld:
+          - solution_treat: {temperature: 530 °C, soak: 35 min, furnace: FURNACE}
+          - quench: {medium: water, temperature: 25 °C, delay: 5 s}
+          - age: {temperature: 177 °C, time: 8 h}
+        """;
+    String pass = "process: GTAW-AC, current: 140 A, voltage: 14 V, travel_speed: 4 mm/s";
+    WeldCase salt = WrittenWelds.of(tube.replace("FURNACE", "salt"), pass, 1);
+    WeldCase air = WrittenWelds.of(tube.replace("FURNACE", "air"), pass, 1);
+    assertTrue(ScheduleCheck.of(salt, Requirement.NONE).toString().contains("salt bath only open"));
+    assertFalse(ScheduleCheck.of(air, Requirement.NONE).toString().contains("salt bath only open"));
   }
 }
