@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -58,6 +59,9 @@ public record CrossWeldTension(
 
   /** Less than this tells no two places apart. */
   private static final double ALIKE = 1e-3;
+
+  /** Slices whose forces differ by less are level but for rounding. */
+  private static final double LEVEL = 1e-6;
 
   /** What stands in place of a proof stress that the test doesn't reach. */
   public static final String NO_PROOF = "no 0.2 % proof: joint reaches its maximum first";
@@ -153,17 +157,24 @@ public record CrossWeldTension(
 
   /**
    * Of slices that are as weak as the weakest, the one whose zone lies farthest from the weld:
-   * metal that is alike throughout breaks no nearer to it, whichever way the joint is turned.
+   * metal that is alike throughout breaks no nearer to it, whichever way the joint is turned. Where
+   * that zone is level but for rounding, its outer end.
    */
   private static int outermost(SliceLine line, SeriesPull pull, int weakest) {
     List<String> outwards = Arrays.stream(Zone.values()).map(Zone::label).toList();
-    return IntStream.range(0, line.slices().size())
-        .filter(i -> pull.force(i) <= (1 + ALIKE) * pull.force(weakest))
-        .boxed()
-        .max(
-            Comparator.<Integer>comparingInt(i -> outwards.indexOf(line.slices().get(i).zone()))
-                .thenComparingDouble(i -> -pull.force(i)))
-        .orElse(weakest);
+    ToIntFunction<Integer> zone = i -> outwards.indexOf(line.slices().get(i).zone());
+    List<Integer> alike =
+        IntStream.range(0, line.slices().size())
+            .filter(i -> pull.force(i) <= (1 + ALIKE) * pull.force(weakest))
+            .boxed()
+            .toList();
+    int farthest = alike.stream().mapToInt(zone).max().orElseThrow();
+    List<Integer> there = alike.stream().filter(i -> zone.applyAsInt(i) == farthest).toList();
+    double least = there.stream().mapToDouble(pull::force).min().orElseThrow();
+    return there.stream()
+        .filter(i -> pull.force(i) <= (1 + LEVEL) * least)
+        .max(Comparator.comparingDouble(i -> Math.abs(line.slices().get(i).centre())))
+        .orElseThrow();
   }
 
   private static Efficiency tensileEfficiency(SliceLine line, double force) {

@@ -56,19 +56,24 @@ class RouteStudyTest {
         .orElseThrow();
   }
 
+  /** A furnace and a part of given lengths, m. */
+  private static RouteSettings sizes(
+      double furnace, double part, Optional<RouteSettings.Box> tank) {
+    return new RouteSettings(
+        Optional.of(new RouteSettings.Box(furnace, 1, 1)),
+        Optional.of(new RouteSettings.Box(part, 0.5, 0.5)),
+        tank,
+        NONE,
+        NONE,
+        List.of(),
+        NONE,
+        List.of());
+  }
+
   /** What would be strong enough and does not go into the furnace is barred by the furnace. */
   @Test
   void aRouteBarredByTheFurnaceIsNotCalledTooWeak() {
-    RouteSettings small =
-        new RouteSettings(
-            Optional.of(new RouteSettings.Box(1, 1, 1)),
-            Optional.of(new RouteSettings.Box(2, 0.5, 0.5)),
-            Optional.empty(),
-            NONE,
-            NONE,
-            List.of(),
-            NONE,
-            List.of());
+    RouteSettings small = sizes(1, 2, Optional.empty());
     WeldCase weld = Cases.butt("6061", "T6").weldCase();
     RouteStudy study =
         RouteStudy.of(Welded.SESSION, weld, JointSettings.DEFAULT, tensile(240), small);
@@ -422,16 +427,7 @@ class RouteStudyTest {
   /** A tank that is too short is no reason against a treatment that does not quench. */
   @Test
   void theFurnaceIsNotBlamedForTheTank() {
-    RouteSettings shortTank =
-        new RouteSettings(
-            Optional.of(new RouteSettings.Box(2.4, 1, 1)),
-            Optional.of(new RouteSettings.Box(1.8, 0.5, 0.5)),
-            Optional.of(new RouteSettings.Box(1.5, 1, 1)),
-            NONE,
-            NONE,
-            List.of(),
-            NONE,
-            List.of());
+    RouteSettings shortTank = sizes(2.4, 1.8, Optional.of(new RouteSettings.Box(1.5, 1, 1)));
     WeldCase weld = Cases.butt("6061", "T6").weldCase();
     RouteStudy study =
         RouteStudy.of(Welded.SESSION, weld, JointSettings.DEFAULT, tensile(240), shortTank);

@@ -187,4 +187,20 @@ class CrossWeldTensionTest {
   private static List<String> codes(CrossWeldTension result) {
     return result.warnings().stream().map(Warning::code).toList();
   }
+
+  /** Recrystallized metal is level: the last digits of a thickness in inches move no break. */
+  @Test
+  void aLevelZoneBreaksAtOnePlace() {
+    for (double last : new double[] {-1e-9, 0, 1e-9}) {
+      SliceLine line =
+          new SliceLine(
+              List.of(
+                  Slice.sound(-40 * MM, -20 * MM, 6 * MM, "base", metal(228, 317)),
+                  Slice.sound(-20 * MM, -10 * MM, 6 * MM, "recrystallized", metal(117, 262)),
+                  Slice.sound(
+                      -10 * MM, -5 * MM, 6 * MM, "recrystallized", metal(117, 262 * (1 + last))),
+                  Slice.sound(-5 * MM, 40 * MM, 6 * MM, "base", metal(228, 317))));
+      assertEquals(-15, pull(line, 50).failure().distance() / MM, 1e-9);
+    }
+  }
 }

@@ -26,13 +26,23 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
   private static final double SAME_DISTANCE = 0.1e-3;
   private static final double SAME_VALUE = 1e-3;
 
+  /** Values that differ by less are equal but for rounding. */
+  private static final double LEVEL = 1e-6;
+
   /** The lowest place; empty if the quantity is predicted nowhere. Of equals the farthest out. */
   static Optional<LowestPlace> of(SectionProfile profile, int state, OutputQuantity quantity) {
-    return profile.stations().stream()
-        .filter(station -> station.estimates().get(state).middle().predicted())
-        .min(
-            Comparator.<Station>comparingDouble(station -> value(station, state, quantity))
-                .thenComparingDouble(station -> -Math.abs(station.distance())))
+    List<Station> predicted =
+        profile.stations().stream()
+            .filter(station -> station.estimates().get(state).middle().predicted())
+            .toList();
+    double least =
+        predicted.stream()
+            .mapToDouble(station -> value(station, state, quantity))
+            .min()
+            .orElse(Double.NaN);
+    return predicted.stream()
+        .filter(station -> value(station, state, quantity) <= (1 + LEVEL) * least)
+        .max(Comparator.comparingDouble(station -> Math.abs(station.distance())))
         .map(station -> new LowestPlace(profile, state, quantity, station));
   }
 
