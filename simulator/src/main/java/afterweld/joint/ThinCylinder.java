@@ -12,7 +12,7 @@ import java.util.Locale;
 
 /**
  * A thin tube under internal pressure with a weld around it, for information only. All values carry
- * two significant figures and never go without {@link Cautions#PRESSURE}.
+ * three significant figures and never go without {@link Cautions#PRESSURE}.
  *
  * <p>With R the mean radius: hoop stress {@code pR/t}, axial {@code pR/2t}, von Mises {@code
  * sqrt(3)/2 pR/t}. The axial pull crosses the weld, so the band breaks at {@code p = 2 t tensile /
@@ -45,17 +45,17 @@ public record ThinCylinder(
     List<Warning> warnings) {
 
   private static final double THINNEST_RATIO = 10;
-  private static final MathContext TWO_FIGURES = new MathContext(2);
+  private static final MathContext THREE_FIGURES = new MathContext(3);
 
-  /** Rounds every computed value to two significant figures and copies the list. */
+  /** Rounds every computed value to three significant figures and copies the list. */
   public ThinCylinder {
-    hoop = twoFigures(hoop);
-    axial = twoFigures(axial);
-    equivalent = twoFigures(equivalent);
-    bandYieldPressure = twoFigures(bandYieldPressure);
-    baseYieldPressure = twoFigures(baseYieldPressure);
-    axialRupturePressure = twoFigures(axialRupturePressure);
-    decayLength = twoFigures(decayLength);
+    hoop = threeFigures(hoop);
+    axial = threeFigures(axial);
+    equivalent = threeFigures(equivalent);
+    bandYieldPressure = threeFigures(bandYieldPressure);
+    baseYieldPressure = threeFigures(baseYieldPressure);
+    axialRupturePressure = threeFigures(axialRupturePressure);
+    decayLength = threeFigures(decayLength);
     warnings = List.copyOf(warnings);
   }
 
@@ -135,7 +135,7 @@ public record ThinCylinder(
     return warnings;
   }
 
-  private static double twoFigures(double value) {
-    return new BigDecimal(value).round(TWO_FIGURES).doubleValue();
+  private static double threeFigures(double value) {
+    return new BigDecimal(value).round(THREE_FIGURES).doubleValue();
   }
 }

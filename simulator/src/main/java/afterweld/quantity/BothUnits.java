@@ -104,7 +104,7 @@ public final class BothUnits {
     return led(temperature(kelvin), first);
   }
 
-  /** A pressure given in Pa, to two figures: {@code 400 bar (5800 psi)}. */
+  /** A pressure given in Pa, to three figures: {@code 400 bar (5800 psi)}. */
   public static String pressure(double pascal) {
     return pressure(UnitSystem.METRIC, pascal) + " (" + pressure(UnitSystem.US, pascal) + ")";
   }
@@ -112,12 +112,12 @@ public final class BothUnits {
   /** The same in one system alone: {@code 400 bar}, or {@code 5800 psi}. */
   public static String pressure(UnitSystem units, double pascal) {
     return units == UnitSystem.METRIC
-        ? twoFigures(pascal / BAR) + " bar"
-        : twoFigures(pascal / PSI) + " psi";
+        ? threeFigures(pascal / BAR) + " bar"
+        : threeFigures(pascal / PSI) + " psi";
   }
 
-  private static String twoFigures(double value) {
-    return new BigDecimal(value).round(new MathContext(2)).toPlainString();
+  private static String threeFigures(double value) {
+    return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
   /** A difference of temperature given in K, in the units asked for first. */
