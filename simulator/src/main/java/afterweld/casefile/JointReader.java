@@ -58,7 +58,8 @@ final class JointReader {
           "preparation-by-rule",
           "No preparation given: computed as "
               + preparation.label()
-              + " (fillet for lap, tee and socket; else square without filler and up to 4 mm (0.16"
+              + " (fillet for lap, tee and socket, and a corner with a fillet stated; else by the"
+              + " thinner part square without filler and up to 4 mm (0.16"
               + " in), single-v to 12 mm (0.47 in), double-v above).");
     }
     return preparation;
@@ -67,7 +68,8 @@ final class JointReader {
   private Preparation usual(Joint joint) {
     return switch (joint) {
       case LAP, TEE, SOCKET -> Preparation.FILLET;
-      case BUTT, CORNER, BEAD -> byThickness(plates.thinnest());
+      case CORNER -> top.has("fillet") ? Preparation.FILLET : byThickness(plates.thinnest());
+      case BUTT, BEAD -> byThickness(plates.thinnest());
     };
   }
 

@@ -13,6 +13,7 @@ import afterweld.quantity.Asked;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
 import afterweld.section.SectionProfile;
+import afterweld.weld.Joint;
 import afterweld.weld.Preparation;
 import afterweld.weld.WeldCase;
 import java.util.Comparator;
@@ -30,7 +31,8 @@ import java.util.stream.Stream;
  * <p>Where one fillet on each side of a plate would carry what is asked and a case does not say
  * whether there is another, a coupon decides. One on one side only bends about its root: open,
  * however much its throat carries; a tube has nowhere to bend to. A fillet that is not stated is
- * not judged: open. Neither is one loaded along: the pull across says nothing of it.
+ * not judged: open. Neither is one loaded along, of which the pull across says nothing, nor one
+ * beside a groove weld.
  */
 public final class ThroatRule {
   private static final String HEAD = "Fillet";
@@ -44,6 +46,8 @@ public final class ThroatRule {
       "on one side only and pulled across it bends about its root, which is not computed";
   private static final String STATE_BOTH =
       "; where the other side has one like it, state 'sides: both' in 'fillet'.";
+  private static final String BESIDE_A_GROOVE =
+      "how much of the pull it takes and how much the groove weld beside it is not computed.";
   private static final String NOT_KNOWN =
       "no load on its throat is computed, and these strengths are those of the metal beside it,"
           + " pulled in line.";
@@ -58,7 +62,7 @@ public final class ThroatRule {
     boolean judged =
         requirement
             .fillet()
-            .filter(fillet -> fillet.load() == FilletLoad.ACROSS)
+            .filter(fillet -> isFillet(profile) && fillet.load() == FilletLoad.ACROSS)
             .filter(fillet -> profile.weldCase().ofTubes() || both(profile, fillet))
             .isPresent();
     return judged
@@ -91,7 +95,7 @@ public final class ThroatRule {
 
   private static Optional<Asked> asked(SectionProfile profile, Requirement requirement) {
     return Stream.of(OutputQuantity.YIELD, OutputQuantity.TENSILE)
-        .filter(quantity -> profile.weldCase().preparation() == Preparation.FILLET)
+        .filter(quantity -> isFillet(profile) || besideAGroove(profile, requirement))
         .flatMap(quantity -> requirement.asked(quantity).stream())
         .max(Comparator.comparingDouble(Asked::value));
   }
@@ -109,6 +113,9 @@ public final class ThroatRule {
     if (requirement.fillet().isEmpty()) {
       return open(NOT_STATED);
     }
+    if (!isFillet(profile)) {
+      return open(BESIDE_A_GROOVE);
+    }
     Fillet fillet = requirement.fillet().get();
     return fillet.load() == FilletLoad.ALONG
         ? open(ALONG)
@@ -122,6 +129,16 @@ public final class ThroatRule {
     WeldCase weldCase = profile.weldCase();
     double thinner = Math.min(weldCase.left().thickness(), weldCase.right().thickness());
     return weld.force() / (thinner * fillet.length());
+  }
+
+  private static boolean isFillet(SectionProfile profile) {
+    return profile.weldCase().preparation() == Preparation.FILLET;
+  }
+
+  /** A fillet that a case states on a joint that it prepares as a groove. */
+  private static boolean besideAGroove(SectionProfile profile, Requirement requirement) {
+    Joint joint = profile.weldCase().joint();
+    return requirement.fillet().isPresent() && joint != Joint.BUTT && joint != Joint.BEAD;
   }
 
   private static boolean both(SectionProfile profile, Fillet fillet) {

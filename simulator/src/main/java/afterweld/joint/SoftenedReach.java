@@ -136,12 +136,12 @@ public record SoftenedReach(
         + (toTheEnd
             ? "beyond it the yield comes nearer to that before welding and stays under it as far as the"
                 + " section is computed, "
-            : "the last metal that the weld changed ends at ")
+            : "the zones end, where the yield is within 2 % of that before welding, at ")
         + BothUnits.length(anyLoss);
   }
 
   private String changed() {
-    return "Changed by the weld, "
+    return "Yield changed by more than 2 %, "
         + side
         + " side, from the weld centre, to "
         + BothUnits.length(anyLoss)

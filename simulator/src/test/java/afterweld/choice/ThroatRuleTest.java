@@ -163,4 +163,32 @@ class ThroatRuleTest {
       assertTrue(other.compareTo(one) <= 0, asked + " MPa: " + one + ", then " + other);
     }
   }
+
+  private static SectionProfile corner(String more) {
+    String sides =
+        "left: {alloy: \"6082\", temper: T6, thickness: 5 mm}\njoint: corner\n"
+            + "fillet: {leg: 5 mm, length: 100 mm, load: across, sides: one}\n"
+            + more;
+    String pass = "process: GMAW, current: 170 A, voltage: 22 V, travel_speed: 9 mm/s";
+    return Welded.SESSION.profile(WrittenWelds.of(sides, pass, 1));
+  }
+
+  /** A corner whose fillet is stated is a fillet weld, as a tee is. */
+  @Test
+  void theFilletOfACornerIsJudged() {
+    SectionProfile corner = corner("");
+    Fillet one = fillet(5, FilletLoad.ACROSS).on(FilletSides.ONE);
+    assertEquals(Verdict.NOT_MET, judged(corner, Optional.of(one), 150).verdict());
+    assertEquals(Verdict.OPEN, judged(corner, Optional.of(one), 60).verdict());
+  }
+
+  /** Prepared as a groove, nobody knows what share its fillet takes. */
+  @Test
+  void aFilletBesideAGrooveIsNotJudged() {
+    SectionProfile corner = corner("preparation: square\n");
+    Fillet one = fillet(5, FilletLoad.ACROSS).on(FilletSides.ONE);
+    Judgement judged = judged(corner, Optional.of(one), 60);
+    assertEquals(Verdict.OPEN, judged.verdict());
+    assertTrue(judged.reasons().toString().contains("groove weld beside"));
+  }
 }
