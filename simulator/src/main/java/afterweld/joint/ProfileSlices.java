@@ -86,7 +86,7 @@ public final class ProfileSlices {
   }
 
   private static SliceMetal metal(Strength strength) {
-    return SliceMetal.of(strength.yield(), Math.max(strength.yield(), strength.tensile()));
+    return new SliceMetal(strength.yield(), Math.max(strength.yield(), strength.tensile()));
   }
 
   /** The station at the centre is one of the left's: between unlike sides it is left out. */

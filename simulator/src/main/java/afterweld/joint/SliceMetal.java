@@ -23,11 +23,6 @@ public record SliceMetal(double proof, double tensile) {
     checkStrengths(proof, tensile);
   }
 
-  /** Metal known by its two strengths (Pa) alone. */
-  public static SliceMetal of(double proof, double tensile) {
-    return new SliceMetal(proof, tensile);
-  }
-
   /** Its stress-strain law with the given Young's modulus (Pa). */
   public PowerLaw law(double modulus) {
     return PowerLaw.through(proof, tensile, modulus);

@@ -20,9 +20,9 @@
  *
  * <pre>
  * SliceLine line = new SliceLine(List.of(
- *     Slice.sound(-0.05, -0.01, 0.006, "base", SliceMetal.of(276e6, 310e6)),
- *     Slice.sound(-0.01, 0.01, 0.006, "annealed", SliceMetal.of(115e6, 186e6)),
- *     Slice.sound(0.01, 0.05, 0.006, "base", SliceMetal.of(276e6, 310e6))));
+ *     Slice.sound(-0.05, -0.01, 0.006, "base", new SliceMetal(276e6, 310e6)),
+ *     Slice.sound(-0.01, 0.01, 0.006, "annealed", new SliceMetal(115e6, 186e6)),
+ *     Slice.sound(0.01, 0.05, 0.006, "base", new SliceMetal(276e6, 310e6))));
  * CrossWeldTension result = CrossWeldTension.pull(line, TensionCoupon.DEFAULT);
  * </pre>
  *

@@ -19,6 +19,9 @@ import java.util.Optional;
 public final class CoolAgeing {
   private static final double MATCHED = 173.5 + ZERO_CELSIUS;
 
+  /** What wrought metal is computed short of by it, as a share. */
+  public static final double COMPUTED_SHORT = 0.05;
+
   /** What is said wherever a casting ages. */
   public static final String CASTINGS =
       "Castings age too slowly here: at 155 °C (311 °F) their strength peaks after some 15 to 30 h,"

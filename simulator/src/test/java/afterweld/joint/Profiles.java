@@ -18,7 +18,7 @@ public final class Profiles {
   private Profiles() {}
 
   public static SliceMetal metal(double proof, double tensile) {
-    return SliceMetal.of(proof * MPA, tensile * MPA);
+    return new SliceMetal(proof * MPA, tensile * MPA);
   }
 
   /** Weld 125/190 to 5 mm, softened 115/180 to 12 mm, straight to the base 276/310 at 22 mm. */

@@ -31,9 +31,6 @@ public final class SharedTreatment {
   /** A schedule that leaves a base less than this does not serve it (assumed). */
   private static final double SERVED = 0.90;
 
-  /** What a cool ageing of wrought metal is computed short of ({@link CoolAgeing}). */
-  private static final double COMPUTED_SHORT = 0.05;
-
   private static final double COLD_WATER = 298.15;
   private static final FurnaceStep NO_WAIT = new NaturalAge(0);
 
@@ -88,7 +85,7 @@ public final class SharedTreatment {
     }
 
     boolean isMuch() {
-      return share() < SERVED - (slow ? COMPUTED_SHORT : 0);
+      return share() < SERVED - (slow ? CoolAgeing.COMPUTED_SHORT : 0);
     }
 
     String sentence(boolean unlike) {

@@ -209,7 +209,7 @@ class BendReportTest {
   /** One metal takes the same bend everywhere, as long as the former. */
   @Test
   void anEvenSpecimenHasNoKink() {
-    SliceMetal metal = SliceMetal.of(100e6, 200e6);
+    SliceMetal metal = new SliceMetal(100e6, 200e6);
     SliceLine even = SliceLine.uniform(0.3, 0.012, "base", metal);
     SpecimenBend bent = SpecimenBend.of(BendTest.all().get(1), even, 0.012);
     assertEquals(1, bent.kink(), 1e-3);
