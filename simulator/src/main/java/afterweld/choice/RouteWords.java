@@ -23,7 +23,7 @@ final class RouteWords {
   private static final double ALWAYS = 0.995;
 
   private static final String SOFTENS_FURTHER =
-      "Weaker than left alone: ageing softens the metal where the joint fails still further, since"
+      "Lower in tensile strength than left alone: ageing softens the metal where the joint fails still further, since"
           + " the weld has overaged or annealed it already.";
 
   private static final double NOTICED = 0.995;
@@ -76,7 +76,7 @@ final class RouteWords {
     return reasons;
   }
 
-  /** Why a route that ages comes out weaker than the weld left alone; empty if it does not. */
+  /** Why a route that ages has a lower tensile strength than the weld left alone. */
   static List<String> weakerThan(RouteResult leftAlone, RouteResult route) {
     double alone = leftAlone.joint().tensile().orElse(Double.NaN);
     double tensile = route.joint().tensile().orElse(Double.NaN);
@@ -86,7 +86,7 @@ final class RouteWords {
     }
     return List.of(
         route.rest() < leftAlone.rest()
-            ? "Weaker than left alone, since it is aged "
+            ? "Lower in tensile strength than left alone, since it is aged "
                 + TimeWords.of(route.rest())
                 + " after welding and the weld left alone has "
                 + TimeWords.of(leftAlone.rest())

@@ -42,6 +42,9 @@ public final class ThroatRule {
   private static final String ALONG =
       "loaded along the weld: hold your load against what its throat carries; these strengths, pulled"
           + " across, do not tell.";
+  private static final String ALONG_NOT_KNOWN =
+      "loaded along the weld, and no load on its throat is computed for this weld metal on this base:"
+          + " these strengths, pulled across, do not tell.";
   private static final String ONE_SIDED =
       "on one side only and pulled across it bends about its root, which is not computed";
   private static final String STATE_BOTH =
@@ -117,11 +120,10 @@ public final class ThroatRule {
       return open(BESIDE_A_GROOVE);
     }
     Fillet fillet = requirement.fillet().get();
-    return fillet.load() == FilletLoad.ALONG
-        ? open(ALONG)
-        : JointChecks.fillet(profile, fillet)
-            .map(weld -> oneSided(fillet, stress(profile, fillet, weld), asked))
-            .orElseGet(() -> open(NOT_KNOWN));
+    boolean along = fillet.load() == FilletLoad.ALONG;
+    return JointChecks.fillet(profile, fillet)
+        .map(weld -> along ? open(ALONG) : oneSided(fillet, stress(profile, fillet, weld), asked))
+        .orElseGet(() -> open(along ? ALONG_NOT_KNOWN : NOT_KNOWN));
   }
 
   /** Stress in the thinner part at the force of one fillet, Pa. */

@@ -141,7 +141,7 @@ public record SoftenedReach(
   }
 
   private String changed() {
-    return "Yield changed by more than 2 %, "
+    return "Molten, partially melted or changed in yield by more than 2 %, "
         + side
         + " side, from the weld centre, to "
         + BothUnits.length(anyLoss)

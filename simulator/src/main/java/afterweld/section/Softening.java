@@ -51,13 +51,13 @@ public record Softening(OfSide left, OfSide right) {
 
   /**
    * Where softening begins: between two stations it is looked for, so that few stations and many
-   * tell the same.
+   * tell the same. The station in the weld centre is of the left metal.
    *
    * @param at the station at a distance, m
    */
   static Softening of(List<StationRun> runs, DoubleFunction<StationRun> at) {
     return new Softening(
-        side(runs, run -> run.distance() <= 0, at), side(runs, run -> run.distance() >= 0, at));
+        side(runs, run -> run.distance() <= 0, at), side(runs, run -> run.distance() > 0, at));
   }
 
   private static OfSide side(

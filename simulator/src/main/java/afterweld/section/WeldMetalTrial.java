@@ -78,7 +78,7 @@ public final class WeldMetalTrial {
    * @param filler what is added to the bases of the case; empty if nothing is
    */
   public Result of(Composition metal, Optional<Composition> filler) {
-    return of(new PoolMetals(metals.left(), metals.right(), filler), metal);
+    return of(metals.with(filler), metal);
   }
 
   /** The same of what melts together in the case itself. */

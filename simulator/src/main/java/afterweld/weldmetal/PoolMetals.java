@@ -16,8 +16,10 @@ import java.util.stream.Stream;
  * @param left left base, wt%
  * @param right right base, wt%
  * @param filler empty where none is added
+ * @param named whether both bases are what their names say
  */
-public record PoolMetals(Composition left, Composition right, Optional<Composition> filler) {
+public record PoolMetals(
+    Composition left, Composition right, Optional<Composition> filler, boolean named) {
   /** Over the alloy's limit, wt%: no certificate of that alloy says so much (assumed). */
   private static final double ANOTHER_METAL = 0.5;
 
@@ -26,7 +28,8 @@ public record PoolMetals(Composition left, Composition right, Optional<Compositi
     return new PoolMetals(
         brought(weldCase.left()),
         brought(weldCase.right()),
-        weldCase.filler().alloy().map(Alloy::composition));
+        weldCase.filler().alloy().map(Alloy::composition),
+        !another(weldCase.left()) && !another(weldCase.right()));
   }
 
   /**
@@ -34,17 +37,23 @@ public record PoolMetals(Composition left, Composition right, Optional<Compositi
    * silicon or magnesium than the alloy may is another metal, such as an old weld.
    */
   private static Composition brought(Side side) {
-    boolean other =
-        Stream.of(Element.SI, Element.MG)
-            .anyMatch(
-                element ->
-                    side.composition().of(element) > side.alloy().most(element) + ANOTHER_METAL);
-    return other ? side.composition() : side.alloy().composition();
+    return another(side) ? side.composition() : side.alloy().composition();
+  }
+
+  private static boolean another(Side side) {
+    return Stream.of(Element.SI, Element.MG)
+        .anyMatch(
+            element -> side.composition().of(element) > side.alloy().most(element) + ANOTHER_METAL);
   }
 
   /** The same bases with another filler. */
   public PoolMetals with(Composition other) {
-    return new PoolMetals(left, right, Optional.of(other));
+    return with(Optional.of(other));
+  }
+
+  /** The same bases with another filler or without one. */
+  public PoolMetals with(Optional<Composition> other) {
+    return new PoolMetals(left, right, other, named);
   }
 
   boolean fillerHolds(Element element, double more) {

@@ -9,6 +9,7 @@ import afterweld.choice.answer.Judgement;
 import afterweld.choice.answer.Requirement;
 import afterweld.choice.answer.Verdict;
 import afterweld.choice.filler.FillerComparison;
+import afterweld.choice.practice.StandardTreatment;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
@@ -137,6 +138,27 @@ class BrittleWeldTest {
     assertEquals(List.of(), CaseObjections.serious(lot, MODEST));
     assertTrue(CaseObjections.of(lot, MODEST).toString().contains("2.60 % Mg"), "noted");
     assertTrue(Welded.SESSION.soundness(lot).sound());
+  }
+
+  /** Whoever takes the filler that is advised must not be refused for it. */
+  @Test
+  void anOldMagnesiumWeldIsSentToNoSiliconFiller() {
+    String repair =
+        """
+        left: {alloy: "6061", temper: T6, thickness: 6 mm, composition: {Mg: 3.5 %, Si: 0.3 %}}
+        right: {alloy: "6061", temper: T6, thickness: 6 mm}
+        joint: butt
+        filler: {alloy: "4643", dilution: 35 %}
+        """;
+    String pass =
+        "process: GTAW-AC, current: 210 A, voltage: 15 V, travel_speed: 2.5 mm/s, bead_width: 11 mm";
+    WeldCase weldCase = WrittenWelds.of(repair, pass, 1);
+    String objection = CaseObjections.serious(weldCase, Requirement.NONE).toString();
+    assertTrue(objection.contains("stated with more than 2.5 % Mg"), objection);
+    assertTrue(objection.contains("Take 5356"), objection);
+    WeldCase treated = weldCase.withAfterWeld(StandardTreatment.full(weldCase).orElseThrow());
+    String none = CaseObjections.serious(treated, Requirement.NONE).toString();
+    assertTrue(none.contains("No filler suits: leave the joint as welded"), none);
   }
 
   /** An old 4043 weld is no 6061 any more: magnesium wire over it makes what 4043 on 5083 makes. */

@@ -112,7 +112,8 @@ class RouteStudyTest {
     assertTrue(aged < 1.15 * welded, "ageing alone: " + aged / welded);
     assertEquals(
         aged < 0.995 * welded,
-        route(study, RouteKind.AGE).reasons().stream().anyMatch(why -> why.startsWith("Weaker")),
+        route(study, RouteKind.AGE).reasons().stream()
+            .anyMatch(why -> why.startsWith("Lower in tensile strength")),
         "says why it is weaker");
     assertTrue(fromT4 > 1.1 * welded && full > fromT4);
     assertEquals(full, strength(study, RouteKind.ANNEALED_FULL), 0.02 * full);

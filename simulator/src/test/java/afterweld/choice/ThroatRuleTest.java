@@ -146,6 +146,20 @@ class ThroatRuleTest {
     assertFalse(reasons.contains("one side only"), reasons);
   }
 
+  /** Nobody is sent to a load that is not computed. */
+  @Test
+  void aLoadAlongAThroatOfUnknownMetalIsToldAsNotComputed() {
+    String sides = "left: {alloy: \"5086\", temper: H32, thickness: 9.5 mm}\njoint: lap\n";
+    String filler = "filler: {alloy: \"5356\"}\n";
+    String pass = "process: GMAW, current: 200 A, voltage: 24 V, travel_speed: 8 mm/s";
+    SectionProfile lap = Welded.SESSION.profile(WrittenWelds.of(sides + filler, pass, 1));
+    Optional<Fillet> along = Optional.of(fillet(6, FilletLoad.ALONG));
+    assertTrue(JointChecks.fillet(lap, along.get()).isEmpty());
+    String reasons = judged(lap, along, 100).reasons().toString();
+    assertTrue(reasons.contains("no load on its throat is computed"), reasons);
+    assertFalse(reasons.contains("hold your load"), reasons);
+  }
+
   /** The pull across is no answer to a load along the weld. */
   @Test
   void aLoadAlongTheWeldIsNotJudgedByThePullAcrossIt() {

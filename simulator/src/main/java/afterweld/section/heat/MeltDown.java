@@ -10,6 +10,7 @@ import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -22,8 +23,12 @@ import java.util.OptionalDouble;
  * @param sides left and right
  * @param end what the hot end of the weld is called
  * @param startBead width of the bead near the start, m; empty where the weld is the same all along
+ * @param wholeDepth whether the section stands for the whole depth: in heat that is followed in
+ *     time, the mean through the thickness, or with one pass; a line in the depth of many passes
+ *     may lie beside all of them
  */
-public record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead) {
+public record MeltDown(
+    List<OfSide> sides, String end, OptionalDouble startBead, boolean wholeDepth) {
   private static final double HELD = 6e-3;
   private static final double THICKNESSES = 3;
 
@@ -43,10 +48,12 @@ public record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead)
    * @param name its name
    * @param thickness m
    * @param edge distance of its free edge from the weld centre, m; infinite if it is wide
-   * @param fused how far it is molten, m
+   * @param inSection how far it is molten where the section is taken, m
+   * @param fused how far it is molten at most, m
    * @param hot how far it comes to its solidus, m
    */
-  record OfSide(String name, double thickness, double edge, double fused, double hot) {
+  record OfSide(
+      String name, double thickness, double edge, double inSection, double fused, double hot) {
     private boolean fallsOut() {
       return fused > HELD && fused > THICKNESSES * thickness;
     }
@@ -66,7 +73,8 @@ public record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead)
             side("left", weldCase.left(), left, atEnd),
             side("right", weldCase.right(), right, atEnd)),
         weldCase.ring().isPresent() ? Ring.label(Place.END) : Seam.label(Place.END),
-        along ? OptionalDouble.of(heat.beadWidth(Place.START)) : OptionalDouble.empty());
+        along ? OptionalDouble.of(heat.beadWidth(Place.START)) : OptionalDouble.empty(),
+        heat.peaks().isPresent() || weldCase.passes().size() == 1);
   }
 
   private static OfSide side(String name, Side side, StationTimeline heat, double atEnd) {
@@ -74,6 +82,7 @@ public record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead)
         name,
         side.thickness(),
         side.width().orElse(Double.POSITIVE_INFINITY),
+        heat.fusionReach(),
         Math.max(heat.fusionReach(), atEnd),
         heat.reach(side.alloy().solidus()));
   }
@@ -86,6 +95,26 @@ public record MeltDown(List<OfSide> sides, String end, OptionalDouble startBead)
   /** Whether it begins without a bead. */
   public boolean startsCold() {
     return startBead.orElse(Double.POSITIVE_INFINITY) < NO_BEAD;
+  }
+
+  /** Why an edge that must melt through does not, where the section is taken; empty if both do. */
+  public Optional<String> unmolten() {
+    List<String> cold =
+        sides.stream()
+            .filter(side -> wholeDepth && !(side.inSection() > 0))
+            .map(OfSide::name)
+            .toList();
+    return switch (cold.size()) {
+      case 0 -> Optional.empty();
+      case 1 ->
+          Optional.of(
+              "Lack of fusion: the edge of the "
+                  + cold.get(0)
+                  + " side does not come to its melting point where the section is taken.");
+      default ->
+          Optional.of(
+              "Lack of fusion: neither edge comes to its melting point where the section is taken.");
+    };
   }
 
   /** Why it is no joint: none if it stays up and begins as a bead. */

@@ -8,6 +8,7 @@ import afterweld.thermal.AdvisedSetting;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
+import afterweld.thermal.WeldCourse.Place;
 import afterweld.weld.WeldCase;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,13 +54,13 @@ final class SoundnessRemedies {
           "Less heat: less current or faster travel, the current taken back towards the end"
               + " (end_current), stops to cool, or a backing or chill bar that holds the pool.");
     }
-    if (molten.startsCold() || rule.startsCold()) {
+    if (molten.startsCold() || rule.startsCold() || atColdStart()) {
       all.add(
           "At the start hold the arc until the pool has formed, preheat, or start on a run-on tab; on"
               + " a ring run on over the start.");
     }
     boolean cold = ColdSide.reason(weldCase, heats).isPresent();
-    if (!molten.collapses() && (cold || !rule.fusedThrough())) {
+    if (!molten.collapses() && (cold || !rule.fusedThrough() || rule.edgeStaysCold(molten))) {
       all.addAll(hotter(cold));
     }
     if (cold) {
@@ -75,6 +76,12 @@ final class SoundnessRemedies {
       all.addAll(filling());
     }
     return all;
+  }
+
+  private boolean atColdStart() {
+    return weldCase.course().ends()
+        && weldCase.course().place() == Place.START
+        && rule.edgeStaysCold(molten);
   }
 
   /** Current, speed and preheat at which the pools would reach. */

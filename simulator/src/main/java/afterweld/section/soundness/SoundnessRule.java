@@ -85,6 +85,11 @@ public final class SoundnessRule {
     return !hasRoot() || !groove.open() || deposit.most() >= FILLED * groove.area();
   }
 
+  /** Whether the rule of depth calls the root fused and the section has an edge that is not. */
+  boolean edgeStaysCold(MeltDown molten) {
+    return hasRoot() && fusedThrough() && !molten.startsCold() && molten.unmolten().isPresent();
+  }
+
   Groove groove() {
     return groove;
   }
@@ -131,6 +136,9 @@ public final class SoundnessRule {
       if (Double.isFinite(strongest)) {
         reasons.add(atMost(strongest));
       }
+    }
+    if (edgeStaysCold(molten)) {
+      molten.unmolten().ifPresent(reasons::add);
     }
     if (!filled()) {
       reasons.add(openGroove());

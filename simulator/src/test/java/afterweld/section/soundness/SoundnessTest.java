@@ -140,6 +140,24 @@ class SoundnessTest {
     assertTrue(cold.reasons().get(0).startsWith("Lack of fusion at the start"));
   }
 
+  /** A thick neck beside a thin tube: the bead is wide enough, and no edge of it has melted. */
+  @Test
+  void edgesThatDoNotMeltWhereTheSectionIsTakenLackFusion() {
+    String stub =
+        """
+        left: {alloy: A356, temper: T6, thickness: 6 mm, width: 30 mm}
+        right: {alloy: "3003", temper: O, thickness: 1.65 mm}
+        joint: butt
+        filler: {alloy: "4043", dilution: 35 %%}
+        ring: {diameter: 40 mm, position: %s}
+        """;
+    Soundness start = of(stub.formatted("start"), tig(95, 13, 3) + ", bead_width: 5 mm", 1);
+    assertTrue(start.notSound());
+    assertTrue(start.reasons().get(0).startsWith("Lack of fusion: neither edge"), start::note);
+    assertTrue(start.remedies().get(0).startsWith("At the start hold the arc"), start::note);
+    assertTrue(of(stub.formatted("lap end"), tig(95, 13, 3) + ", bead_width: 5 mm", 1).sound());
+  }
+
   @Test
   void aThickBlockStaysColdUnlessItIsPreheated() {
     String tee = plate(40) + "right: {alloy: \"6061\", temper: T6, thickness: 3 mm}\njoint: tee\n";
