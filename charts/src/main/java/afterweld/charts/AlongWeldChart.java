@@ -20,8 +20,8 @@ import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
 import afterweld.section.SectionProfile;
-import afterweld.section.Station;
-import afterweld.thermal.shell.PeakMap;
+import afterweld.strength.Strength;
+import afterweld.thermal.PeakMap;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -128,15 +128,7 @@ public final class AlongWeldChart {
         "%s: bead %s wide, lowest hardness %.0f HV",
         name(place),
         Figures.of(OutputQuantity.DISTANCE, units, place.beadWidth()),
-        lowest(place.profile().orElseThrow()));
-  }
-
-  private static double lowest(SectionProfile profile) {
-    return profile.stations().stream().mapToDouble(AlongWeldChart::hardness).min().orElseThrow();
-  }
-
-  private static double hardness(Station station) {
-    return station.estimates().get(AS_WELDED).middle().hardness();
+        place.lowest(Strength::hardness));
   }
 
   private void draw(Graphics2D g, Rectangle2D room) {

@@ -1,6 +1,5 @@
 package afterweld.charts;
 
-import afterweld.charts.plot.FrameTheme;
 import afterweld.charts.plot.Ink;
 import afterweld.charts.plot.Legend;
 import afterweld.charts.plot.Page;
@@ -51,7 +50,7 @@ final class SectionPictures {
   }
 
   private void draw(Graphics2D g, Rectangle2D body, List<OutputQuantity> quantities) {
-    double top = body.getY() + ZoneStrip.HEIGHT - FrameTheme.PADDING;
+    double top = body.getY() + ZoneStrip.HEIGHT - Plot.PADDING;
     double height = (body.getMaxY() - top) / quantities.size();
     for (int i = 0; i < quantities.size(); i++) {
       Rectangle2D frame =

@@ -2,7 +2,6 @@ package afterweld.charts;
 
 import afterweld.charts.plot.Curve;
 import afterweld.charts.plot.Figures;
-import afterweld.charts.plot.FrameTheme;
 import afterweld.charts.plot.Legend;
 import afterweld.charts.plot.Page;
 import afterweld.charts.plot.Picture;
@@ -49,7 +48,7 @@ final class TemperaturePicture {
   }
 
   private void draw(Graphics2D g, Rectangle2D body) {
-    double top = body.getY() + ZoneStrip.HEIGHT - FrameTheme.PADDING;
+    double top = body.getY() + ZoneStrip.HEIGHT - Plot.PADDING;
     boolean hasCycles = !cycles.curves().isEmpty();
     double height = (hasCycles ? PEAK_SHARE : 1) * (body.getMaxY() - top);
     Rectangle2D frame = new Rectangle2D.Double(body.getX(), top, body.getWidth(), height);
@@ -65,7 +64,7 @@ final class TemperaturePicture {
     double left = body.getX() + 24;
     double width = body.getWidth() - 48;
     key.draw(g, left, top, width);
-    double plotTop = top + key.height(width) - FrameTheme.PADDING + KEY_GAP;
+    double plotTop = top + key.height(width) - Plot.PADDING + KEY_GAP;
     cycles.draw(
         g, new Rectangle2D.Double(body.getX(), plotTop, body.getWidth(), body.getMaxY() - plotTop));
   }

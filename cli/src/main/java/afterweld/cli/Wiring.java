@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.CaseSession;
 import afterweld.casefile.CaseReader;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.FittedCase;
@@ -13,7 +14,6 @@ import afterweld.charts.report.ProfileReport;
 import afterweld.charts.report.ProfileReport.FillerPart;
 import afterweld.choice.CaseObjections;
 import afterweld.choice.filler.FillerComparison;
-import afterweld.cli.choice.FillerTable;
 import afterweld.cli.choice.FillersCommand;
 import afterweld.cli.choice.RoutesCommand;
 import afterweld.cli.choice.SheetCommand;
@@ -29,6 +29,7 @@ import afterweld.cli.study.FitCommand;
 import afterweld.cli.study.SpreadCommand;
 import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Streams;
+import afterweld.document.ResultCautions;
 import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.section.SectionProfile;
@@ -61,10 +62,10 @@ final class Wiring {
 
   private List<Object> commands(Streams streams) {
     return List.of(
-        new ProfileCommand(streams, this::read, this::simulate, this::draw),
+        new ProfileCommand(streams, this::read, Wiring::simulate, this::draw),
         new RoutesCommand(streams, this::read),
-        new SheetCommand(streams, this::read, this::simulate),
-        new BendCommand(streams, this::read, this::simulate),
+        new SheetCommand(streams, this::read),
+        new BendCommand(streams, this::read),
         new FillersCommand(streams, this::read),
         new AgeingCommand(streams, this::read),
         new ClassroomCommand(streams),
@@ -85,8 +86,7 @@ final class Wiring {
         .map(
             read ->
                 new ReadCase(
-                    session,
-                    read,
+                    CaseSession.of(session, read),
                     (pointer, message) -> reading.positions().fault(pointer, message).toString()))
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));
   }
@@ -113,8 +113,8 @@ final class Wiring {
     return fitted;
   }
 
-  private SectionProfile simulate(WeldCase weld, boolean stages) {
-    return stages ? session.profileOfEveryStage(weld) : session.profile(weld);
+  private static SectionProfile simulate(CaseSession asked, boolean stages) {
+    return stages ? asked.profileOfEveryStage() : asked.profile();
   }
 
   private Map<String, byte[]> draw(ProfileResult result) {
@@ -151,7 +151,8 @@ final class Wiring {
             ? FillerComparison.of(session, weldCase, result.requirement())
             : FillerComparison.ofOwnFiller(session, weldCase, result.requirement());
     Picture picture =
-        FillerChart.of(comparison, weldCase.title(), List.of(FillerTable.CAUTION), result.units());
+        FillerChart.of(
+            comparison, weldCase.title(), List.of(ResultCautions.FILLERS), result.units());
     return Optional.of(new FillerPart(comparison, Picture.drawAll(List.of(picture)).get(0)));
   }
 

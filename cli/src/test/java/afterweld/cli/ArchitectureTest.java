@@ -45,8 +45,14 @@ class ArchitectureTest {
           "choice",
           "study",
           "casefile",
+          "document",
           "charts",
           "cli");
+
+  /**
+   * The door for programs: it sees the whole simulator, and only the command line comes in by it.
+   */
+  private static final String LIBRARY = "afterweld";
 
   private static final String[] SIMULATOR =
       FLOORS.subList(0, FLOORS.indexOf("charts")).stream()
@@ -87,6 +93,7 @@ class ArchitectureTest {
   void everyPackageHasItsFloor() {
     Set<String> found =
         house.stream()
+            .filter(type -> !type.getPackageName().equals(LIBRARY))
             .map(type -> type.getPackageName().split("\\.", -1)[1])
             .collect(Collectors.toCollection(TreeSet::new));
     assertTrue(FLOORS.containsAll(found), "packages without a floor: " + found);
@@ -102,6 +109,20 @@ class ArchitectureTest {
           .allowEmptyShould(true)
           .check(house);
     }
+  }
+
+  @Test
+  void onlyTheCommandLineComesInByTheDoorForPrograms() {
+    noClasses()
+        .that(resideInAnyPackage(SIMULATOR).or(resideInAPackage(all("charts"))))
+        .should()
+        .dependOnClassesThat(resideInAPackage(LIBRARY))
+        .check(house);
+    noClasses()
+        .that(resideInAPackage(LIBRARY))
+        .should()
+        .dependOnClassesThat(resideInAnyPackage(all("charts"), all("cli")))
+        .check(house);
   }
 
   @Test

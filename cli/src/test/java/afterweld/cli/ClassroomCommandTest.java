@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.cli.classroom.ClassroomServer;
 import afterweld.cli.classroom.Visitor;
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.cli.terminal.Streams;
+import afterweld.document.JsonNumber;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;

@@ -1,5 +1,6 @@
 package afterweld.cli;
 
+import afterweld.CaseSession;
 import afterweld.casefile.CaseFile;
 import afterweld.choice.RouteSettings;
 import afterweld.choice.answer.Requirement;
@@ -259,7 +260,8 @@ public final class Fixtures {
 
   static ReadCase caseFile(Requirement requirement) {
     return new ReadCase(
-        new WeldSession(), read(requirement), (pointer, message) -> pointer + ": " + message);
+        CaseSession.of(new WeldSession(), read(requirement)),
+        (pointer, message) -> pointer + ": " + message);
   }
 
   private static CaseFile read(Requirement requirement) {

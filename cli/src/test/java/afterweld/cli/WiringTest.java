@@ -3,7 +3,7 @@ package afterweld.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import afterweld.cli.choice.FillerTable;
+import afterweld.document.ResultCautions;
 import afterweld.material.Composition;
 import afterweld.material.Element;
 import afterweld.material.MaterialLibrary;
@@ -131,7 +131,7 @@ class WiringTest {
     double middle = weld.get("yield_MPa").get(2).asDouble();
     double width = weld.get("yield_MPa_high").get(2).asDouble() / middle - 1;
     String told = String.format(Locale.ROOT, "yield %.0f %% either way", 100 * width);
-    assertTrue(FillerTable.CAUTION.contains(told), told + ": " + FillerTable.CAUTION);
+    assertTrue(ResultCautions.FILLERS.contains(told), told + ": " + ResultCautions.FILLERS);
   }
 
   /** Thin-wall formula: the pressure goes with the strength of the metal in that state. */

@@ -128,6 +128,30 @@ public record Alloy(
   }
 
   /**
+   * An alloy of the same family, melting range, tempers and schedule that holds other shares: a
+   * works' own variant. Limits and facts of the data files are not its own, so it has none.
+   *
+   * @param otherName its own, which the filler guides and the codes do not know
+   */
+  public Alloy like(String otherName, Composition metal) {
+    return new Alloy(
+        otherName,
+        family,
+        uses,
+        metal,
+        Map.of(),
+        solidus,
+        liquidus,
+        density,
+        latentHeat,
+        conductivityByTemper,
+        conductivitySlope,
+        tempers,
+        schedule,
+        List.of());
+  }
+
+  /**
    * Whether precipitates harden it, so that a heat treatment after welding can bring strength back.
    */
   public boolean heatTreatable() {

@@ -66,6 +66,24 @@ public final class MaterialLibrary {
     return new MaterialLibrary(alloyRows, guidanceRows);
   }
 
+  /**
+   * This library with one alloy more, or with another in place of the one of that name: as a base,
+   * a filler or both, as it is sold. The filler guides know the alloys of {@link #standard} only.
+   */
+  public MaterialLibrary with(Alloy alloy) {
+    MaterialLibrary other = new MaterialLibrary(List.of(), List.of());
+    other.bases.putAll(bases);
+    other.fillers.putAll(fillers);
+    other.guidance.putAll(guidance);
+    if (alloy.uses().contains(Use.BASE)) {
+      other.bases.put(alloy.name(), alloy);
+    }
+    if (alloy.uses().contains(Use.FILLER)) {
+      other.fillers.put(alloy.name(), alloy);
+    }
+    return other;
+  }
+
   static Stream<DataRow> alloyRows() {
     return ALLOY_FILES.stream().flatMap(file -> DataFile.read(file).stream());
   }

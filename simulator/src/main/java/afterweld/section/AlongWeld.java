@@ -2,11 +2,13 @@ package afterweld.section;
 
 import afterweld.section.heat.CaseHeat;
 import afterweld.section.heat.MeltDown;
+import afterweld.strength.Strength;
 import afterweld.thermal.HeatInputException;
+import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
+import afterweld.thermal.PeakMap;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.WeldCourse.Place;
-import afterweld.thermal.shell.PeakMap;
 import afterweld.weld.Ring;
 import afterweld.weld.Seam;
 import afterweld.weld.WeldCase;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How a weld that starts and ends differs along its way: the peak temperature of the whole part,
@@ -68,6 +71,11 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
       return beads.getMin() >= EVEN * beads.getMax();
     }
 
+    /** The last pass, as it starts. */
+    public Pass lastPass() {
+      return passes.get(passes.size() - 1).pass();
+    }
+
     /** The section near the end. */
     public AtPlace end() {
       return places.get(places.size() - 1);
@@ -91,7 +99,47 @@ public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other)
       double beadWidth,
       StationTimeline left,
       StationTimeline right,
-      Optional<SectionProfile> profile) {}
+      Optional<SectionProfile> profile) {
+    private static final int AS_WELDED = 1;
+
+    /**
+     * Distance between the outer edges of what got hot enough to lose strength, m.
+     *
+     * @param section of the same weld: its thresholds hold where the place has no profile
+     */
+    public double softened(SectionProfile section) {
+      Softening softening = profile.orElse(section).softening();
+      return reach(left, softening.left(), softening.right())
+          + reach(right, softening.right(), softening.left());
+    }
+
+    /**
+     * A leg that softened to its end knows no threshold: the other side's is taken if it is lower.
+     */
+    private static double reach(
+        StationTimeline heat, Softening.OfSide own, Softening.OfSide other) {
+      if (!own.any()) {
+        return 0;
+      }
+      boolean lower = own.throughout() && other.threshold() && other.from() < own.from();
+      return heat.reach(lower ? other.from() : own.from());
+    }
+
+    /** The lowest predicted value as welded; NaN where the place has no profile. */
+    public double lowest(ToDoubleFunction<Strength> quantity) {
+      return profile.map(section -> lowest(section, quantity)).orElse(Double.NaN);
+    }
+
+    /** The same of a profile; NaN where none is predicted. */
+    public static double lowest(SectionProfile profile, ToDoubleFunction<Strength> quantity) {
+      return profile.stations().stream()
+          .map(station -> station.estimates().get(AS_WELDED).middle())
+          .mapToDouble(quantity)
+          .filter(Double::isFinite)
+          .min()
+          .orElse(Double.NaN);
+    }
+  }
 
   /** The name of a place on this weld. */
   public String label(Place place) {

@@ -1,11 +1,12 @@
 package afterweld.section;
 
+import afterweld.material.MaterialLibrary;
 import afterweld.section.heat.Kept;
 import afterweld.section.heat.SolvedShells;
 import afterweld.section.soundness.Soundness;
 import afterweld.thermal.HeatInputException;
 import afterweld.thermal.PassHeat;
-import afterweld.thermal.shell.PeakMap;
+import afterweld.thermal.PeakMap;
 import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
@@ -28,10 +29,30 @@ public final class WeldSession {
   private static final int MOST_WELDS = 12;
   private static final int MOST_PROFILES = 12;
 
+  private final MaterialLibrary library;
   private final SolvedShells solved = new SolvedShells();
   private final Kept<WeldCase, SectionRun> welds = new Kept<>(MOST_WELDS);
   private final Kept<WeldCase, SectionProfile> profiles = new Kept<>(MOST_PROFILES);
   private final Kept<WeldCase, Soundness> soundness = new Kept<>(MOST_PROFILES);
+
+  /** A session with the fillers that come with the simulator. */
+  public WeldSession() {
+    this(MaterialLibrary.standard());
+  }
+
+  /**
+   * A session that keeps nothing yet.
+   *
+   * @param library whose fillers are compared
+   */
+  public WeldSession(MaterialLibrary library) {
+    this.library = library;
+  }
+
+  /** Whose fillers are compared. */
+  public MaterialLibrary library() {
+    return library;
+  }
 
   /**
    * The profile before welding, as welded and after heat treatment.

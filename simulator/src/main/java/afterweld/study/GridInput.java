@@ -104,6 +104,12 @@ public enum GridInput {
     return key;
   }
 
+  /** The name of its column or key, such as {@code travel_speed_mm_s}. */
+  public String column(UnitSystem units) {
+    String unit = kind.unit(units);
+    return key + "_" + (unit.equals("%") ? "percent" : unit.replace("°", "").replace('/', '_'));
+  }
+
   /** What it measures. */
   public Kind kind() {
     return kind;

@@ -51,6 +51,11 @@ public record JointPlace(
     }
   }
 
+  /** Why nothing is claimed of it, or what speaks against it; empty if neither. */
+  public String against() {
+    return blank.isEmpty() ? String.join(" ", objections) : blank;
+  }
+
   /** A place where there is no weld. */
   public static JointPlace none(String why) {
     return blank(why, new Judgement(Verdict.NOT_MET, OptionalDouble.empty(), List.of(why)));

@@ -6,12 +6,9 @@ import java.awt.Font;
 import org.knowm.xchart.style.theme.AbstractBaseTheme;
 
 /** How the frame of a plot looks: scales, their words and a light horizontal grid. */
-public final class FrameTheme extends AbstractBaseTheme {
+final class FrameTheme extends AbstractBaseTheme {
   private static final Font AXIS_TITLE = Typeface.bold(23);
   private static final Font TICK = Typeface.plain(22);
-
-  /** Room round the axes, pixels. */
-  public static final int PADDING = 24;
 
   private static final BasicStroke THIN = new BasicStroke(1.5f);
 
@@ -87,7 +84,7 @@ public final class FrameTheme extends AbstractBaseTheme {
 
   @Override
   public int getChartPadding() {
-    return PADDING;
+    return Plot.PADDING;
   }
 
   @Override

@@ -20,6 +20,9 @@ import java.util.List;
  * own: a dash pattern would start anew at each point and an SVG would hold an element per segment.
  */
 public final class Plot {
+  /** Room round the axes, pixels. */
+  public static final int PADDING = 24;
+
   private static final BasicStroke LEADER = new BasicStroke(1.5f);
   private static final LineLook DECADE = LineLook.plain(Ink.GRID, 1.5f, Dash.SOLID);
   private static final float DECADE_SIZE = 21;

@@ -3,13 +3,13 @@ package afterweld.cli.choice;
 import afterweld.choice.filler.FillerAnswer;
 import afterweld.choice.filler.FillerComparison;
 import afterweld.choice.filler.FillerOption;
-import afterweld.cli.command.Notices;
+import afterweld.cli.command.NoticesText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
+import afterweld.document.Notices;
 import afterweld.material.Element;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.ErrorBand;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.soundness.Soundness;
 import afterweld.strength.Strength;
@@ -21,12 +21,6 @@ import java.util.stream.Collectors;
 
 /** What a person reads on the terminal after {@code fillers}. */
 public final class FillerTable {
-  /** What stands with every number here. */
-  public static final String CAUTION =
-      "Estimates for sound weld metal, yield "
-          + ErrorBand.WELD_METAL.ofYield()
-          + " either way; the qualified procedure, the test coupon and the governing code decide.";
-
   private final WeldCase weldCase;
   private final Soundness soundness;
   private final FillerComparison comparison;
@@ -56,7 +50,7 @@ public final class FillerTable {
         + Paragraph.of("Why")
         + reasons()
         + "\n"
-        + notices.text()
+        + NoticesText.of(notices)
         + "\n"
         + answer();
   }

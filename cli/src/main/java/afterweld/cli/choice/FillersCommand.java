@@ -1,5 +1,6 @@
 package afterweld.cli.choice;
 
+import afterweld.CaseSession;
 import afterweld.charts.FillerChart;
 import afterweld.charts.plot.Picture;
 import afterweld.choice.filler.FillerComparison;
@@ -7,18 +8,18 @@ import afterweld.cli.command.Answer;
 import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
-import afterweld.cli.command.Notices;
 import afterweld.cli.command.ReadCase;
 import afterweld.cli.command.Standing;
 import afterweld.cli.files.DrawnFiles;
 import afterweld.cli.terminal.ExitStatus;
-import afterweld.cli.terminal.JsonText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.FillerJson;
+import afterweld.document.Notices;
+import afterweld.document.ResultCautions;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
-import afterweld.section.soundness.Soundness;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -58,17 +59,19 @@ public final class FillersCommand implements Callable<Integer> {
   }
 
   private Answer answer(ReadCase read) {
+    CaseSession session = read.session();
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
-    SectionProfile profile = read.session().profile(weldCase);
-    Notices notices = read.notices(FillerTable.CAUTION);
-    if (lacksMoreThanItsFiller(notices.soundness()) && weldCase.filler().alloy().isPresent()) {
-      return none(weldCase, notices, Standing.of(read.caseFile(), profile, units));
+    Notices notices = session.notices(ResultCautions.FILLERS);
+    if (session.ranksNoFiller()) {
+      return none(weldCase, notices, Standing.of(session, units));
     }
-    FillerComparison comparison = compared(read, profile);
+    SectionProfile profile = session.profile();
+    FillerComparison comparison = session.fillers();
     FillerTable table = new FillerTable(weldCase, profile.soundness(), comparison, notices, units);
-    Standing standing = Standing.of(read.caseFile(), profile, units);
-    String json = FillerJson.of(weldCase, profile.soundness(), comparison, standing, notices);
+    Standing standing = Standing.of(session, units);
+    String json =
+        FillerJson.of(weldCase, profile.soundness(), comparison, standing.metric(), notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (profile.soundness().comparesFillers()) {
@@ -83,17 +86,6 @@ public final class FillersCommand implements Callable<Integer> {
         status(standing, profile, comparison));
   }
 
-  /** Weld metal of a joint that is not sound has no strength to compare. */
-  private static FillerComparison compared(ReadCase read, SectionProfile profile) {
-    FillerComparison comparison =
-        FillerComparison.of(read.session(), read.caseFile().weld(), read.caseFile().requirement());
-    return profile.soundness().comparesFillers() ? comparison : comparison.withoutStrengths();
-  }
-
-  private static boolean lacksMoreThanItsFiller(Soundness soundness) {
-    return soundness.notSound() && !soundness.comparesFillers();
-  }
-
   /** Done where the case's own filler is allowed and its weld meets what is asked. */
   private static int status(
       Standing standing, SectionProfile profile, FillerComparison comparison) {
@@ -105,12 +97,7 @@ public final class FillersCommand implements Callable<Integer> {
 
   /** No filler makes a joint of such a weld; one without filler may lack nothing else. */
   private static Answer none(WeldCase weldCase, Notices notices, Standing standing) {
-    Map<String, Object> root = new LinkedHashMap<>();
-    root.put("title", weldCase.title());
-    root.put("fillers", List.of());
-    root.put("requirement", standing.json());
-    notices.addTo(root);
-    String json = JsonText.of(root);
+    String json = FillerJson.none(weldCase, standing.metric(), notices);
     String text =
         Paragraph.of(weldCase.title())
             + Paragraph.of("No filler is ranked: none makes a sound joint of this weld.");

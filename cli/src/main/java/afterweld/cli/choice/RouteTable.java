@@ -3,9 +3,10 @@ package afterweld.cli.choice;
 import afterweld.choice.RouteConstraint;
 import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
-import afterweld.cli.command.Notices;
+import afterweld.cli.command.NoticesText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
+import afterweld.document.Notices;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.weld.WeldCase;
@@ -15,11 +16,6 @@ import java.util.stream.Collectors;
 
 /** What a person reads on the terminal after {@code routes}. */
 final class RouteTable {
-  /** What stands with every number here. */
-  static final String CAUTION =
-      "Estimates for sound metal; the final choice is made by a qualified procedure test (bend,"
-          + " tension and hardness on the first article) and the governing code.";
-
   private final WeldCase weldCase;
   private final RouteStudy study;
   private final Notices notices;
@@ -45,7 +41,7 @@ final class RouteTable {
     for (RouteResult route : study.routes()) {
       text.append('\n').append(Paragraph.of(route.name())).append(details(route));
     }
-    text.append('\n').append(shelf()).append(notices.text());
+    text.append('\n').append(shelf()).append(NoticesText.of(notices));
     return text.append('\n').append(answer()).toString();
   }
 

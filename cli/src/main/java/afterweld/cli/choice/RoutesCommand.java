@@ -6,11 +6,13 @@ import afterweld.cli.command.Answer;
 import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
-import afterweld.cli.command.Notices;
 import afterweld.cli.command.ReadCase;
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.Notices;
+import afterweld.document.ResultCautions;
+import afterweld.document.RouteJson;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -53,10 +55,8 @@ public final class RoutesCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
-    RouteStudy study =
-        RouteStudy.of(
-            read.session(), asked.weld(), asked.joint(), asked.requirement(), asked.routes());
-    Notices notices = read.notices(RouteTable.CAUTION);
+    RouteStudy study = read.session().routes();
+    Notices notices = read.session().notices(ResultCautions.ROUTES);
     RouteTable table = new RouteTable(asked.weld(), study, notices, options.units());
     String json = RouteJson.of(asked.weld(), study, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();

@@ -1,5 +1,6 @@
 package afterweld.cli.choice;
 
+import afterweld.CaseSession;
 import afterweld.charts.report.SheetPage;
 import afterweld.choice.FurnaceSheet;
 import afterweld.choice.answer.Objection;
@@ -8,14 +9,13 @@ import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
 import afterweld.cli.command.ReadCase;
-import afterweld.cli.command.Simulation;
 import afterweld.cli.command.Standing;
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
-import afterweld.section.SectionProfile;
+import afterweld.document.ResultCautions;
+import afterweld.document.SheetJson;
 import afterweld.section.soundness.Soundness;
-import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,22 +40,16 @@ import picocli.CommandLine.Mixin;
       "  afterweld sheet cli/examples/hub-casting.yaml --units us --out hub"
     })
 public final class SheetCommand implements Callable<Integer> {
-  private static final String CAUTION =
-      "Hardness estimates for sound metal, not a design value: the qualified procedure, the test"
-          + " coupon and the governing code decide.";
   private static final String NOTHING_HARDENS =
       "No base of this joint answers to a hardening heat treatment, and the case names none: there"
           + " is nothing to tell a furnace shop. An anneal named in after_weld would have a sheet.";
 
   private final CaseDesk desk;
 
-  private final Simulation simulation;
-
   @Mixin private CaseOptions options;
 
-  public SheetCommand(Streams streams, CaseSource cases, Simulation simulation) {
+  public SheetCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
-    this.simulation = simulation;
   }
 
   @Override
@@ -65,26 +59,20 @@ public final class SheetCommand implements Callable<Integer> {
   }
 
   private Answer answer(ReadCase read) {
-    WeldCase weldCase = read.caseFile().weld();
-    SectionProfile asWritten = simulation.of(weldCase, false);
-    Standing standing = Standing.of(read.caseFile(), asWritten, options.units());
-    if (asWritten.soundness().notSound()) {
-      return none(read, asWritten, unsound(asWritten.soundness()), standing)
-          .atLeast(ExitStatus.REQUIREMENT_OPEN);
+    CaseSession session = read.session();
+    Soundness soundness = session.profile().soundness();
+    Standing standing = Standing.of(session, options.units());
+    if (soundness.notSound()) {
+      return none(session, unsound(soundness), standing).atLeast(ExitStatus.REQUIREMENT_OPEN);
     }
-    Optional<FurnaceSheet> sheet =
-        FurnaceSheet.of(
-            weldCase,
-            read.caseFile().requirement(),
-            options.units(),
-            treated -> treated.equals(weldCase) ? asWritten : simulation.of(treated, false));
+    Optional<FurnaceSheet> sheet = session.sheet(options.units());
     if (sheet.isEmpty()) {
-      return none(read, asWritten, List.of(NOTHING_HARDENS), standing);
+      return none(session, List.of(NOTHING_HARDENS), standing);
     }
     List<String> refusals = sheet.get().refusals();
     return refusals.isEmpty()
-        ? answer(sheet.get(), read.cautions(CAUTION), standing)
-        : none(read, asWritten, refusedStandard(refusals), standing);
+        ? answer(sheet.get(), session.cautions(ResultCautions.SHEET), standing)
+        : none(session, refusedStandard(refusals), standing);
   }
 
   private static List<String> unsound(Soundness soundness) {
@@ -104,12 +92,13 @@ public final class SheetCommand implements Callable<Integer> {
     return reasons;
   }
 
-  private static Answer none(
-      ReadCase read, SectionProfile profile, List<String> reasons, Standing standing) {
-    String title = profile.weldCase().title();
+  private static Answer none(CaseSession session, List<String> reasons, Standing standing) {
+    String title = session.caseFile().weld().title();
     String text = SheetText.none(title, reasons);
-    List<Objection> objections = read.objections();
-    String json = SheetText.noneJson(title, reasons, profile.soundness(), objections, standing);
+    List<Objection> objections = session.objections();
+    String json =
+        SheetJson.none(
+            title, reasons, standing.metric(), session.profile().soundness(), objections);
     Map<String, byte[]> files = Map.of("result.json", json.getBytes(StandardCharsets.UTF_8));
     return new Answer(
             text + standing.text(), text + standing.brief(), json, files, standing.exitStatus())
@@ -119,7 +108,7 @@ public final class SheetCommand implements Callable<Integer> {
   /** The furnace shop gets no verdict on the joint: it stands in the answer, not in its files. */
   private static Answer answer(FurnaceSheet sheet, List<String> cautions, Standing standing) {
     String text = SheetText.of(sheet, cautions);
-    String json = SheetText.json(sheet, standing, cautions);
+    String json = SheetJson.of(sheet, standing.metric(), cautions);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("sheet.txt", text.getBytes(StandardCharsets.UTF_8));

@@ -1,8 +1,8 @@
 package afterweld.cli.command;
 
+import afterweld.CaseSession;
 import afterweld.cli.files.CaseInput;
 import afterweld.cli.files.OutputFolder;
-import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Interrupted;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.Progress;
@@ -51,7 +51,10 @@ public final class CaseDesk {
         output,
         name,
         what,
-        read -> work.apply(read).against(read.objections()).on(read.soundness()));
+        read -> {
+          CaseSession session = read.session();
+          return work.apply(read).against(session.objections()).on(session.soundness());
+        });
   }
 
   /** The same for a command that puts what stands against its case first by itself. */
@@ -86,8 +89,7 @@ public final class CaseDesk {
     try {
       return work.get();
     } catch (HeatInputException fault) {
-      String pointer = "/passes/" + fault.pass() + "/" + fault.field();
-      throw new InputFault(read.placed().apply(pointer, fault.getMessage()));
+      throw read.fault(fault.pass(), fault.field(), fault.getMessage());
     }
   }
 

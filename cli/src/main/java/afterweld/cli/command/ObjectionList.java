@@ -4,14 +4,12 @@ import afterweld.choice.answer.Objection;
 import afterweld.choice.answer.Objection.Severity;
 import afterweld.choice.answer.Objection.Subject;
 import afterweld.cli.terminal.Paragraph;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** What stands against a filler or a heat treatment, for people and for programs. */
-public final class ObjectionList {
+/** What stands against a filler or a heat treatment, for people. */
+final class ObjectionList {
   private ObjectionList() {}
 
   /** For a person; empty where nothing stands against it. */
@@ -32,18 +30,5 @@ public final class ObjectionList {
             .map(one -> Paragraph.hanging("- ", one.text()))
             .collect(Collectors.joining());
     return list.isEmpty() ? "" : Paragraph.of(head) + list;
-  }
-
-  /** For a program. */
-  public static List<Map<String, Object>> json(List<Objection> objections) {
-    return objections.stream().map(ObjectionList::json).toList();
-  }
-
-  private static Map<String, Object> json(Objection objection) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("against", objection.subject().label());
-    json.put("severity", objection.severity().label());
-    json.put("text", objection.text());
-    return json;
   }
 }

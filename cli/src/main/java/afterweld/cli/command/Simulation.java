@@ -1,10 +1,10 @@
 package afterweld.cli.command;
 
+import afterweld.CaseSession;
 import afterweld.section.SectionProfile;
 import afterweld.thermal.HeatInputException;
-import afterweld.weld.WeldCase;
 
-/** Computes a section from a case. */
+/** Which section of a case is shown. */
 @FunctionalInterface
 public interface Simulation {
   /**
@@ -13,5 +13,5 @@ public interface Simulation {
    * @param stages whether the states between the steps of the heat treatment are wanted too
    * @throws HeatInputException if the numbers of the case cannot be a weld
    */
-  SectionProfile of(WeldCase weld, boolean stages);
+  SectionProfile of(CaseSession session, boolean stages);
 }

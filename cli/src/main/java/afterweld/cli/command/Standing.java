@@ -1,18 +1,10 @@
 package afterweld.cli.command;
 
-import afterweld.casefile.CaseFile;
-import afterweld.choice.RequirementCheck;
+import afterweld.CaseSession;
 import afterweld.choice.answer.Judgement;
-import afterweld.choice.answer.Requirement;
 import afterweld.cli.terminal.ExitStatus;
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.cli.terminal.Paragraph;
-import afterweld.joint.JointReport;
-import afterweld.joint.JointStrength;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.SectionProfile;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -23,42 +15,14 @@ import java.util.stream.Collectors;
  */
 public record Standing(Judgement judgement, Judgement metric) {
 
-  /** The standing of a case whose section is computed. */
-  public static Standing of(CaseFile asked, SectionProfile profile, UnitSystem units) {
-    JointStrength joint = JointReport.finished(profile, asked.joint().gauge());
-    return new Standing(
-        judgement(profile, joint, asked.requirement(), units),
-        judgement(profile, joint, asked.requirement(), UnitSystem.METRIC));
-  }
-
-  /**
-   * The judgement on a computed section.
-   *
-   * @param finished its joint, dressed flush, in the last state
-   */
-  public static Judgement judgement(
-      SectionProfile profile, JointStrength finished, Requirement requirement, UnitSystem units) {
-    return RequirementCheck.of(profile, finished, requirement).judgement(units);
+  /** The standing of a case as written. */
+  public static Standing of(CaseSession session, UnitSystem units) {
+    return new Standing(session.judgement(units), session.judgement(UnitSystem.METRIC));
   }
 
   /** The {@link ExitStatus} of the case. */
   public int exitStatus() {
     return ExitStatus.of(judgement);
-  }
-
-  /** For programs. */
-  public Map<String, Object> json() {
-    return json(metric);
-  }
-
-  /** A judgement for programs: verdict and chance are null where nothing is required. */
-  public static Map<String, Object> json(Judgement judgement) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("met", judgement.met().orElse(null));
-    json.put("verdict", judgement.asked() ? judgement.verdict().label() : null);
-    json.put("chance", new JsonNumber(judgement.chance().orElse(Double.NaN), 4));
-    json.put("reasons", judgement.reasons());
-    return json;
   }
 
   /** Its word; "none" where nothing is required. */

@@ -8,6 +8,7 @@ import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.AlloyJson;
 import afterweld.material.Alloy;
 import java.util.List;
 import java.util.Optional;

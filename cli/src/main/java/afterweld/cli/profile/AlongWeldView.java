@@ -1,6 +1,5 @@
 package afterweld.cli.profile;
 
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
 import afterweld.quantity.OutputQuantity;
@@ -9,25 +8,13 @@ import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
 import afterweld.section.SectionProfile;
-import afterweld.section.Softening;
-import afterweld.section.Station;
 import afterweld.strength.Strength;
-import afterweld.thermal.Pass;
-import afterweld.thermal.StationTimeline;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/** How a weld differs along its way, for a person and for programs. */
+/** How a weld differs along its way, for a person. */
 final class AlongWeldView {
-  private static final int AS_WELDED = 1;
-
   /** A place weaker than the section by less than this share is as strong. */
   private static final double WEAKER = 0.03;
 
@@ -66,10 +53,10 @@ final class AlongWeldView {
 
   /** Where the weld is weaker than in the section, which is where it got hottest. */
   private String weaker(UnitSystem units) {
-    double here = lowest(section, Strength::yield);
+    double here = AtPlace.lowest(section, Strength::yield);
     return along.stated().places().stream()
-        .filter(at -> lowest(at, Strength::yield) < (1 - WEAKER) * here)
-        .min(Comparator.comparingDouble(at -> lowest(at, Strength::yield)))
+        .filter(at -> at.lowest(Strength::yield) < (1 - WEAKER) * here)
+        .min(Comparator.comparingDouble(at -> at.lowest(Strength::yield)))
         .map(
             at ->
                 Paragraph.of(
@@ -85,18 +72,14 @@ final class AlongWeldView {
         .orElse("");
   }
 
-  private Stream<Sections> all() {
-    return Stream.concat(Stream.of(along.stated()), along.other().stream());
-  }
-
   private String[] cells(AtPlace at, UnitSystem units) {
     return new String[] {
       along.label(at.place()),
       distance(units, at.fromStart()),
       distance(units, at.beadWidth()),
-      distance(units, softened(at)),
-      OutputQuantity.YIELD.text(units, lowest(at, Strength::yield)),
-      OutputQuantity.HARDNESS.text(units, lowest(at, Strength::hardness))
+      distance(units, at.softened(section)),
+      OutputQuantity.YIELD.text(units, at.lowest(Strength::yield)),
+      OutputQuantity.HARDNESS.text(units, at.lowest(Strength::hardness))
     };
   }
 
@@ -118,7 +101,7 @@ final class AlongWeldView {
         + "; softened at the "
         + along.label(other.end().place())
         + ": "
-        + distance(units, softened(other.end()))
+        + distance(units, other.end().softened(section))
         + unit
         + ". "
         + evenness(other)
@@ -141,72 +124,13 @@ final class AlongWeldView {
 
   /** Of the last pass, from start to end. */
   private static String currents(Sections sections) {
-    double start = lastPass(sections).current();
+    double start = sections.lastPass().current();
     return sections.endCurrent() == 1
         ? String.format(Locale.ROOT, "%.0f A", start)
         : String.format(Locale.ROOT, "%.0f A to %.0f A", start, start * sections.endCurrent());
   }
 
-  private static Pass lastPass(Sections sections) {
-    return sections.passes().get(sections.passes().size() - 1).pass();
-  }
-
   private static String distance(UnitSystem units, double metres) {
     return OutputQuantity.DISTANCE.text(units, metres);
-  }
-
-  /** Distance between the outer edges of what got hot enough to lose strength, m. */
-  private double softened(AtPlace at) {
-    Softening softening = at.profile().orElse(section).softening();
-    return reach(at.left(), softening.left(), softening.right())
-        + reach(at.right(), softening.right(), softening.left());
-  }
-
-  /**
-   * A leg that softened to its end knows no threshold: the other side's is taken if it is lower.
-   */
-  private static double reach(StationTimeline heat, Softening.OfSide own, Softening.OfSide other) {
-    if (!own.any()) {
-      return 0;
-    }
-    boolean lower = own.throughout() && other.threshold() && other.from() < own.from();
-    return heat.reach(lower ? other.from() : own.from());
-  }
-
-  private static double lowest(AtPlace at, ToDoubleFunction<Strength> quantity) {
-    return at.profile().map(profile -> lowest(profile, quantity)).orElse(Double.NaN);
-  }
-
-  private static double lowest(SectionProfile profile, ToDoubleFunction<Strength> quantity) {
-    return profile.stations().stream()
-        .mapToDouble(station -> quantity.applyAsDouble(asWelded(station)))
-        .filter(Double::isFinite)
-        .min()
-        .orElse(Double.NaN);
-  }
-
-  private static Strength asWelded(Station station) {
-    return station.estimates().get(AS_WELDED).middle();
-  }
-
-  /** A list of the places for programs. */
-  List<Map<String, Object>> json() {
-    List<Map<String, Object>> places = new ArrayList<>();
-    all().forEach(sections -> sections.places().forEach(at -> places.add(json(sections, at))));
-    return places;
-  }
-
-  private Map<String, Object> json(Sections sections, AtPlace at) {
-    double start = lastPass(sections).current();
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("place", along.label(at.place()));
-    json.put("from_start_mm", new JsonNumber(at.fromStart() * 1e3, 1));
-    json.put("start_current_A", new JsonNumber(start, 1));
-    json.put("end_current_A", new JsonNumber(start * sections.endCurrent(), 1));
-    json.put("bead_width_mm", new JsonNumber(at.beadWidth() * 1e3, 2));
-    json.put("softened_mm", new JsonNumber(softened(at) * 1e3, 1));
-    json.put("lowest_yield_MPa", new JsonNumber(lowest(at, Strength::yield) / 1e6, 1));
-    json.put("lowest_hardness_HV", new JsonNumber(lowest(at, Strength::hardness), 1));
-    return json;
   }
 }

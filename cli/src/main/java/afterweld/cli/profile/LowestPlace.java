@@ -1,6 +1,6 @@
 package afterweld.cli.profile;
 
-import afterweld.cli.command.Quantities;
+import afterweld.document.Quantities;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Estimate;

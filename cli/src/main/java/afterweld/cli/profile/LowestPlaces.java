@@ -4,8 +4,8 @@ import static afterweld.quantity.OutputQuantity.HARDNESS;
 import static afterweld.quantity.OutputQuantity.TENSILE;
 import static afterweld.quantity.OutputQuantity.YIELD;
 
-import afterweld.cli.command.Quantities;
 import afterweld.cli.terminal.Paragraph;
+import afterweld.document.Quantities;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;

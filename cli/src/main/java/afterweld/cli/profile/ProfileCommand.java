@@ -67,24 +67,18 @@ public final class ProfileCommand implements Callable<Integer> {
   }
 
   private Optional<RouteStudy> routes(ReadCase read) {
-    CaseFile asked = read.caseFile();
-    return withRoutes
-        ? Optional.of(
-            RouteStudy.of(
-                read.session(), asked.weld(), asked.joint(), asked.requirement(), asked.routes()))
-        : Optional.empty();
+    return withRoutes ? Optional.of(read.session().routes()) : Optional.empty();
   }
 
   private Answer answer(ReadCase read) {
     CaseFile asked = read.caseFile();
     CompletableFuture<Optional<AlongWeld>> along =
-        CompletableFuture.supplyAsync(() -> read.session().along(asked.weld()));
-    SectionProfile computed = simulation.of(asked.weld(), stages);
-    SectionProfile profile = read.underPressure() ? computed.underPressure() : computed;
+        CompletableFuture.supplyAsync(read.session()::along);
+    SectionProfile profile = simulation.of(read.session(), stages);
     JointReport joint = JointReport.of(profile, asked.joint());
     ProfileResult result =
         new ProfileResult(
             profile, joint, asked.requirement(), options.units(), routes(read), along::join);
-    return result.answer(pictures).against(read.objections()).on(profile.soundness());
+    return result.answer(pictures).against(read.session().objections()).on(profile.soundness());
   }
 }

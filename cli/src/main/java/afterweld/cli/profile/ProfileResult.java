@@ -1,12 +1,14 @@
 package afterweld.cli.profile;
 
 import afterweld.choice.CaseObjections;
+import afterweld.choice.RequirementCheck;
 import afterweld.choice.RouteStudy;
 import afterweld.choice.answer.Judgement;
 import afterweld.choice.answer.Requirement;
 import afterweld.cli.command.Answer;
-import afterweld.cli.command.Standing;
 import afterweld.cli.terminal.ExitStatus;
+import afterweld.document.ProfileCsv;
+import afterweld.document.ProfileJson;
 import afterweld.joint.JointReport;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.AlongWeld;
@@ -87,6 +89,6 @@ public record ProfileResult(
 
   /** How the requirement stands, its reasons in a system of units. */
   public Judgement judgement(UnitSystem system) {
-    return Standing.judgement(profile, joint.finished(), requirement, system);
+    return RequirementCheck.of(profile, joint.finished(), requirement).judgement(system);
   }
 }

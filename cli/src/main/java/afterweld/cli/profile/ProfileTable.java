@@ -1,9 +1,9 @@
 package afterweld.cli.profile;
 
 import afterweld.choice.answer.Judgement;
-import afterweld.cli.command.Notices;
 import afterweld.cli.command.Standing;
 import afterweld.cli.terminal.Paragraph;
+import afterweld.document.Notices;
 import afterweld.joint.JointReport;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
@@ -15,7 +15,6 @@ import afterweld.weld.Warning;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code profile}. */
 final class ProfileTable {
@@ -95,7 +94,7 @@ final class ProfileTable {
   }
 
   private List<String> warnings() {
-    return Stream.concat(Notices.of(profile).stream(), joint.warnings().stream())
+    return Notices.of(profile, joint.warnings()).stream()
         .map(Warning::text)
         .filter(text -> !profile.cautions().contains(text))
         .toList();

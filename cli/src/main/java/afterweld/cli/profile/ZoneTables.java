@@ -6,8 +6,8 @@ import static afterweld.quantity.OutputQuantity.PEAK_TEMPERATURE;
 import static afterweld.quantity.OutputQuantity.TENSILE;
 import static afterweld.quantity.OutputQuantity.YIELD;
 
-import afterweld.cli.command.Quantities;
 import afterweld.cli.terminal.TextTable;
+import afterweld.document.Quantities;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;

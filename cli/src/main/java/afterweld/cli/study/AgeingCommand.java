@@ -11,6 +11,8 @@ import afterweld.cli.files.DrawnFiles;
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.AgeingJson;
+import afterweld.document.ResultCautions;
 import afterweld.quantity.UnitSystem;
 import afterweld.study.AgeingStudy;
 import afterweld.study.JointAgeing;
@@ -54,17 +56,18 @@ public final class AgeingCommand implements Callable<Integer> {
   private Answer answer(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
     UnitSystem units = options.units();
-    List<String> cautions = read.cautions(AgeingTable.CAUTION);
-    AgeingStudy study = AgeingStudy.of(read.session(), weldCase);
-    JointAgeing joint =
-        JointAgeing.of(
-            read.session(),
-            weldCase,
-            read.caseFile().joint().gauge(),
-            read.caseFile().requirement());
+    List<String> cautions = read.session().cautions(ResultCautions.AGEING);
+    AgeingStudy study = read.session().ageing();
+    JointAgeing joint = read.session().jointAgeing();
     AgeingTable table = new AgeingTable(weldCase, study, joint, cautions, units);
     String json =
-        AgeingJson.of(weldCase, study, joint, cautions, read.soundness(), read.objections());
+        AgeingJson.of(
+            weldCase,
+            study,
+            joint,
+            cautions,
+            read.session().soundness(),
+            read.session().objections());
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!study.curves().isEmpty()) {

@@ -7,7 +7,6 @@ import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.AgedOnly;
-import afterweld.section.ErrorBand;
 import afterweld.study.AgeingStudy;
 import afterweld.study.JointAgeing;
 import afterweld.thermal.furnace.FurnaceStep.Age;
@@ -20,14 +19,6 @@ import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code ageing}. */
 final class AgeingTable {
-  /** What stands with every number here. */
-  static final String CAUTION =
-      "Estimates for sound metal, yield "
-          + ErrorBand.TREATED.ofYield()
-          + " (weld metal "
-          + ErrorBand.WELD_METAL.ofYield()
-          + ") either way; a hardness test on the part decides.";
-
   private static final int EVERY = 5;
 
   private final WeldCase weldCase;

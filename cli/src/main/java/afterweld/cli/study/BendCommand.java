@@ -7,11 +7,13 @@ import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
 import afterweld.cli.command.ReadCase;
-import afterweld.cli.command.Simulation;
 import afterweld.cli.command.Standing;
 import afterweld.cli.files.DrawnFiles;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.BendCsv;
+import afterweld.document.BendJson;
+import afterweld.document.ResultCautions;
 import afterweld.joint.bend.BendReport;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
@@ -38,13 +40,11 @@ import picocli.CommandLine.Mixin;
     })
 public final class BendCommand implements Callable<Integer> {
   private final CaseDesk desk;
-  private final Simulation simulation;
 
   @Mixin private CaseOptions options;
 
-  public BendCommand(Streams streams, CaseSource cases, Simulation simulation) {
+  public BendCommand(Streams streams, CaseSource cases) {
     this.desk = new CaseDesk(streams, cases);
-    this.simulation = simulation;
   }
 
   @Override
@@ -55,10 +55,10 @@ public final class BendCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read) {
     UnitSystem units = options.units();
-    SectionProfile profile = simulation.of(read.caseFile().weld(), false);
-    BendReport report = BendReport.of(profile, read.caseFile().joint().bend());
+    SectionProfile profile = read.session().profile();
+    BendReport report = read.session().bend();
     BendTable table = new BendTable(profile, report, units);
-    String json = new BendJson(profile, report, read.objections()).text();
+    String json = new BendJson(profile, report, read.session().objections()).text();
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     if (!report.states().isEmpty()) {
@@ -68,11 +68,7 @@ public final class BendCommand implements Callable<Integer> {
       draw(files, profile, report);
     }
     return new Answer(
-        table.text(),
-        table.answer(),
-        json,
-        files,
-        Standing.of(read.caseFile(), profile, units).exitStatus());
+        table.text(), table.answer(), json, files, Standing.of(read.session(), units).exitStatus());
   }
 
   private void draw(Map<String, byte[]> files, SectionProfile profile, BendReport report) {
@@ -81,7 +77,7 @@ public final class BendCommand implements Callable<Integer> {
             report,
             profile.states(),
             profile.weldCase().title(),
-            BendTable.caution(profile),
+            ResultCautions.bend(profile),
             options.units());
     files.putAll(DrawnFiles.of(pictures));
   }

@@ -1,9 +1,10 @@
 package afterweld.cli.study;
 
-import afterweld.cli.command.Notices;
 import afterweld.cli.profile.Procedure;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
+import afterweld.document.Notices;
+import afterweld.document.ResultCautions;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.bend.BendOutlook;
 import afterweld.joint.bend.BendReport;
@@ -12,21 +13,13 @@ import afterweld.joint.bend.GuidedBend;
 import afterweld.joint.bend.StripBend;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.Cautions;
 import afterweld.section.SectionProfile;
-import afterweld.weld.Warning;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What a person reads on the terminal after {@code bend}. */
 final class BendTable {
-  private static final String CAUTION =
-      "Estimates for sound metal, not a design value: the qualified procedure, its bend test and the"
-          + " governing code decide.";
-
   private static final String MEANING =
       "Radius of the middle of the strip: at its flatter end and at its sharpest place. Kink: the"
           + " sharpest curvature over the mean, 1 for an even bend. Strain: of the outer surface."
@@ -44,16 +37,6 @@ final class BendTable {
     this.units = units;
   }
 
-  /** What stands with every number here; with a tube, the words on pressure too. */
-  static String caution(SectionProfile profile) {
-    return profile.weldCase().ring().isPresent() ? CAUTION + " " + Cautions.PRESSURE : CAUTION;
-  }
-
-  /** Warnings of the profile and of the bends. */
-  static List<Warning> warnings(SectionProfile profile, BendReport report) {
-    return Stream.concat(Notices.of(profile).stream(), report.warnings().stream()).toList();
-  }
-
   /** The whole of it. */
   String text() {
     return new Procedure(profile, units).head()
@@ -66,11 +49,11 @@ final class BendTable {
         + guided()
         + "\n"
         + Paragraph.of("Warnings and assumptions")
-        + warnings(profile, report).stream()
+        + Notices.of(profile, report.warnings()).stream()
             .map(warning -> Paragraph.hanging("- ", warning.text()))
             .collect(Collectors.joining())
         + "\n"
-        + Paragraph.of(caution(profile))
+        + Paragraph.of(ResultCautions.bend(profile))
         + "\n"
         + answer();
   }

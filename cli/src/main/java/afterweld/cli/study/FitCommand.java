@@ -1,5 +1,6 @@
 package afterweld.cli.study;
 
+import afterweld.CaseSession;
 import afterweld.casefile.TraverseReader;
 import afterweld.casefile.text.Fault;
 import afterweld.charts.TraverseChart;
@@ -8,7 +9,6 @@ import afterweld.cli.command.Answer;
 import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
-import afterweld.cli.command.Notices;
 import afterweld.cli.command.ReadCase;
 import afterweld.cli.files.CaseInput;
 import afterweld.cli.files.DrawnFiles;
@@ -16,8 +16,11 @@ import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.FitCsv;
+import afterweld.document.FitJson;
+import afterweld.document.Notices;
+import afterweld.document.ResultCautions;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.WeldSession;
 import afterweld.study.HardnessTraverse;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
@@ -76,28 +79,27 @@ public final class FitCommand implements Callable<Integer> {
   /** A weld that is no joint has hardness all the same: whether one was fitted decides. */
   private Answer headed(ReadCase read) {
     Answer answer = answer(read);
-    Answer first = answer.against(read.objections()).on(read.soundness());
+    Answer first = answer.against(read.session().objections()).on(read.session().soundness());
     return new Answer(
         first.text(), first.brief(), first.json(), first.files(), answer.exitStatus());
   }
 
   private Answer answer(ReadCase read) {
     WeldCase weld = read.caseFile().weld();
-    WeldCase measured = afterHeatTreatment ? weld : weld.withAfterWeld(List.of());
     if (afterHeatTreatment && weld.afterWeld().isEmpty()) {
       throw new InputFault(
           "--after-heat-treatment: the case names no heat treatment after welding; write it as"
               + " 'after_weld', or leave the option out");
     }
-    TraverseFit fit = fit(read.session(), measured);
+    TraverseFit fit = fit(read.session());
     UnitSystem units = options.units();
-    Notices notices = read.notices(FitTable.CAUTION).after("fit", fit.warnings());
+    Notices notices = read.session().notices(ResultCautions.FIT).after("fit", fit.warnings());
     FitTable table = new FitTable(weld, fit, afterHeatTreatment, notices, units);
     String json = FitJson.of(weld, fit, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
     files.put("fit.txt", table.text().getBytes(StandardCharsets.UTF_8));
-    files.put("fit.csv", table.csv().getBytes(StandardCharsets.UTF_8));
+    files.put("fit.csv", FitCsv.of(fit, units).getBytes(StandardCharsets.UTF_8));
     fit.fit()
         .map(found -> fitted(table, fit, found.estimates().get(0)))
         .ifPresent(text -> files.put(fittedName(), text.getBytes(StandardCharsets.UTF_8)));
@@ -111,18 +113,18 @@ public final class FitCommand implements Callable<Integer> {
     return fit.fit().isPresent() ? ExitStatus.DONE : ExitStatus.REQUIREMENT_OPEN;
   }
 
-  private TraverseFit fit(WeldSession session, WeldCase measured) {
+  private TraverseFit fit(CaseSession session) {
+    HardnessTraverse traverse = traverse(session);
     try {
-      return TraverseFit.of(session, measured, traverse(measured));
+      return afterHeatTreatment ? session.fitTreated(traverse) : session.fit(traverse);
     } catch (UnpredictedPoints unpredicted) {
       throw new InputFault(traverseFile + ": " + unpredicted.getMessage());
     }
   }
 
-  private HardnessTraverse traverse(WeldCase measured) {
+  private HardnessTraverse traverse(CaseSession session) {
     TraverseReader reading =
-        TraverseReader.read(
-            traverseFile.toString(), new CaseInput(traverseFile).content(), measured.hasCasting());
+        session.readTraverse(traverseFile.toString(), new CaseInput(traverseFile).content());
     return reading
         .traverse()
         .orElseThrow(() -> new InputFault(reading.faults().stream().map(Fault::toString).toList()));

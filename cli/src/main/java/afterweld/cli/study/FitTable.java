@@ -1,12 +1,11 @@
 package afterweld.cli.study;
 
-import afterweld.cli.command.Notices;
-import afterweld.cli.terminal.JsonNumber;
+import afterweld.cli.command.NoticesText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
-import afterweld.quantity.OutputQuantity;
+import afterweld.document.JsonNumber;
+import afterweld.document.Notices;
 import afterweld.quantity.UnitSystem;
-import afterweld.study.HardnessTraverse.Point;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
 import afterweld.weld.WeldCase;
@@ -17,11 +16,6 @@ import java.util.Optional;
 
 /** What a person reads on the terminal after {@code fit}, and the table of the points. */
 final class FitTable {
-  /** What must be read with every part of it. */
-  static final String CAUTION =
-      "A fit makes a prediction agree with one traverse; it is not a qualification. The qualified"
-          + " procedure and the test coupon decide.";
-
   private final WeldCase weldCase;
   private final TraverseFit fit;
   private final boolean treated;
@@ -51,7 +45,11 @@ final class FitTable {
     found(TraverseFit.OFFSET)
         .ifPresent(offset -> text.append(Paragraph.hanging("! ", offsetWords(offset))));
     fit.refusals().forEach(why -> text.append(Paragraph.hanging("- ", why)));
-    return text.append('\n').append(notices.text()).append('\n').append(answer()).toString();
+    return text.append('\n')
+        .append(NoticesText.of(notices))
+        .append('\n')
+        .append(answer())
+        .toString();
   }
 
   /** What the head of the fitted case says, line by line. */
@@ -167,28 +165,5 @@ final class FitTable {
                     Locale.ROOT,
                     "Nothing fitted; the traverse is %.1f HV off the case as written.",
                     fit.rmsBefore())));
-  }
-
-  /** A row for each point. */
-  String csv() {
-    StringBuilder text =
-        new StringBuilder(
-            OutputQuantity.DISTANCE.key(units)
-                + ",measured_HV,as_written_HV,fitted_HV,residual_HV\n");
-    List<Point> points = fit.traverse().points();
-    for (int i = 0; i < points.size(); i++) {
-      Point point = points.get(i);
-      text.append(new JsonNumber(units.length(point.distance()), 3))
-          .append(',')
-          .append(new JsonNumber(point.hardness(), 1))
-          .append(',')
-          .append(new JsonNumber(fit.before().get(i), 1))
-          .append(',')
-          .append(new JsonNumber(fit.after().get(i), 1))
-          .append(',')
-          .append(new JsonNumber(point.hardness() - fit.after().get(i), 1))
-          .append('\n');
-    }
-    return text.toString();
   }
 }

@@ -29,11 +29,6 @@ final class GridAnswer {
     this.units = units;
   }
 
-  /** Why nothing is claimed of a joint, or what speaks against it; empty if neither. */
-  static String against(JointPlace joint) {
-    return joint.blank().isEmpty() ? String.join(" ", joint.objections()) : joint.blank();
-  }
-
   /** The sentences. */
   String text() {
     return Paragraph.of(rankedBy())
@@ -169,7 +164,7 @@ final class GridAnswer {
             + String.join(", ", ends)
             + (places.size() == box(places) ? "" : " (not every one between)")
             + ": "
-            + against(study.nodes().get(places.get(0)).joint()));
+            + study.nodes().get(places.get(0)).joint().against());
   }
 
   private String place(Node node) {

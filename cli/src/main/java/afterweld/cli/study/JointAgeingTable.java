@@ -129,7 +129,7 @@ final class JointAgeingTable {
 
   private String whyNone() {
     return study.trials().stream()
-        .map(trial -> GridAnswer.against(trial.joint()).replaceFirst("\\.$", ""))
+        .map(trial -> trial.joint().against().replaceFirst("\\.$", ""))
         .findFirst()
         .orElseThrow();
   }

@@ -1,5 +1,6 @@
 package afterweld.cli.study;
 
+import afterweld.NotAWeldException;
 import afterweld.casefile.CaseFile;
 import afterweld.casefile.GridReader;
 import afterweld.charts.GridChart;
@@ -10,9 +11,7 @@ import afterweld.cli.command.Answer;
 import afterweld.cli.command.CaseDesk;
 import afterweld.cli.command.CaseOptions;
 import afterweld.cli.command.CaseSource;
-import afterweld.cli.command.Notices;
 import afterweld.cli.command.ReadCase;
-import afterweld.cli.command.Standing;
 import afterweld.cli.files.DrawnFiles;
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.InputFault;
@@ -20,10 +19,13 @@ import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.RunCount;
 import afterweld.cli.terminal.Streams;
 import afterweld.cli.terminal.Version;
+import afterweld.document.GridCsv;
+import afterweld.document.GridJson;
+import afterweld.document.Notices;
+import afterweld.document.ResultCautions;
+import afterweld.document.SpreadJson;
 import afterweld.quantity.UnitSystem;
-import afterweld.section.SectionProfile;
 import afterweld.study.GridStudy;
-import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
 import afterweld.study.SpreadStudy;
 import afterweld.weld.WeldCase;
@@ -103,21 +105,14 @@ public final class SpreadCommand implements Callable<Integer> {
 
   private Answer answer(ReadCase read, RunCount count) {
     CaseFile asked = read.caseFile();
-    if (!read.soundness().sound()) {
+    if (!read.session().soundness().sound()) {
       return none(read);
     }
     UnitSystem units = options.units();
     SpreadSettings settings = settings(asked.spread());
     count.begin(settings.runs().orElse(SpreadStudy.USUAL_RUNS));
-    SpreadStudy study =
-        SpreadRunner.run(
-            read.session(),
-            asked.weld(),
-            asked.joint().gauge(),
-            asked.requirement(),
-            settings,
-            count);
-    Notices notices = read.notices(SpreadTable.CAUTION);
+    SpreadStudy study = spread(read, settings, count);
+    Notices notices = read.session().notices(ResultCautions.SPREAD);
     SpreadTable table = new SpreadTable(asked.weld(), asked.joint().gauge(), study, notices, units);
     String json = SpreadJson.of(asked.weld(), study, notices);
     Map<String, byte[]> files = new LinkedHashMap<>();
@@ -131,12 +126,20 @@ public final class SpreadCommand implements Callable<Integer> {
     return new Answer(table.text(), table.answer(), json, files, status);
   }
 
+  private static SpreadStudy spread(ReadCase read, SpreadSettings settings, RunCount count) {
+    try {
+      return read.session().spread(settings, count);
+    } catch (NotAWeldException fault) {
+      throw read.fault(fault.pass(), fault.field(), fault.getMessage());
+    }
+  }
+
   /** A weld that is no joint has no spread of its strength. */
   private static Answer none(ReadCase read) {
     WeldCase weldCase = read.caseFile().weld();
-    SectionProfile profile = read.session().profile(weldCase);
-    Judgement judgement = Standing.of(read.caseFile(), profile, UnitSystem.METRIC).metric();
-    String json = SpreadJson.none(weldCase, judgement, read.notices(SpreadTable.CAUTION));
+    Judgement judgement = read.session().judgement(UnitSystem.METRIC);
+    String json =
+        SpreadJson.none(weldCase, judgement, read.session().notices(ResultCautions.SPREAD));
     String text =
         Paragraph.of(weldCase.title())
             + Paragraph.of(
@@ -153,29 +156,20 @@ public final class SpreadCommand implements Callable<Integer> {
       throw new InputFault(reading.faults().stream().map(fault -> "--grid: " + fault).toList());
     }
     count.begin(GridStudy.size(reading.axes().size()));
-    GridStudy study =
-        GridStudy.of(
-            read.session(),
-            asked.weld(),
-            asked.joint().gauge(),
-            asked.requirement(),
-            reading.axes(),
-            count);
-    Notices notices = read.notices(GridOutput.CAUTION);
-    GridOutput shown = new GridOutput(asked.weld(), study, notices, options.units());
+    GridStudy study = read.session().grid(reading.axes(), count);
+    Notices notices = read.session().notices(ResultCautions.MAP);
+    GridTable shown = new GridTable(asked.weld(), study, notices, options.units());
+    String json = new GridJson(asked.weld(), study, notices).text();
+    String csv = new GridCsv(study, options.units()).text();
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("result.json", shown.json().getBytes(StandardCharsets.UTF_8));
-    files.put("map.csv", shown.csv().getBytes(StandardCharsets.UTF_8));
+    files.put("result.json", json.getBytes(StandardCharsets.UTF_8));
+    files.put("map.csv", csv.getBytes(StandardCharsets.UTF_8));
     Picture picture =
         GridChart.of(
             study, asked.weld().title(), String.join(" ", notices.cautions()), options.units());
     files.putAll(DrawnFiles.of(List.of(picture)));
     return new Answer(
-        shown.text(),
-        shown.answer(),
-        shown.json(),
-        files,
-        ExitStatus.of(study.asWritten().judgement()));
+        shown.text(), shown.answer(), json, files, ExitStatus.of(study.asWritten().judgement()));
   }
 
   private SpreadSettings settings(SpreadSettings ofCase) {

@@ -1,9 +1,10 @@
 package afterweld.cli.study;
 
 import afterweld.choice.answer.Judgement;
-import afterweld.cli.command.Notices;
+import afterweld.cli.command.NoticesText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.cli.terminal.TextTable;
+import afterweld.document.Notices;
 import afterweld.joint.JointStrength;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.OutputQuantity;
@@ -22,12 +23,6 @@ import java.util.stream.Collectors;
 
 /** What a person reads on the terminal after {@code spread}. */
 final class SpreadTable {
-  /** What must be read with every part of it. */
-  static final String CAUTION =
-      "Spreads of inputs are assumptions unless the case sets them. This does not cover defects,"
-          + " wrong filler, geometry or untested physics: not a probability of failure in service,"
-          + " not a design value.";
-
   private static final String MODEL_ERROR =
       "The error of the computation is as wide as the error bands (see the warnings), one error for"
           + " the whole joint.";
@@ -63,7 +58,11 @@ final class SpreadTable {
     text.append('\n').append(influences("Inputs only", study.process()));
     text.append(Paragraph.of(ranking()));
     text.append('\n').append(Paragraph.of(MODEL_ERROR));
-    return text.append('\n').append(notices.text()).append('\n').append(chances()).toString();
+    return text.append('\n')
+        .append(NoticesText.of(notices))
+        .append('\n')
+        .append(chances())
+        .toString();
   }
 
   private String unsound() {

@@ -3,6 +3,7 @@ package afterweld.cli.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import afterweld.cli.Fixtures;
+import afterweld.document.Notices;
 import afterweld.section.SectionProfile;
 import afterweld.weld.Warning;
 import java.util.List;

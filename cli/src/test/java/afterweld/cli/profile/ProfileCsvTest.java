@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.cli.Fixtures;
+import afterweld.document.ProfileCsv;
 import afterweld.quantity.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.choice.answer.Requirement;
 import afterweld.cli.Fixtures;
-import afterweld.cli.terminal.JsonNumber;
+import afterweld.document.JsonNumber;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointSettings;
 import afterweld.quantity.UnitSystem;

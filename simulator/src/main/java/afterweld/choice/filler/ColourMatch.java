@@ -33,21 +33,24 @@ public record ColourMatch(Verdict verdict, String text) {
   /** Of the weld metal of a profile beside its two bases. */
   public static ColourMatch of(SectionProfile profile) {
     WeldCase weld = profile.weldCase();
-    return of(weld, profile.weldMetal().composition(), profile.weldMetal().filler());
+    Composition metal = profile.weldMetal().composition();
+    FillerMetal filler =
+        weld.filler().alloy().map(FillerMetal::of).orElseGet(() -> FillerMetal.without(metal));
+    return of(weld, metal, filler);
   }
 
   /**
    * The match of a weld metal.
    *
-   * @param filler name, or {@code none}
+   * @param filler that is in it, if any
    */
-  static ColourMatch of(WeldCase weld, Composition metal, String filler) {
+  static ColourMatch of(WeldCase weld, Composition metal, FillerMetal filler) {
     return of(BaseMetal.of(weld.left()), BaseMetal.of(weld.right()), metal, filler);
   }
 
   /** What speaks against a filler by itself, at any dilution; empty if nothing does. */
-  static Optional<String> against(BaseMetal left, BaseMetal right, String filler) {
-    Composition metal = MaterialLibrary.standard().filler(filler).orElseThrow().composition();
+  static Optional<String> against(BaseMetal left, BaseMetal right, FillerMetal filler) {
+    Composition metal = filler.composition();
     ColourMatch match = of(left, right, metal, filler);
     if (match.verdict() != Verdict.NOT_MET) {
       return Optional.empty();
@@ -56,7 +59,8 @@ public record ColourMatch(Verdict verdict, String text) {
     return Optional.of("Colour after anodizing: " + (itself ? GREY_FILLER : match.text()));
   }
 
-  private static ColourMatch of(BaseMetal left, BaseMetal right, Composition metal, String filler) {
+  private static ColourMatch of(
+      BaseMetal left, BaseMetal right, Composition metal, FillerMetal filler) {
     if (grey(left.metal()) || grey(right.metal())) {
       return CASTING;
     }
@@ -64,13 +68,10 @@ public record ColourMatch(Verdict verdict, String text) {
       return new ColourMatch(
           Verdict.NOT_MET, "weld metal with more than 2 % silicon goes grey to black.");
     }
-    if (MaterialLibrary.standard()
-        .filler(filler)
-        .filter(one -> grey(one.composition()))
-        .isPresent()) {
+    if (!filler.none() && grey(filler.composition())) {
       return new ColourMatch(Verdict.NOT_MET, GREY_FILLER);
     }
-    ColourMatch own = byGuides(left, right, filler);
+    ColourMatch own = byGuides(left, right, filler.name());
     return FillerPair.of(left.name(), right.name())
         .flatMap(FillerPair::anodized)
         .map(first -> byGuides(left, right, first))

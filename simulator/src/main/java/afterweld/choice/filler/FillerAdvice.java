@@ -1,7 +1,6 @@
 package afterweld.choice.filler;
 
 import afterweld.choice.filler.FillerPurpose.Heat;
-import afterweld.material.Alloy;
 import afterweld.material.MaterialLibrary;
 import afterweld.weld.WeldCase;
 import afterweld.weldmetal.CrackTendency;
@@ -37,7 +36,7 @@ final class FillerAdvice {
   }
 
   private String instead() {
-    List<String> suitable = usual.suitable(purpose);
+    List<String> suitable = suitable(purpose);
     List<String> sound = sound(purpose);
     if (!sound.isEmpty()) {
       String leave = asWelded().filter(one -> suits(one.rest())).map(GivenUp::words).orElse("");
@@ -86,20 +85,28 @@ final class FillerAdvice {
 
   /** Whether the filler of the case itself suits. */
   private boolean suits(FillerPurpose other) {
-    return weld.filler()
-        .alloy()
-        .map(Alloy::name)
-        .filter(own -> usual.against(own, other).isEmpty())
-        .isPresent();
+    return weld.filler().alloy().map(FillerMetal::of).filter(own -> suits(own, other)).isPresent();
+  }
+
+  private boolean suits(FillerMetal filler, FillerPurpose other) {
+    return FillerCheck.against(weld, usual, other, filler, filler.composition()).isEmpty();
+  }
+
+  /** Those of the guides that suit the bases as they are here. */
+  private List<String> suitable(FillerPurpose other) {
+    return usual.suitable(other).stream().filter(name -> suits(named(name), other)).toList();
   }
 
   /** Those that suit and do not crack at the dilution of the joint. */
   private List<String> sound(FillerPurpose other) {
-    return usual.suitable(other).stream().filter(name -> !cracks(name)).toList();
+    return suitable(other).stream().filter(name -> !cracks(named(name))).toList();
   }
 
-  private boolean cracks(String name) {
-    FillerMetal filler = FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow());
+  private static FillerMetal named(String name) {
+    return FillerMetal.of(MaterialLibrary.standard().filler(name).orElseThrow());
+  }
+
+  private boolean cracks(FillerMetal filler) {
     double dilution = FillerComparison.dilution(weld).dilution();
     return CrackTendency.of(filler.welded(weld, dilution)) == CrackTendency.HIGH;
   }

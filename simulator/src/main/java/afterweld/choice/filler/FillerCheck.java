@@ -35,14 +35,14 @@ public final class FillerCheck {
       FillerMetal filler,
       Composition metal) {
     if (!filler.none()) {
-      List<String> byGuides = usual.against(filler.name(), purpose);
+      List<String> byGuides = usual.against(filler, purpose);
       PoolMetals pool = PoolMetals.of(weld).with(filler.composition());
       return byGuides.isEmpty() && BrittleMix.forms(pool)
           ? List.of(BrittleMix.reason(pool))
           : byGuides;
     }
     List<String> against = new ArrayList<>(WithoutFiller.against(weld, CrackTendency.of(metal)));
-    ColourMatch colour = ColourMatch.of(weld, metal, filler.name());
+    ColourMatch colour = ColourMatch.of(weld, metal, filler);
     if (purpose.colour() && colour.verdict() == Verdict.NOT_MET) {
       against.add("Colour after anodizing: " + colour.text());
     }

@@ -3,7 +3,6 @@ package afterweld.choice.filler;
 import afterweld.choice.answer.Requirement;
 import afterweld.choice.practice.StandardTreatment;
 import afterweld.material.Alloy;
-import afterweld.material.MaterialLibrary;
 import afterweld.section.WeldMetalTrial;
 import afterweld.section.WeldSession;
 import afterweld.strength.Strength;
@@ -21,8 +20,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Every filler of the library held against one joint: what its weld metal becomes at this dilution
@@ -70,7 +71,7 @@ public record FillerComparison(
   public static FillerComparison of(
       WeldSession session, WeldCase weldCase, Requirement requirement) {
     List<FillerMetal> metals = new ArrayList<>();
-    MaterialLibrary.standard().fillers().forEach(filler -> metals.add(FillerMetal.of(filler)));
+    session.library().fillers().forEach(filler -> metals.add(FillerMetal.of(filler)));
     metals.add(FillerMetal.without(WeldPool.composition(weldCase.withoutFiller(), 1)));
     return of(session, weldCase, requirement, metals);
   }
@@ -119,7 +120,7 @@ public record FillerComparison(
         welded,
         treated,
         choice,
-        bestOverBand(ranked(options, PoolMetals.of(weldCase)), choice, own));
+        bestOverBand(ranked(options, fillers, PoolMetals.of(weldCase)), choice, own));
   }
 
   /** What the trade would do with the pair; nothing where it would spoil one of the two. */
@@ -160,16 +161,16 @@ public record FillerComparison(
   }
 
   /** Fillers that may be called the strongest: those whose strength is the model's own. */
-  private static List<FillerOption> ranked(List<FillerOption> options, PoolMetals metals) {
+  private static List<FillerOption> ranked(
+      List<FillerOption> options, List<FillerMetal> fillers, PoolMetals metals) {
+    Set<String> inDoubt =
+        fillers.stream()
+            .filter(filler -> SiliconOnMagnesium.holdsFor(metals.with(filler.composition())))
+            .map(FillerMetal::name)
+            .collect(Collectors.toSet());
     return options.stream()
         .filter(option -> option.allowed() && option.hasFiller())
-        .filter(
-            option ->
-                MaterialLibrary.standard()
-                    .filler(option.filler())
-                    .filter(
-                        filler -> SiliconOnMagnesium.holdsFor(metals.with(filler.composition())))
-                    .isEmpty())
+        .filter(option -> !inDoubt.contains(option.filler()))
         .toList();
   }
 

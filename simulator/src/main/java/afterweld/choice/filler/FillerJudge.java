@@ -51,7 +51,7 @@ final class FillerJudge {
     this.rich = MagnesiumRule.rich(filler.composition());
     this.unfit = rich || (!filler.none() && joint.usual.keepsSoft(filler.name()));
     PoolMetals pool = PoolMetals.of(joint.weld);
-    this.brittle = BrittleMix.forms(new PoolMetals(pool.left(), pool.right(), added()));
+    this.brittle = BrittleMix.forms(pool.with(added()));
   }
 
   /**
@@ -100,7 +100,7 @@ final class FillerJudge {
         List.of(
             CrackTendency.of(mixed(joint.choice.dilutionLow())),
             CrackTendency.of(mixed(joint.choice.dilutionHigh()))),
-        ColourMatch.of(joint.weld, metal, filler.name()).word(),
+        ColourMatch.of(joint.weld, metal, filler).word(),
         ductility(),
         !rich,
         against.isEmpty(),

@@ -130,24 +130,33 @@ public final class UsualFillers {
     return LIBRARY.guidance(base.name(), filler).filter(FillerGuidance::good).isPresent();
   }
 
-  /** What speaks against a filler for a purpose, a sentence each; empty if nothing does. */
-  public List<String> against(String filler, FillerPurpose purpose) {
+  /** The same for a filler of the guides. */
+  List<String> against(String name, FillerPurpose purpose) {
+    return against(FillerMetal.of(LIBRARY.filler(name).orElseThrow()), purpose);
+  }
+
+  /**
+   * What speaks against a filler for a purpose, a sentence each; empty if nothing does. Of metals
+   * that the guides do not know, what they hold speaks alone.
+   */
+  List<String> against(FillerMetal filler, FillerPurpose purpose) {
     List<String> against = new ArrayList<>();
-    boolean rich = rich(filler);
+    boolean rich = MagnesiumRule.rich(filler.composition());
     if (rich && purpose.heat() == Heat.FULL) {
       against.add(MagnesiumRule.NO_FULL_TREATMENT);
     }
-    if (!rich && purpose.heat() == Heat.FULL && keepsSoft(filler)) {
+    if (!rich && purpose.heat() == Heat.FULL && keepsSoft(filler.name())) {
       against.add(SOFT);
     }
     if (rich && purpose.heat() == Heat.AGED) {
       against.add(MagnesiumRule.NOT_AGED);
     }
-    if (brittle(filler)) {
-      against.add(BrittleMix.reason(metals(filler)));
+    PoolMetals pool = metals(Optional.of(filler.composition()));
+    if (BrittleMix.forms(pool)) {
+      against.add(BrittleMix.reason(pool));
     }
-    if (against.isEmpty()) {
-      byPair(filler, purpose).ifPresent(against::add);
+    if (against.isEmpty() && guided(filler)) {
+      byPair(filler.name(), purpose).ifPresent(against::add);
     }
     if (purpose.warm()
         && (rich || MagnesiumRule.rich(left.metal()) || MagnesiumRule.rich(right.metal()))) {
@@ -181,6 +190,11 @@ public final class UsualFillers {
             .map(FillerGuidance::response);
   }
 
+  private boolean guided(FillerMetal filler) {
+    return LIBRARY.filler(filler.name()).isPresent()
+        && Stream.of(left, right).allMatch(base -> LIBRARY.base(base.name()).isPresent());
+  }
+
   private Optional<String> byPair(String filler, FillerPurpose purpose) {
     Optional<String> forbidden =
         pair.filter(row -> row.not().contains(filler) || row.suiting().isEmpty())
@@ -208,7 +222,7 @@ public final class UsualFillers {
   }
 
   private boolean brittle(String filler) {
-    return BrittleMix.forms(metals(filler));
+    return BrittleMix.forms(metals(LIBRARY.filler(filler).map(Alloy::composition)));
   }
 
   /** What to note of silicon filler on a lot that goes over the border its alloy keeps. */
@@ -218,20 +232,12 @@ public final class UsualFillers {
         .findFirst();
   }
 
-  private PoolMetals metals(String filler) {
-    return new PoolMetals(
-        nominal(left), nominal(right), LIBRARY.filler(filler).map(Alloy::composition));
+  private PoolMetals metals(Optional<Composition> filler) {
+    return new PoolMetals(nominal(left), nominal(right), filler, true);
   }
 
   /** As the guides know it: a lot a little richer than another is no other alloy. */
   private static Composition nominal(BaseMetal base) {
     return LIBRARY.base(base.name()).map(Alloy::composition).orElse(base.metal());
-  }
-
-  private static boolean rich(String filler) {
-    return LIBRARY
-        .filler(filler)
-        .filter(alloy -> MagnesiumRule.rich(alloy.composition()))
-        .isPresent();
   }
 }

@@ -6,6 +6,7 @@ import afterweld.thermal.HeatPotential;
 import afterweld.thermal.Leg;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
+import afterweld.thermal.PeakMap;
 import afterweld.thermal.SourceDepth;
 import afterweld.thermal.SurfaceLoss;
 import afterweld.thermal.WeldCourse;
@@ -328,6 +329,6 @@ final class ShellProcedure {
   }
 
   PeakMap peaks() {
-    return PeakMap.of(grid, run, course, legs.legs().size(), section);
+    return ShellPeaks.of(grid, run, course, legs.legs().size(), section);
   }
 }

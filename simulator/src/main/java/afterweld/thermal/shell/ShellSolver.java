@@ -5,6 +5,7 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Leg;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PassHeat;
+import afterweld.thermal.PeakMap;
 import afterweld.thermal.SurfaceLoss;
 import afterweld.thermal.WeldCourse;
 import afterweld.thermal.WeldLegs;

@@ -1,6 +1,7 @@
 package afterweld.thermal.shell;
 
 import afterweld.thermal.PassHeat;
+import afterweld.thermal.PeakMap;
 import afterweld.thermal.StationTimeline;
 import afterweld.thermal.WeldCourse;
 import java.util.List;

@@ -1,9 +1,7 @@
-package afterweld.thermal.shell;
+package afterweld.thermal;
 
-import afterweld.thermal.WeldCourse;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The highest temperature that every place of thin-walled parts comes to in a weld: for drawing the
@@ -17,7 +15,16 @@ public final class PeakMap {
   private final List<double[]> across;
   private final List<double[][]> peaks;
 
-  private PeakMap(
+  /**
+   * Of a weld that was computed.
+   *
+   * @param course of the weld
+   * @param section where the section was taken, m from the start of the weld
+   * @param along places along the weld, m from its start, evenly spaced
+   * @param across for each leg the distances from the weld centre, m, beginning with 0
+   * @param peaks for each leg the peak temperatures, K, at {@code [distance][place]}
+   */
+  public PeakMap(
       WeldCourse course,
       double section,
       double[] along,
@@ -28,25 +35,6 @@ public final class PeakMap {
     this.along = along;
     this.across = across;
     this.peaks = peaks;
-  }
-
-  static PeakMap of(ShellGrid grid, ShellRun run, WeldCourse course, int legs, double section) {
-    double[] along = new double[grid.places()];
-    Arrays.setAll(along, place -> grid.along(place) - course.beyond());
-    double[][] peaks = Arrays.stream(run.peaks()).map(double[]::clone).toArray(double[][]::new);
-    List<double[][]> byLeg =
-        IntStream.range(0, legs)
-            .mapToObj(leg -> lines(peaks, run.lines().ofChain(grid.chainOf(leg))))
-            .toList();
-    List<double[]> across =
-        IntStream.range(0, legs)
-            .mapToObj(leg -> grid.chains().get(grid.chainOf(leg)).distance().clone())
-            .toList();
-    return new PeakMap(course, section - course.beyond(), along, across, byLeg);
-  }
-
-  private static double[][] lines(double[][] peaks, int[] lines) {
-    return Arrays.stream(lines).mapToObj(line -> peaks[line]).toArray(double[][]::new);
   }
 
   /** Whether the weld goes round and meets its start. */
@@ -101,7 +89,7 @@ public final class PeakMap {
   }
 
   /** How much hotter the end gets than the middle, K: mean over the legs, at a distance. */
-  double hotterAtEnd(double distance) {
+  public double hotterAtEnd(double distance) {
     double sum = 0;
     for (int leg = 0; leg < legs(); leg++) {
       sum +=
@@ -145,7 +133,7 @@ public final class PeakMap {
    *
    * @param reach m from the weld centre
    */
-  double hottest(double reach) {
+  public double hottest(double reach) {
     int best = -1;
     for (int place = 0; place < along.length; place++) {
       boolean taken = course.ring() || within(along[place]);

@@ -1,8 +1,5 @@
-package afterweld.cli.study;
+package afterweld.document;
 
-import afterweld.cli.command.Notices;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.study.RobustFit;
 import afterweld.study.TraverseFit;
 import afterweld.weld.WeldCase;
@@ -11,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 
 /** The result of {@code fit} for programs. */
-final class FitJson {
+public final class FitJson {
   private FitJson() {}
 
-  static String of(WeldCase weldCase, TraverseFit fit, Notices notices) {
+  public static String of(WeldCase weldCase, TraverseFit fit, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put(

@@ -1,19 +1,16 @@
-package afterweld.cli.command;
+package afterweld.document;
 
 import afterweld.choice.answer.Objection;
-import afterweld.cli.terminal.Paragraph;
 import afterweld.section.OverageingLimit;
 import afterweld.section.SectionProfile;
 import afterweld.section.soundness.Soundness;
 import afterweld.weld.Warning;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -55,33 +52,12 @@ public record Notices(
         soundness, objections, Stream.concat(first, warnings.stream()).toList(), cautions);
   }
 
-  /** For a person. */
-  public String text() {
-    String list =
-        warnings.stream()
-            .map(warning -> Paragraph.hanging("- ", warning.text()))
-            .collect(Collectors.joining());
-    return (list.isEmpty() ? "" : "Warnings\n" + list + "\n") + Paragraph.each(cautions);
-  }
-
   /** For programs: the last keys of a result. */
   public void addTo(Map<String, Object> json) {
-    json.put("soundness", SoundnessView.json(soundness));
-    json.put("objections", ObjectionList.json(objections));
-    json.put("warnings", warnings(warnings));
+    json.put("soundness", FindingsJson.soundness(soundness));
+    json.put("objections", FindingsJson.objections(objections));
+    json.put("warnings", FindingsJson.warnings(warnings));
     json.put("cautions", cautions);
-  }
-
-  /** Warnings as JSON, in their order. */
-  public static List<Map<String, Object>> warnings(List<Warning> warnings) {
-    return warnings.stream().map(Notices::warning).toList();
-  }
-
-  private static Map<String, Object> warning(Warning warning) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", warning.code());
-    json.put("text", warning.text());
-    return json;
   }
 
   /**
@@ -96,6 +72,11 @@ public record Notices(
       all.add(NOT_PREDICTED);
     }
     return all.stream().sorted(Comparator.comparing(Notices::background)).toList();
+  }
+
+  /** The same before what a part of the result warns of. */
+  public static List<Warning> of(SectionProfile profile, List<Warning> own) {
+    return Stream.concat(of(profile).stream(), own.stream()).toList();
   }
 
   /** What was filled in by rule and how far off any number may be comes after what is wrong. */

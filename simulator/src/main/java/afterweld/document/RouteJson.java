@@ -1,11 +1,8 @@
-package afterweld.cli.choice;
+package afterweld.document;
 
 import afterweld.choice.RouteConstraint;
 import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
-import afterweld.cli.command.Notices;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.quantity.UnitSystem;
 import afterweld.weld.WeldCase;
 import java.util.ArrayList;
@@ -15,13 +12,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** The result of {@code routes} for programs. */
-final class RouteJson {
+public final class RouteJson {
   private static final double MEGA = 1e-6;
   private static final double DAY = 86400;
 
   private RouteJson() {}
 
-  static String of(WeldCase weldCase, RouteStudy study, Notices notices) {
+  public static String of(WeldCase weldCase, RouteStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     List<Map<String, Object>> routes = new ArrayList<>();

@@ -1,13 +1,8 @@
-package afterweld.cli.study;
+package afterweld.document;
 
 import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.answer.Objection;
-import afterweld.cli.command.Notices;
-import afterweld.cli.command.ObjectionList;
-import afterweld.cli.command.SoundnessView;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.section.soundness.Soundness;
 import afterweld.study.AgeingStudy;
 import afterweld.study.JointAgeing;
@@ -19,10 +14,10 @@ import java.util.List;
 import java.util.Map;
 
 /** The result of {@code ageing} for programs. */
-final class AgeingJson {
+public final class AgeingJson {
   private AgeingJson() {}
 
-  static String of(
+  public static String of(
       WeldCase weldCase,
       AgeingStudy study,
       JointAgeing joint,
@@ -31,14 +26,14 @@ final class AgeingJson {
       List<Objection> objections) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
-    root.put("soundness", SoundnessView.json(soundness));
-    root.put("objections", ObjectionList.json(objections));
+    root.put("soundness", FindingsJson.soundness(soundness));
+    root.put("objections", FindingsJson.objections(objections));
     root.put("curves", study.curves().stream().map(AgeingJson::curve).toList());
     root.put("schedule", study.schedule().map(AgeingJson::schedule).orElse(null));
     root.put("windows", study.windows().stream().map(AgeingJson::window).toList());
     root.put("joint", joint(joint));
     root.put("paint_oven", study.paint().stream().map(AgeingJson::paint).toList());
-    root.put("warnings", Notices.warnings(study.warnings()));
+    root.put("warnings", FindingsJson.warnings(study.warnings()));
     root.put("cautions", cautions);
     return JsonText.of(root);
   }

@@ -1,4 +1,4 @@
-package afterweld.cli.terminal;
+package afterweld.document;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;

@@ -1,4 +1,4 @@
-package afterweld.cli.profile;
+package afterweld.document;
 
 import static afterweld.quantity.OutputQuantity.DISTANCE;
 import static afterweld.quantity.OutputQuantity.HARDNESS;
@@ -6,7 +6,6 @@ import static afterweld.quantity.OutputQuantity.PEAK_TEMPERATURE;
 import static afterweld.quantity.OutputQuantity.TENSILE;
 import static afterweld.quantity.OutputQuantity.YIELD;
 
-import afterweld.cli.command.Quantities;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
@@ -20,19 +19,19 @@ import java.util.List;
  * The stations as {@code profile.csv}: a row each, the unit in every column's name, an empty cell
  * where the model gives no value.
  */
-final class ProfileCsv {
+public final class ProfileCsv {
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
   private final SectionProfile profile;
   private final UnitSystem units;
 
-  ProfileCsv(SectionProfile profile, UnitSystem units) {
+  public ProfileCsv(SectionProfile profile, UnitSystem units) {
     this.profile = profile;
     this.units = units;
   }
 
   /** The CSV text with its head. */
-  String text() {
+  public String text() {
     StringBuilder text = new StringBuilder(line(head()));
     profile.stations().forEach(station -> text.append(line(cells(station))));
     return text.toString();

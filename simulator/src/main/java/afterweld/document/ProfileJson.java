@@ -1,4 +1,4 @@
-package afterweld.cli.profile;
+package afterweld.document;
 
 import static afterweld.quantity.OutputQuantity.DISTANCE;
 import static afterweld.quantity.OutputQuantity.HARDNESS;
@@ -9,13 +9,6 @@ import static afterweld.quantity.UnitSystem.METRIC;
 
 import afterweld.choice.answer.Judgement;
 import afterweld.choice.answer.Objection;
-import afterweld.cli.command.Notices;
-import afterweld.cli.command.ObjectionList;
-import afterweld.cli.command.Quantities;
-import afterweld.cli.command.SoundnessView;
-import afterweld.cli.command.Standing;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.joint.JointReport;
 import afterweld.quantity.OutputQuantity;
 import afterweld.section.AlongWeld;
@@ -30,13 +23,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The result of {@code profile} for programs: keys that stay, metric units in every key, a fixed
  * number of decimals, null where the model gives no value.
  */
-final class ProfileJson {
+public final class ProfileJson {
   private static final double DAY = 86400;
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
@@ -46,7 +38,7 @@ final class ProfileJson {
   private final List<Objection> objections;
   private final Optional<AlongWeld> along;
 
-  ProfileJson(
+  public ProfileJson(
       SectionProfile profile,
       JointReport joint,
       Judgement judgement,
@@ -60,16 +52,16 @@ final class ProfileJson {
   }
 
   /** The JSON text, ending in a line break. */
-  String text() {
+  public String text() {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
-    root.put("soundness", SoundnessView.json(profile.soundness()));
+    root.put("soundness", FindingsJson.soundness(profile.soundness()));
     root.put("states", profile.states());
     root.put("waiting_days", new JsonNumber(profile.weldCase().naturalAge() / DAY, 4));
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));
-    along.ifPresent(view -> root.put("along_weld", new AlongWeldView(view, profile).json()));
+    along.ifPresent(view -> root.put("along_weld", AlongWeldJson.of(view, profile)));
     JointJson jointJson = new JointJson(profile, joint);
     root.put("joint", jointJson.strengths());
     root.putAll(jointJson.checks());
@@ -77,12 +69,9 @@ final class ProfileJson {
     root.put("design_codes", jointJson.codes());
     root.put("design_codes_note", joint.codesNote());
     root.put("softened_reach", jointJson.softened(profile));
-    root.put("requirement", Standing.json(judgement));
-    root.put("objections", ObjectionList.json(objections));
-    root.put(
-        "warnings",
-        Notices.warnings(
-            Stream.concat(Notices.of(profile).stream(), joint.warnings().stream()).toList()));
+    root.put("requirement", FindingsJson.requirement(judgement));
+    root.put("objections", FindingsJson.objections(objections));
+    root.put("warnings", FindingsJson.warnings(Notices.of(profile, joint.warnings())));
     root.put("cautions", profile.cautions());
     return JsonText.of(root);
   }

@@ -1,12 +1,9 @@
-package afterweld.cli.choice;
+package afterweld.document;
 
+import afterweld.choice.answer.Judgement;
 import afterweld.choice.filler.FillerAnswer;
 import afterweld.choice.filler.FillerComparison;
 import afterweld.choice.filler.FillerOption;
-import afterweld.cli.command.Notices;
-import afterweld.cli.command.Standing;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.soundness.Soundness;
 import afterweld.strength.Strength;
@@ -18,16 +15,21 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /** The result of {@code fillers} for programs. */
-final class FillerJson {
+public final class FillerJson {
   private static final double MEGA = 1e-6;
 
   private FillerJson() {}
 
-  static String of(
+  /**
+   * The JSON text.
+   *
+   * @param standing of the case as written
+   */
+  public static String of(
       WeldCase weldCase,
       Soundness soundness,
       FillerComparison comparison,
-      Standing standing,
+      Judgement standing,
       Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
@@ -46,7 +48,17 @@ final class FillerJson {
     root.put("base_yield_MPa", megapascal(comparison.baseWelded()));
     root.put("base_yield_MPa_after_heat_treatment", megapascal(comparison.baseTreated()));
     root.put("best_over_band", comparison.bestOverBand());
-    root.put("requirement", standing.json());
+    root.put("requirement", FindingsJson.requirement(standing));
+    notices.addTo(root);
+    return JsonText.of(root);
+  }
+
+  /** The same where none makes a sound joint of the weld. */
+  public static String none(WeldCase weldCase, Judgement standing, Notices notices) {
+    Map<String, Object> root = new LinkedHashMap<>();
+    root.put("title", weldCase.title());
+    root.put("fillers", List.of());
+    root.put("requirement", FindingsJson.requirement(standing));
     notices.addTo(root);
     return JsonText.of(root);
   }

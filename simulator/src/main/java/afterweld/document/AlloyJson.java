@@ -1,10 +1,8 @@
-package afterweld.cli.library;
+package afterweld.document;
 
 import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.filler.FillerUse;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.material.Alloy;
 import afterweld.material.Element;
 import afterweld.material.Fact;
@@ -15,16 +13,16 @@ import java.util.Locale;
 import java.util.Map;
 
 /** The library for programs, metric. */
-final class AlloyJson {
+public final class AlloyJson {
   private AlloyJson() {}
 
   /** All alloys and fillers, without their sources. */
-  static String of(List<Alloy> alloys) {
+  public static String of(List<Alloy> alloys) {
     return JsonText.of(Map.of("materials", alloys.stream().map(AlloyJson::summary).toList()));
   }
 
   /** One of them with every value and its source. */
-  static String of(Alloy alloy) {
+  public static String of(Alloy alloy) {
     Map<String, Object> json = summary(alloy);
     json.put("use_as_filler", FillerUse.of(alloy).lines());
     json.put("facts", alloy.facts().stream().map(AlloyJson::fact).toList());

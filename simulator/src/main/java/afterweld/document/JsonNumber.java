@@ -1,4 +1,4 @@
-package afterweld.cli.terminal;
+package afterweld.document;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

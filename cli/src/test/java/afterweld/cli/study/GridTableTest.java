@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.CaseReader;
 import afterweld.choice.answer.Judgement;
 import afterweld.choice.answer.Requirement;
-import afterweld.cli.command.Notices;
+import afterweld.document.Notices;
 import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.soundness.Soundness;
@@ -28,7 +28,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** The words about a map, on maps that are made up. */
-class GridOutputTest {
+class GridTableTest {
   private static WeldCase weld;
 
   @BeforeAll
@@ -60,7 +60,7 @@ class GridOutputTest {
             nodes,
             nodes.get(0).joint(),
             List.of(0.6));
-    return new GridOutput(
+    return new GridTable(
             weld,
             study,
             new Notices(Soundness.SOUND, List.of(), List.of(), List.of()),

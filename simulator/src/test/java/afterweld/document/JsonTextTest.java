@@ -1,4 +1,4 @@
-package afterweld.cli.terminal;
+package afterweld.document;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,10 +1,6 @@
-package afterweld.cli.study;
+package afterweld.document;
 
 import afterweld.choice.answer.Judgement;
-import afterweld.cli.command.Notices;
-import afterweld.cli.command.Standing;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.ErrorBand;
 import afterweld.strength.ModelError;
@@ -25,7 +21,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The result of {@code spread} for programs. */
-final class SpreadJson {
+public final class SpreadJson {
   private static final double MEGA = 1e-6;
   private static final double DAY = 86400;
 
@@ -53,10 +49,10 @@ final class SpreadJson {
 
   private SpreadJson() {}
 
-  static String of(WeldCase weldCase, SpreadStudy study, Notices notices) {
+  public static String of(WeldCase weldCase, SpreadStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
-    root.put("requirement", Standing.json(study.judgement(UnitSystem.METRIC)));
+    root.put("requirement", FindingsJson.requirement(study.judgement(UnitSystem.METRIC)));
     root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
     root.put("predicted_tensile_MPa", megapascal(study.joint().tensile()));
     root.put("predicted_proof_MPa", megapascal(study.joint().proof()));
@@ -82,10 +78,10 @@ final class SpreadJson {
   }
 
   /** The same keys where no joint was simulated: null where a joint would have given a value. */
-  static String none(WeldCase weldCase, Judgement judgement, Notices notices) {
+  public static String none(WeldCase weldCase, Judgement judgement, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
-    root.put("requirement", Standing.json(judgement));
+    root.put("requirement", FindingsJson.requirement(judgement));
     root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
     List.of("predicted_tensile_MPa", "predicted_proof_MPa", "median_shift")
         .forEach(key -> root.put(key, null));

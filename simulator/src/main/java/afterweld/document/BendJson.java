@@ -1,11 +1,6 @@
-package afterweld.cli.study;
+package afterweld.document;
 
 import afterweld.choice.answer.Objection;
-import afterweld.cli.command.Notices;
-import afterweld.cli.command.ObjectionList;
-import afterweld.cli.command.SoundnessView;
-import afterweld.cli.terminal.JsonNumber;
-import afterweld.cli.terminal.JsonText;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.bend.BendOutlook;
 import afterweld.joint.bend.BendReport;
@@ -21,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The result of {@code bend} for programs: metric, null for a state that could not be bent. */
-final class BendJson {
+public final class BendJson {
   private static final int AS_WELDED = 1;
   private static final double PER_MM = 1e-3;
 
@@ -29,19 +24,19 @@ final class BendJson {
   private final BendReport report;
   private final List<Objection> objections;
 
-  BendJson(SectionProfile profile, BendReport report, List<Objection> objections) {
+  public BendJson(SectionProfile profile, BendReport report, List<Objection> objections) {
     this.profile = profile;
     this.report = report;
     this.objections = List.copyOf(objections);
   }
 
   /** The JSON text, ending in a line break. */
-  String text() {
+  public String text() {
     BendLoad asked = report.strip().load();
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", profile.weldCase().title());
-    root.put("soundness", SoundnessView.json(profile.soundness()));
-    root.put("objections", ObjectionList.json(objections));
+    root.put("soundness", FindingsJson.soundness(profile.soundness()));
+    root.put("objections", FindingsJson.objections(objections));
     root.put("angle_deg", degrees(report.strip().angle()));
     root.put("length_mm", new JsonNumber(report.strip().length() * 1e3, 1));
     root.put("width_mm", new JsonNumber(report.strip().width() * 1e3, 1));
@@ -138,7 +133,7 @@ final class BendJson {
   }
 
   private List<Map<String, Object>> warnings() {
-    return Notices.warnings(BendTable.warnings(profile, report));
+    return FindingsJson.warnings(Notices.of(profile, report.warnings()));
   }
 
   private static JsonNumber curvature(double perMetre) {

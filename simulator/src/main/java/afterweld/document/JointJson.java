@@ -1,6 +1,5 @@
-package afterweld.cli.profile;
+package afterweld.document;
 
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.FilletWeld;
@@ -18,19 +17,19 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The joint's part of the JSON result: metric, null where nothing is predicted. */
-final class JointJson {
+public final class JointJson {
   private static final double MEGA = 1e-6;
 
   private final SectionProfile profile;
   private final JointReport joint;
 
-  JointJson(SectionProfile profile, JointReport joint) {
+  public JointJson(SectionProfile profile, JointReport joint) {
     this.profile = profile;
     this.joint = joint;
   }
 
   /** What the joint carries, state by state. */
-  List<Map<String, Object>> strengths() {
+  public List<Map<String, Object>> strengths() {
     return Stream.concat(joint.strengths().stream(), joint.overTwoInches().stream())
         .map(this::strength)
         .toList();
@@ -77,7 +76,7 @@ final class JointJson {
   }
 
   /** Fillet and tube, where the case has them. */
-  Map<String, Object> checks() {
+  public Map<String, Object> checks() {
     Map<String, Object> json = new LinkedHashMap<>();
     joint.checks().fillet().ifPresent(fillet -> json.put("fillet", fillet(fillet)));
     joint
@@ -115,7 +114,7 @@ final class JointJson {
   }
 
   /** The member with the weld along it. */
-  Map<String, Object> member(MemberReport member) {
+  public Map<String, Object> member(MemberReport member) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("width_mm", new JsonNumber(member.width() * 1e3, 1));
     json.put("states", member.states().stream().map(state -> memberState(member, state)).toList());
@@ -142,7 +141,7 @@ final class JointJson {
   }
 
   /** How far each side is softened as welded, beside what the code counts. */
-  List<Map<String, Object>> softened(SectionProfile profile) {
+  public List<Map<String, Object>> softened(SectionProfile profile) {
     return SoftenedReach.of(profile, joint.codes()).stream().map(JointJson::softened).toList();
   }
 
@@ -158,7 +157,7 @@ final class JointJson {
   }
 
   /** What the design codes give. */
-  List<Map<String, Object>> codes() {
+  public List<Map<String, Object>> codes() {
     return joint.codes().stream().map(JointJson::code).toList();
   }
 

@@ -1,6 +1,5 @@
-package afterweld.cli.study;
+package afterweld.document;
 
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.quantity.UnitSystem;
 import afterweld.study.Aim;
 import afterweld.study.JointPlace;
@@ -9,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Joints that are ranked by what a case requires, for programs, always metric. */
-final class RankingJson {
+public final class RankingJson {
   private RankingJson() {}
 
   /** What they are ranked by. */
-  static Map<String, Object> rankedBy(Aim aim) {
+  public static Map<String, Object> rankedBy(Aim aim) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("name", aim.name());
     json.put("unit", aim.unit(UnitSystem.METRIC));
@@ -26,7 +25,7 @@ final class RankingJson {
   }
 
   /** One of them. */
-  static Map<String, Object> joint(Aim aim, JointPlace joint) {
+  public static Map<String, Object> joint(Aim aim, JointPlace joint) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("value", new JsonNumber(aim.in(UnitSystem.METRIC, joint.value()), 1));
     json.put("value_low", new JsonNumber(aim.in(UnitSystem.METRIC, joint.valueLow()), 1));
@@ -40,7 +39,7 @@ final class RankingJson {
   }
 
   /** How it stands; empty where no strength is required. */
-  static Optional<String> verdict(Aim aim, JointPlace joint) {
+  public static Optional<String> verdict(Aim aim, JointPlace joint) {
     return aim.required() ? Optional.of(joint.judgement().verdict().label()) : Optional.empty();
   }
 }

@@ -1,4 +1,4 @@
-package afterweld.cli.command;
+package afterweld.document;
 
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;

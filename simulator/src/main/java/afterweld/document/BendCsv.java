@@ -1,8 +1,7 @@
-package afterweld.cli.study;
+package afterweld.document;
 
 import static afterweld.quantity.OutputQuantity.DISTANCE;
 
-import afterweld.cli.terminal.JsonNumber;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.bend.BendReport;
 import afterweld.joint.bend.BentState;
@@ -12,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Curvature along the strip as {@code bend.csv}: a row for each slice, a column for each bend. */
-final class BendCsv {
+public final class BendCsv {
   private static final int DISTANCE_DECIMALS = 4;
   private static final int CURVATURE_DECIMALS = 6;
 
@@ -20,14 +19,14 @@ final class BendCsv {
   private final BendReport report;
   private final UnitSystem units;
 
-  BendCsv(List<String> names, BendReport report, UnitSystem units) {
+  public BendCsv(List<String> names, BendReport report, UnitSystem units) {
     this.names = names;
     this.report = report;
     this.units = units;
   }
 
   /** The CSV text with its head. */
-  String text() {
+  public String text() {
     StringBuilder text = new StringBuilder(line(head()));
     List<StripBend> bends = bends();
     for (int i = 0; i < bends.get(0).line().size(); i++) {
