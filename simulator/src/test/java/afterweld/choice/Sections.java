@@ -3,7 +3,6 @@ package afterweld.choice;
 import afterweld.material.Alloy;
 import afterweld.material.Composition;
 import afterweld.material.Element;
-import afterweld.material.MaterialLibrary;
 import afterweld.material.Source;
 import afterweld.material.Status;
 import afterweld.material.Temper;
@@ -42,7 +41,7 @@ final class Sections {
     return new Estimate(middle, middle.times(0.9), middle.times(1.1));
   }
 
-  /** A section of 4 mm plate welded with 4043; its last state is given by distance in mm. */
+  /** A section of 4 mm plate welded without filler; its last state is given by distance in mm. */
   static SectionProfile of(DoubleFunction<Estimate> lastState) {
     return of(lastState, Map.of(Element.MG, 0.4, Element.SI, 3.4));
   }
@@ -95,20 +94,15 @@ final class Sections {
     Side side = new Side(alloy, temper, 4 * MM, OptionalDouble.empty(), base);
     OptionalDouble none = OptionalDouble.empty();
     Pass pass = new Pass(WeldingProcess.GTAW_AC, 120, 14, 0.003, 293, none, none, none, 0, none);
-    return new WeldCase(
-        "hand-made",
-        side,
-        side,
-        Joint.BEAD,
-        Preparation.SQUARE,
-        Optional.empty(),
-        new FillerChoice(MaterialLibrary.standard().filler("4043"), 0.5, 0.5, 0.5, true, 0.5),
-        List.of(pass),
-        OptionalDouble.of(0),
-        293,
-        2 * MM,
-        0,
-        List.of(),
-        List.of());
+    return WeldCase.of(side, side)
+        .title("hand-made")
+        .joint(Joint.BEAD, Preparation.SQUARE)
+        .filler(new FillerChoice(Optional.empty(), 1, 1, 1, true, 0.5))
+        .passes(List.of(pass))
+        .reinforcement(0)
+        .ambient(293)
+        .depth(2 * MM)
+        .naturalAge(0)
+        .done();
   }
 }
