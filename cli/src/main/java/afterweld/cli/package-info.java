@@ -4,8 +4,8 @@
  * <p>Nothing is computed here. A command gets what it works with through its constructor: a {@link
  * afterweld.cli.command.CaseSource} that reads a case, a {@link afterweld.cli.command.Simulation}
  * that computes a section, {@link afterweld.cli.profile.Pictures} that draw it. The result goes to
- * the terminal as a {@link afterweld.cli.profile.ProfileTable}, to programs as {@link
- * afterweld.cli.profile.ProfileJson}, and whole or not at all into an {@link
+ * the terminal as a {@code afterweld.cli.profile.ProfileTable}, to programs as {@link
+ * afterweld.document.ProfileJson}, and whole or not at all into an {@link
  * afterweld.cli.files.OutputFolder}. What the user can put right is an {@link
  * afterweld.cli.terminal.InputFault}; anything else that fails is told in one sentence.
  *

@@ -17,6 +17,12 @@ import java.util.Map;
 public final class AgeingJson {
   private AgeingJson() {}
 
+  /**
+   * The JSON text.
+   *
+   * @param study of the metals
+   * @param joint what other ageing would make of the joint
+   */
   public static String of(
       WeldCase weldCase,
       AgeingStudy study,

@@ -19,6 +19,12 @@ public final class BendCsv {
   private final BendReport report;
   private final UnitSystem units;
 
+  /**
+   * The CSV of the bends.
+   *
+   * @param names of the states
+   * @param units of lengths, stresses and moments
+   */
   public BendCsv(List<String> names, BendReport report, UnitSystem units) {
     this.names = names;
     this.report = report;

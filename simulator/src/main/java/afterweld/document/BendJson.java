@@ -24,6 +24,7 @@ public final class BendJson {
   private final BendReport report;
   private final List<Objection> objections;
 
+  /** The JSON of the bends of a section, and what stands against its case. */
   public BendJson(SectionProfile profile, BendReport report, List<Objection> objections) {
     this.profile = profile;
     this.report = report;

@@ -11,6 +11,7 @@ import java.util.Map;
 public final class FitJson {
   private FitJson() {}
 
+  /** The JSON text. */
   public static String of(WeldCase weldCase, TraverseFit fit, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());

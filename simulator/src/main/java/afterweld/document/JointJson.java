@@ -23,6 +23,7 @@ public final class JointJson {
   private final SectionProfile profile;
   private final JointReport joint;
 
+  /** The JSON of the joint of a section. */
   public JointJson(SectionProfile profile, JointReport joint) {
     this.profile = profile;
     this.joint = joint;

@@ -25,6 +25,7 @@ public final class ProfileCsv {
   private final SectionProfile profile;
   private final UnitSystem units;
 
+  /** The CSV of a section, in a system of units. */
   public ProfileCsv(SectionProfile profile, UnitSystem units) {
     this.profile = profile;
     this.units = units;

@@ -38,6 +38,12 @@ public final class ProfileJson {
   private final List<Objection> objections;
   private final Optional<AlongWeld> along;
 
+  /**
+   * The JSON of a section.
+   *
+   * @param judgement with its reasons in metric units
+   * @param along the weld along its way, if it has a start and an end that count
+   */
   public ProfileJson(
       SectionProfile profile,
       JointReport joint,

@@ -18,6 +18,7 @@ public final class RouteJson {
 
   private RouteJson() {}
 
+  /** The JSON text. */
   public static String of(WeldCase weldCase, RouteStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());

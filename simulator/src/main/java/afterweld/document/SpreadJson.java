@@ -49,6 +49,7 @@ public final class SpreadJson {
 
   private SpreadJson() {}
 
+  /** The JSON text. */
   public static String of(WeldCase weldCase, SpreadStudy study, Notices notices) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());

@@ -2,7 +2,7 @@
  * From the state of the metal to what a test would read: yield and tensile strength in Pa, hardness
  * in HV, and other hardness scales at the border.
  *
- * <p>For 6061-T6 as computed in {@link afterweld.metallurgy}:
+ * <p>For 6061-T6 as computed in {@code afterweld.metallurgy}:
  *
  * <pre>{@code
  * Strength strength = PrecipitateStrength.of(state);

@@ -14,6 +14,7 @@ public record Distribution(String shape, Quantile quantile) {
   /** The value that a share (0 to 1) of the draws stays below. */
   @FunctionalInterface
   public interface Quantile {
+    /** The value under which that share of all draws lies, 0 to 1. */
     double at(double share);
   }
 
