@@ -22,12 +22,11 @@ import afterweld.thermal.TemperatureHistory;
 import afterweld.thermal.WeldCourse.Place;
 import afterweld.thermal.WeldingProcess;
 import afterweld.weld.FillerChoice;
-import afterweld.weld.Joint;
-import afterweld.weld.Preparation;
 import afterweld.weld.Ring;
 import afterweld.weld.Side;
 import afterweld.weld.Warning;
 import afterweld.weld.WeldCase;
+import afterweld.weld.WeldCaseDraft;
 import afterweld.weldmetal.WeldMetal;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -213,21 +212,17 @@ public final class InventedWeld {
 
   private WeldCase weldCase() {
     Alloy filler = alloy("4643", Alloy.Family.FILLER_ONLY, 848, 908);
-    return new WeldCase(
-        title,
-        left.side(),
-        right.side(),
-        Joint.BUTT,
-        Preparation.SQUARE,
-        ring,
-        new FillerChoice(Optional.of(filler), 0.3, 0.15, 0.45, false, 0.5),
-        Collections.nCopies(passes, pass()),
-        OptionalDouble.of(0.0015),
-        AMBIENT,
-        0.003,
-        86400,
-        List.of(),
-        List.of());
+    WeldCaseDraft draft =
+        WeldCase.of(left.side(), right.side())
+            .title(title)
+            .filler(new FillerChoice(Optional.of(filler), 0.3, 0.15, 0.45, false, 0.5))
+            .passes(Collections.nCopies(passes, pass()))
+            .reinforcement(0.0015)
+            .ambient(AMBIENT)
+            .depth(0.003)
+            .naturalAge(86400);
+    ring.ifPresent(draft::ring);
+    return draft.done();
   }
 
   private static Pass pass() {

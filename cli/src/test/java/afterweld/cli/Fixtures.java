@@ -129,21 +129,17 @@ public final class Fixtures {
   }
 
   static WeldCase weldCase() {
-    return new WeldCase(
-        "Fork arm to base plate",
-        side(),
-        side(),
-        Joint.BUTT,
-        Preparation.SINGLE_V,
-        Optional.empty(),
-        new FillerChoice(Optional.of(alloy4643()), 0.4, 0.25, 0.55, false, 0.5),
-        List.of(pass(OptionalDouble.of(11 * MM))),
-        OptionalDouble.of(1.65 * MM),
-        293.15,
-        3 * MM,
-        86400,
-        List.of(),
-        List.of(new Warning("preparation-assumed", "Single-v preparation assumed.")));
+    return WeldCase.of(side(), side())
+        .title("Fork arm to base plate")
+        .joint(Joint.BUTT, Preparation.SINGLE_V)
+        .filler(new FillerChoice(Optional.of(alloy4643()), 0.4, 0.25, 0.55, false, 0.5))
+        .passes(List.of(pass(OptionalDouble.of(11 * MM))))
+        .reinforcement(1.65 * MM)
+        .ambient(293.15)
+        .depth(3 * MM)
+        .naturalAge(86400)
+        .notes(List.of(new Warning("preparation-assumed", "Single-v preparation assumed.")))
+        .done();
   }
 
   static Pass pass(OptionalDouble beadWidth) {

@@ -14,12 +14,15 @@ import afterweld.study.SpreadSettings;
 import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import afterweld.thermal.furnace.FurnaceStep;
+import afterweld.weld.AfterWelding;
 import afterweld.weld.FillerChoice;
 import afterweld.weld.Joint;
+import afterweld.weld.Parts;
 import afterweld.weld.Preparation;
 import afterweld.weld.Ring;
 import afterweld.weld.Seam;
 import afterweld.weld.WeldCase;
+import afterweld.weld.WeldProcedure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,10 +58,12 @@ final class CaseAssembler {
       Optional<Seam> seam,
       Optional<HeatFlow> heatFlow,
       List<Pass> passes,
-      Optional<FillerChoice> filler) {}
-
-  /** What happens to the joint after welding. */
-  private record Treatment(double naturalAge, List<FurnaceStep> steps) {}
+      Optional<FillerChoice> filler) {
+    private Parts parts(Plates plates) {
+      return new Parts(
+          plates.left().complete(), plates.right().complete(), joint, preparation, ring, seam);
+    }
+  }
 
   /** The case, or empty when the file has a fault. */
   Optional<CaseFile> read() {
@@ -69,7 +74,7 @@ final class CaseAssembler {
     double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
     double depth = depth(plates);
     Requirement requirement = new RequirementReader(notes, plates.anyCasting()).read(top);
-    Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
+    AfterWelding after = after(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates, procedure.joint()).read(top);
     Requirement asked = requirement.with(settings.fillet()).holding(settings.tube());
@@ -78,40 +83,21 @@ final class CaseAssembler {
     if (top.faults().count() > 0) {
       return Optional.empty();
     }
-    WeldCase weld = weld(title, plates, procedure, reinforcement, ambient, depth, treatment);
+    WeldCase weld =
+        new WeldCase(
+            title,
+            procedure.parts(plates),
+            new WeldProcedure(
+                procedure.passes(), reinforcement, ambient, depth, procedure.heatFlow()),
+            procedure.filler().orElseThrow(),
+            after,
+            notes.toList());
     ScheduleCheck.of(weld, requirement, Severity.REFUSED)
         .forEach(text -> top.unwanted(HeatTreatmentReader.AFTER_WELD, text));
     if (top.faults().count() > 0) {
       return Optional.empty();
     }
     return Optional.of(new CaseFile(weld, asked, routes, settings, spread));
-  }
-
-  private WeldCase weld(
-      String title,
-      Plates plates,
-      Procedure procedure,
-      OptionalDouble reinforcement,
-      double ambient,
-      double depth,
-      Treatment treatment) {
-    return new WeldCase(
-        title,
-        plates.left().complete(),
-        plates.right().complete(),
-        procedure.joint(),
-        procedure.preparation(),
-        procedure.ring(),
-        procedure.seam(),
-        procedure.filler().orElseThrow(),
-        procedure.passes(),
-        reinforcement,
-        ambient,
-        depth,
-        treatment.naturalAge(),
-        treatment.steps(),
-        procedure.heatFlow(),
-        notes.toList());
   }
 
   private String title() {
@@ -181,7 +167,7 @@ final class CaseAssembler {
     return depth;
   }
 
-  private Treatment treatment(MeltingLimit limit) {
+  private AfterWelding after(MeltingLimit limit) {
     List<FurnaceStep> steps = new HeatTreatmentReader(limit, notes, top.faults()).read(top);
     double usual = steps.isEmpty() ? 30 * DAY : DAY;
     double naturalAge = top.quantityOr(NATURAL_AGE, usual);
@@ -192,6 +178,6 @@ final class CaseAssembler {
               ? "Tested after 30 days at room temperature."
               : "One day at room temperature between welding and the next step.");
     }
-    return new Treatment(naturalAge, steps);
+    return new AfterWelding(naturalAge, steps);
   }
 }

@@ -8,96 +8,108 @@ import afterweld.thermal.furnace.FurnaceStep;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * One joint with its procedure and its heat treatment: everything the simulation needs and nothing
  * else. SI units and kelvin.
  *
+ * <pre>{@code
+ * WeldCase bracket = WeldCase.of(plate, plate).filler(filler).passes(List.of(pass)).done();
+ * WeldCase slower = bracket.change().passes(List.of(slow)).done();
+ * }</pre>
+ *
  * @param title what the joint is called
- * @param left through or thicker part; negative distances
- * @param right other part; positive distances
- * @param joint how they meet
- * @param preparation how the edges are prepared
- * @param ring the tube, if the weld goes round one
- * @param seam start, end and length of a straight weld, if they count
+ * @param parts what is joined
+ * @param procedure how it is welded
  * @param filler filler and dilution
- * @param passes in the order they are welded, at least one
- * @param reinforcement height of the bead above flush, m; empty where it follows the bead width
- *     that the thermal model finds
- * @param ambient K
- * @param depth of the traverse below the arc side, m
- * @param naturalAge time between welding and the next step or the test, s
- * @param afterWeld heat treatment, in order; empty if none
- * @param heatFlow temperature field to use; empty where the rule decides
+ * @param after what happens to it after welding
  * @param notes what the reader of the case filled in by rule, in sentences for the result
  */
 public record WeldCase(
     String title,
-    Side left,
-    Side right,
-    Joint joint,
-    Preparation preparation,
-    Optional<Ring> ring,
-    Optional<Seam> seam,
+    Parts parts,
+    WeldProcedure procedure,
     FillerChoice filler,
-    List<Pass> passes,
-    OptionalDouble reinforcement,
-    double ambient,
-    double depth,
-    double naturalAge,
-    List<FurnaceStep> afterWeld,
-    Optional<HeatFlow> heatFlow,
+    AfterWelding after,
     List<Warning> notes) {
 
-  /** Copies the lists. */
+  /** Copies the list, and refuses a depth below the thinner part. */
   public WeldCase {
-    Check.positive("ambient temperature", ambient, "K");
-    Check.notNegative("reinforcement", reinforcement, "m");
-    Check.within("depth", depth, 0, Math.min(left.thickness(), right.thickness()), "m");
-    Check.notNegative("time at room temperature", naturalAge, "s");
-    Check.some("passes of a weld", passes);
-    if (ring.isPresent() && seam.isPresent()) {
-      throw new IllegalArgumentException("a ring and a seam in one weld");
-    }
-    passes = List.copyOf(passes);
-    afterWeld = List.copyOf(afterWeld);
+    Check.within("depth", procedure.depth(), 0, parts.thinnest(), "m");
     notes = List.copyOf(notes);
   }
 
-  /** A case without a seam that leaves the choice of the temperature field to the rule. */
-  public WeldCase(
-      String title,
-      Side left,
-      Side right,
-      Joint joint,
-      Preparation preparation,
-      Optional<Ring> ring,
-      FillerChoice filler,
-      List<Pass> passes,
-      OptionalDouble reinforcement,
-      double ambient,
-      double depth,
-      double naturalAge,
-      List<FurnaceStep> afterWeld,
-      List<Warning> notes) {
-    this(
-        title,
-        left,
-        right,
-        joint,
-        preparation,
-        ring,
-        Optional.empty(),
-        filler,
-        passes,
-        reinforcement,
-        ambient,
-        depth,
-        naturalAge,
-        afterWeld,
-        Optional.empty(),
-        notes);
+  /**
+   * A butt joint of square edges to begin with: at 20 °C, looked at half way through the thinner
+   * part, 30 days after welding and not heat treated. It lacks filler and passes.
+   */
+  public static WeldCaseDraft of(Side left, Side right) {
+    return new WeldCaseDraft(left, right);
+  }
+
+  /** Through or thicker part; negative distances. */
+  public Side left() {
+    return parts.left();
+  }
+
+  /** Other part; positive distances. */
+  public Side right() {
+    return parts.right();
+  }
+
+  /** How the parts meet. */
+  public Joint joint() {
+    return parts.joint();
+  }
+
+  /** How the edges are prepared. */
+  public Preparation preparation() {
+    return parts.preparation();
+  }
+
+  /** The tube, if the weld goes round one. */
+  public Optional<Ring> ring() {
+    return parts.ring();
+  }
+
+  /** Start, end and length of a straight weld, if they count. */
+  public Optional<Seam> seam() {
+    return parts.seam();
+  }
+
+  /** In the order they are welded, at least one. */
+  public List<Pass> passes() {
+    return procedure.passes();
+  }
+
+  /** Height of the bead above flush, m; empty where it follows the bead width. */
+  public OptionalDouble reinforcement() {
+    return procedure.reinforcement();
+  }
+
+  /** Room temperature, K. */
+  public double ambient() {
+    return procedure.ambient();
+  }
+
+  /** Of the traverse below the arc side, m. */
+  public double depth() {
+    return procedure.depth();
+  }
+
+  /** Temperature field to use; empty where the rule decides. */
+  public Optional<HeatFlow> heatFlow() {
+    return procedure.heatFlow();
+  }
+
+  /** Time between welding and the next step or the test, s. */
+  public double naturalAge() {
+    return after.naturalAge();
+  }
+
+  /** Heat treatment, in order; empty if none. */
+  public List<FurnaceStep> afterWeld() {
+    return after.steps();
   }
 
   /**
@@ -113,45 +125,44 @@ public record WeldCase(
 
   /** Whether the right of the weld mirrors the left: like parts, and no arc beside the joint. */
   public boolean symmetric() {
-    return left.equals(right) && passes.stream().allMatch(pass -> pass.offset() == 0);
+    return left().equals(right()) && passes().stream().allMatch(pass -> pass.offset() == 0);
   }
 
   /** Whether it joins tubes. */
   public boolean ofTubes() {
-    return ring.isPresent() || joint == Joint.SOCKET;
+    return parts.tubes();
   }
 
   /** Whether a side of it is a casting. */
   public boolean hasCasting() {
-    return left.alloy().casting() || right.alloy().casting();
+    return parts.both().anyMatch(side -> side.alloy().casting());
   }
 
   /** Whether a side of it is wrought metal that hardens by heat treatment. */
   public boolean hardensWrought() {
-    return Stream.of(left, right)
-        .anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
+    return parts.both().anyMatch(side -> side.alloy().heatTreatable() && !side.alloy().casting());
   }
 
   /** The same weld with another heat treatment after it. */
   public WeldCase withAfterWeld(List<FurnaceStep> steps) {
-    return change().afterWeld(steps).done();
+    return new WeldCase(
+        title, parts, procedure, filler, new AfterWelding(naturalAge(), steps), notes);
   }
 
   /** The weld with nothing after it and without a name: equal for cases that weld alike. */
   public WeldCase weldAlone() {
-    return change().title("").naturalAge(0).afterWeld(List.of()).notes(List.of()).done();
+    return new WeldCase("", parts, procedure, filler, new AfterWelding(0, List.of()), List.of());
   }
 
   /** The same weld without filler: its weld metal is melted base alone. */
   public WeldCase withoutFiller() {
-    return change()
-        .filler(new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft()))
-        .done();
+    FillerChoice none = new FillerChoice(Optional.empty(), 1, 1, 1, true, filler.fromLeft());
+    return new WeldCase(title, parts, procedure, none, after, notes);
   }
 
   /** The way of the arc. */
   public WeldCourse course() {
-    return ring.map(Ring::course).or(() -> seam.map(Seam::course)).orElseGet(WeldCourse::steady);
+    return ring().map(Ring::course).or(() -> seam().map(Seam::course)).orElse(WeldCourse.steady());
   }
 
   /** A draft with everything of this case, to be changed. */

@@ -102,21 +102,7 @@ public class WeldBenchmark {
             new FurnaceStep.Quench(QuenchMedium.WATER, ROOM, 8),
             new FurnaceStep.NaturalAge(7200),
             new FurnaceStep.Age(449.8, 8 * 3600, FurnaceStep.Ramp.BY_FURNACE, false));
-    return new WeldCase(
-        "Fork arm",
-        side,
-        side,
-        Joint.BUTT,
-        Preparation.SINGLE_V,
-        Optional.empty(),
-        new FillerChoice(Optional.of(filler), 0.3, 0.3, 0.3, true, 0.5),
-        List.of(pass),
-        OptionalDouble.empty(),
-        293.15,
-        THICKNESS / 2,
-        86400,
-        steps,
-        List.of());
+    return WeldCase.of(side, side).title("Fork arm").joint(Joint.BUTT, Preparation.SINGLE_V).filler(new FillerChoice(Optional.of(filler), 0.3, 0.3, 0.3, true, 0.5)).passes(List.of(pass)).ambient(293.15).depth(THICKNESS / 2).naturalAge(86400).afterWeld(steps).done();
   }
 
   /** T6 start, weld, 30 days, age: one station of one weld. */

@@ -7,12 +7,9 @@ import afterweld.thermal.WeldingProcess;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.QuenchMedium;
 import afterweld.weld.FillerChoice;
-import afterweld.weld.Joint;
-import afterweld.weld.Preparation;
 import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Cases to compute in tests, built up from one plain butt weld. */
@@ -105,21 +102,15 @@ public record Cases(
   }
 
   public WeldCase weldCase() {
-    return new WeldCase(
-        "test",
-        left,
-        right,
-        Joint.BUTT,
-        Preparation.SQUARE,
-        Optional.empty(),
-        filler,
-        passes,
-        OptionalDouble.empty(),
-        293.15,
-        Math.min(left.thickness() / 2, right.thickness()),
-        naturalAge,
-        afterWeld,
-        List.of());
+    return WeldCase.of(left, right)
+        .title("test")
+        .filler(filler)
+        .passes(passes)
+        .ambient(293.15)
+        .depth(Math.min(left.thickness() / 2, right.thickness()))
+        .naturalAge(naturalAge)
+        .afterWeld(afterWeld)
+        .done();
   }
 
   public SectionProfile run() {

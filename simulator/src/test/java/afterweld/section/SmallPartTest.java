@@ -11,12 +11,11 @@ import afterweld.thermal.HeatInputException;
 import afterweld.thermal.Pass;
 import afterweld.thermal.PeakMap;
 import afterweld.thermal.WeldCourse.Place;
-import afterweld.weld.Joint;
-import afterweld.weld.Preparation;
 import afterweld.weld.Ring;
 import afterweld.weld.Side;
 import afterweld.weld.Warning;
 import afterweld.weld.WeldCase;
+import afterweld.weld.WeldCaseDraft;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,23 +30,17 @@ class SmallPartTest {
   private static WeldCase butt(OptionalDouble width, Optional<Ring> ring, Optional<HeatFlow> flow) {
     Side base = Cases.side("6061", "T6", 0.003);
     Side side = new Side(base.alloy(), base.temper(), 0.003, width, base.composition());
-    return new WeldCase(
-        "small part",
-        side,
-        side,
-        Joint.BUTT,
-        Preparation.SQUARE,
-        ring,
-        Optional.empty(),
-        Cases.filler("4043", 0.4),
-        List.of(Cases.pass(120, 4e-3, 293.15)),
-        OptionalDouble.empty(),
-        293.15,
-        0.0015,
-        30 * Cases.DAY,
-        List.of(),
-        flow,
-        List.of());
+    WeldCaseDraft draft =
+        WeldCase.of(side, side)
+            .title("small part")
+            .filler(Cases.filler("4043", 0.4))
+            .passes(List.of(Cases.pass(120, 4e-3, 293.15)))
+            .ambient(293.15)
+            .depth(0.0015)
+            .naturalAge(30 * Cases.DAY);
+    ring.ifPresent(draft::ring);
+    flow.ifPresent(draft::heatFlow);
+    return draft.done();
   }
 
   private static WeldCase ring(Place position, Optional<HeatFlow> flow) {

@@ -16,13 +16,10 @@ import afterweld.thermal.WeldingProcess;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.QuenchMedium;
 import afterweld.weld.FillerChoice;
-import afterweld.weld.Joint;
-import afterweld.weld.Preparation;
 import afterweld.weld.Side;
 import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -110,21 +107,16 @@ record TestWeld(SectionProfile profile) {
             MaterialLibrary.standard().filler(filler), dilution, dilution, dilution, true, 0.5);
     return new TestWeld(
         Welded.SESSION.profile(
-            new WeldCase(
-                base + "-" + temper + " with " + filler,
-                side,
-                side,
-                Joint.BUTT,
-                Preparation.SQUARE,
-                Optional.empty(),
-                choice,
-                List.of(pass),
-                OptionalDouble.of(0),
-                START,
-                THICKNESS / 2,
-                naturalAge,
-                steps,
-                List.of())));
+            WeldCase.of(side, side)
+                .title(base + "-" + temper + " with " + filler)
+                .filler(choice)
+                .passes(List.of(pass))
+                .reinforcement(0)
+                .ambient(START)
+                .depth(THICKNESS / 2)
+                .naturalAge(naturalAge)
+                .afterWeld(steps)
+                .done()));
   }
 
   private int last() {

@@ -100,21 +100,15 @@ class FillerComparisonTest {
     assertTrue(of(comparison(Cases.butt("5083", "H116")), "none").allowed());
     WeldCase butt = Cases.butt("5083", "H116").weldCase();
     WeldCase tee =
-        new WeldCase(
-            "tee",
-            butt.left(),
-            butt.right(),
-            Joint.TEE,
-            Preparation.FILLET,
-            Optional.empty(),
-            butt.filler(),
-            butt.passes(),
-            OptionalDouble.empty(),
-            butt.ambient(),
-            butt.depth(),
-            butt.naturalAge(),
-            List.of(),
-            List.of());
+        WeldCase.of(butt.left(), butt.right())
+            .title("tee")
+            .joint(Joint.TEE, Preparation.FILLET)
+            .filler(butt.filler())
+            .passes(butt.passes())
+            .ambient(butt.ambient())
+            .depth(butt.depth())
+            .naturalAge(butt.naturalAge())
+            .done();
     assertFalse(of(FillerComparison.of(Welded.SESSION, tee, Requirement.NONE), "none").allowed());
   }
 
