@@ -65,6 +65,9 @@ final class CaseAssembler {
     }
   }
 
+  /** What happens to the joint after welding, as far as the file says it. */
+  private record Treatment(double naturalAge, List<FurnaceStep> steps) {}
+
   /** The case, or empty when the file has a fault. */
   Optional<CaseFile> read() {
     String title = title();
@@ -74,7 +77,7 @@ final class CaseAssembler {
     double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
     double depth = depth(plates);
     Requirement requirement = new RequirementReader(notes, plates.anyCasting()).read(top);
-    AfterWelding after = after(MeltingLimit.of(plates, procedure.filler(), requirement));
+    Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
     RouteSettings routes = new RouteSettingsReader(plates).read(top);
     JointSettings settings = new JointSettingsReader(plates, procedure.joint()).read(top);
     Requirement asked = requirement.with(settings.fillet()).holding(settings.tube());
@@ -90,7 +93,7 @@ final class CaseAssembler {
             new WeldProcedure(
                 procedure.passes(), reinforcement, ambient, depth, procedure.heatFlow()),
             procedure.filler().orElseThrow(),
-            after,
+            new AfterWelding(treatment.naturalAge(), treatment.steps()),
             notes.toList());
     ScheduleCheck.of(weld, requirement, Severity.REFUSED)
         .forEach(text -> top.unwanted(HeatTreatmentReader.AFTER_WELD, text));
@@ -167,7 +170,7 @@ final class CaseAssembler {
     return depth;
   }
 
-  private AfterWelding after(MeltingLimit limit) {
+  private Treatment treatment(MeltingLimit limit) {
     List<FurnaceStep> steps = new HeatTreatmentReader(limit, notes, top.faults()).read(top);
     double usual = steps.isEmpty() ? 30 * DAY : DAY;
     double naturalAge = top.quantityOr(NATURAL_AGE, usual);
@@ -178,6 +181,6 @@ final class CaseAssembler {
               ? "Tested after 30 days at room temperature."
               : "One day at room temperature between welding and the next step.");
     }
-    return new AfterWelding(naturalAge, steps);
+    return new Treatment(naturalAge, steps);
   }
 }
