@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import afterweld.casefile.CaseFile;
 import afterweld.casefile.CaseReading;
 import afterweld.casefile.TraverseReader;
+import afterweld.choice.answer.Objection;
 import afterweld.choice.filler.FillerOption;
 import afterweld.material.Alloy;
 import afterweld.material.Element;
@@ -99,6 +100,39 @@ class AfterweldTest {
                 .get(0)
                 .middle()
                 .yield());
+  }
+
+  /** What a table does not know of an alloy is said; no question ends without an answer. */
+  @Test
+  void alloysOfOnesOwnAreTreatedToo() throws NotAWeldException {
+    MaterialLibrary standard = MaterialLibrary.standard();
+    Alloy plate = standard.base("6061").orElseThrow();
+    Alloy lean = plate.like("6061 lean", plate.composition().with(Element.MG, 0.7));
+    String treated =
+        PLATES.formatted("6061 lean", "4643", 3.0)
+            + "after_weld:\n"
+            + "  - solution_treat: {temperature: 530 °C, soak: 60 min}\n"
+            + "  - quench: {medium: water, temperature: 25 °C, delay: 8 s}\n"
+            + "  - age: {temperature: 175 °C, time: 8 h}\n";
+    Afterweld own = Afterweld.of(standard.with(lean));
+    CaseReading reading = own.read("bracket.yaml", treated.getBytes(StandardCharsets.UTF_8));
+    CaseSession session =
+        own.session(
+            reading.caseFile().orElseThrow(() -> new AssertionError(reading.faults().toString())));
+    List<String> noted = session.objections().stream().map(Objection::text).toList();
+    assertEquals(
+        List.of(
+            "How fast 6061 lean must be quenched is not known here: prove the quench on a coupon."),
+        noted);
+    assertTrue(session.sheet(UnitSystem.METRIC).orElseThrow().refusals().isEmpty());
+    assertTrue(session.routesJson().contains("\"choice\""));
+    assertTrue(session.profileJson().contains("\"requirement\""));
+  }
+
+  @Test
+  void aWorkHardenedAlloyIsKnownByItsNameAlone() {
+    Alloy plate = MaterialLibrary.standard().base("5083").orElseThrow();
+    assertThrows(IllegalArgumentException.class, () -> plate.like("5083 own", plate.composition()));
   }
 
   /** What an own filler holds speaks against it all the same. */

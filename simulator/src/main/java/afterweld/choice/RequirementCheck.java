@@ -19,7 +19,9 @@ import afterweld.section.SectionProfile;
 import afterweld.section.soundness.Soundness;
 import afterweld.weldmetal.CrackTendency;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -40,6 +42,7 @@ import java.util.stream.Stream;
  * CaseObjections}), unless they fall short anyhow.
  */
 public final class RequirementCheck {
+  private static final String CRACKING = "cracking";
   private static final String NO_HARDNESS = "not predicted at every station";
   private static final String NO_LOW_PROOF =
       "a proof stress is predicted, but at the low end of its band the joint reaches its maximum"
@@ -196,28 +199,35 @@ public final class RequirementCheck {
         && (throat.isEmpty() || !throat().equals(Optional.of(remark)));
   }
 
-  /** What is asked or must be said beside the strengths. */
+  /** All that may lower a verdict beside the strengths, by its name among a route's constraints. */
+  Map<String, Remark> named() {
+    Map<String, Remark> named = new LinkedHashMap<>();
+    mayCrack().ifPresent(remark -> named.put(CRACKING, remark));
+    throat().ifPresent(remark -> named.put("fillet", remark));
+    PressureRule.of(profile, requirement).ifPresent(remark -> named.put("pressure", remark));
+    service().ifPresent(remark -> named.put("service temperature", remark));
+    colour().ifPresent(remark -> named.put("colour after anodizing", remark));
+    return named;
+  }
+
+  /** What is asked or must be said: nobody who asks for no strength is told of cracking. */
   private List<Remark> remarks() {
-    List<Remark> remarks = new ArrayList<>();
-    if (!strengths.isEmpty()) {
-      mayCrack().ifPresent(remarks::add);
-      throat().ifPresent(remarks::add);
+    Map<String, Remark> named = named();
+    if (strengths.isEmpty()) {
+      named.remove(CRACKING);
     }
-    pressure().ifPresent(remarks::add);
-    service().ifPresent(remarks::add);
-    colour().ifPresent(remarks::add);
-    return remarks;
+    return List.copyOf(named.values());
   }
 
   /** The answer on the service temperature, if one is asked. */
-  Optional<Remark> service() {
+  private Optional<Remark> service() {
     return requirement.serviceTemperature().stream()
         .mapToObj(asked -> ServiceRule.of(profile, asked))
         .findFirst();
   }
 
   /** The answer on the colour after anodizing, if a match is asked. */
-  Optional<Remark> colour() {
+  private Optional<Remark> colour() {
     return requirement
         .anodizedMatch()
         .filter(asked -> asked)
@@ -229,17 +239,12 @@ public final class RequirementCheck {
    * Whether the throat of a fillet carries the strengths asked, where it lowers the verdict; empty
    * where no strength is claimed.
    */
-  Optional<Remark> throat() {
+  private Optional<Remark> throat() {
     return against.isEmpty() ? ThroatRule.of(profile, requirement, throat) : Optional.empty();
   }
 
-  /** Whether a tube yields at the pressure that its case states. */
-  Optional<Remark> pressure() {
-    return PressureRule.of(profile, requirement);
-  }
-
   /** The strength of sound metal says little where metal of this kind cracks as it freezes. */
-  Optional<Remark> mayCrack() {
+  private Optional<Remark> mayCrack() {
     return profile.weldMetal().crackTendency() == CrackTendency.HIGH
         ? Optional.of(
             new Remark(

@@ -55,11 +55,7 @@ final class RouteConstraints {
     List<RouteConstraint> all = new ArrayList<>();
     all.add(strength());
     melting().ifPresent(all::add);
-    check.mayCrack().map(remark -> of("cracking", remark)).ifPresent(all::add);
-    check.throat().map(remark -> of("fillet", remark)).ifPresent(all::add);
-    check.pressure().map(remark -> of("pressure", remark)).ifPresent(all::add);
-    check.service().map(remark -> of("service temperature", remark)).ifPresent(all::add);
-    check.colour().map(remark -> of("colour after anodizing", remark)).ifPresent(all::add);
+    check.named().forEach((name, remark) -> all.add(of(name, remark)));
     furnaceSize().ifPresent(all::add);
     distortion().ifPresent(all::add);
     all.addAll(tempers());

@@ -132,8 +132,15 @@ public record Alloy(
    * works' own variant. Limits and facts of the data files are not its own, so it has none.
    *
    * @param otherName its own, which the filler guides and the codes do not know
+   * @throws IllegalArgumentException of a work-hardened base, whose softening is known by its name
    */
   public Alloy like(String otherName, Composition metal) {
+    if (family == Family.WORK_HARDENED && uses.contains(Use.BASE)) {
+      throw new IllegalArgumentException(
+          "how "
+              + name
+              + " softens is known by that name alone; state its composition in the case");
+    }
     return new Alloy(
         otherName,
         family,

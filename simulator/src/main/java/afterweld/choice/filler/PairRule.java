@@ -20,17 +20,17 @@ import java.util.stream.IntStream;
 final class PairRule {
   /** Nearest first; 5086 stands for itself once more, so that it goes before 5083. */
   private static final Map<String, List<String>> RELATIVES =
-      Map.of(
-          "6005A", List.of("6061"),
-          "6063", List.of("6061"),
-          "6060", List.of("6063", "6061"),
-          "6082", List.of("6061"),
-          "6351", List.of("6082", "6061"),
-          "A357", List.of("A356"),
-          "3003", List.of("1100"),
-          "5083", List.of("5086"),
-          "5086", List.of("5086", "5083"),
-          "5454", List.of("5052", "5083"));
+      Map.ofEntries(
+          Map.entry("6005A", List.of("6061")),
+          Map.entry("6063", List.of("6061")),
+          Map.entry("6060", List.of("6063", "6061")),
+          Map.entry("6082", List.of("6061")),
+          Map.entry("6351", List.of("6082", "6061")),
+          Map.entry("A357", List.of("A356")),
+          Map.entry("3003", List.of("1100")),
+          Map.entry("5083", List.of("5086")),
+          Map.entry("5086", List.of("5086", "5083")),
+          Map.entry("5454", List.of("5052", "5083")));
 
   private PairRule() {}
 

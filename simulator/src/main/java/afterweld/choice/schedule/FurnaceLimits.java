@@ -152,8 +152,8 @@ public final class FurnaceLimits {
     return StandardTreatment.schedule(order.weldCase());
   }
 
-  /** The slowest cooling between 450 and 250 °C that leaves an alloy hardenable, K/s. */
-  static Limit slowestQuench(Alloy alloy) {
+  /** The slowest cooling between 450 and 250 °C that leaves an alloy hardenable, K/s, if known. */
+  static Optional<Limit> slowestQuench(Alloy alloy) {
     return RATES.stream()
         .filter(row -> row.get("alloy").equals(alloy.name()))
         .findFirst()
@@ -161,7 +161,6 @@ public final class FurnaceLimits {
             row ->
                 new Limit(
                     Double.parseDouble(row.get("value")),
-                    row.get("source") + ", " + row.get("status")))
-        .orElseThrow(() -> new IllegalStateException("no quench rate of " + alloy.name()));
+                    row.get("source") + ", " + row.get("status")));
   }
 }

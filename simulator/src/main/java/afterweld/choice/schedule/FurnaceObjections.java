@@ -68,7 +68,8 @@ public final class FurnaceObjections {
           step instanceof Quench quench
               ? Stream.of(late(quench), water(quench)).flatMap(Optional::stream)
               : Stream.of();
-      return Stream.concat(bath, order.hardening().flatMap(side -> slow(index, side).stream()));
+      Stream<Objection> slow = order.hardening().flatMap(side -> slow(index, side).stream());
+      return Stream.of(bath, slow, unknownRates()).flatMap(all -> all);
     }
     if (step instanceof Anneal anneal) {
       return new AnnealRule(order).objections(anneal);
@@ -209,23 +210,36 @@ public final class FurnaceObjections {
             .of(order.steps())
             .get(index);
     OptionalDouble rate = FurnaceHistory.coolingRate(cooling);
-    FurnaceLimits.Limit least = FurnaceLimits.slowestQuench(side.alloy());
-    if (rate.isEmpty() || rate.getAsDouble() >= least.value() - HAIR) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        objected(
-            "The quench cools "
-                + BothUnits.length(side.thickness())
-                + " of "
-                + side.alloy().name()
-                + " at about "
-                + FurnaceWords.rate(rate.getAsDouble(), "s", UnitSystem.METRIC)
-                + ", slower than the "
-                + FurnaceWords.rate(least.value(), "s", UnitSystem.METRIC)
-                + " that it hardens fully from ("
-                + least.text()
-                + "): quench into water, or prove it on a coupon."));
+    return FurnaceLimits.slowestQuench(side.alloy())
+        .filter(least -> rate.orElse(Double.POSITIVE_INFINITY) < least.value() - HAIR)
+        .map(least -> objected(slower(side, rate.getAsDouble(), least)));
+  }
+
+  private static String slower(Side side, double rate, FurnaceLimits.Limit least) {
+    return "The quench cools "
+        + BothUnits.length(side.thickness())
+        + " of "
+        + side.alloy().name()
+        + " at about "
+        + FurnaceWords.rate(rate, "s", UnitSystem.METRIC)
+        + ", slower than the "
+        + FurnaceWords.rate(least.value(), "s", UnitSystem.METRIC)
+        + " that it hardens fully from ("
+        + least.text()
+        + "): quench into water, or prove it on a coupon.";
+  }
+
+  /** Of an alloy that the table does not know, such as one of the user's own. */
+  private Stream<Objection> unknownRates() {
+    return order
+        .hardening()
+        .filter(side -> FurnaceLimits.slowestQuench(side.alloy()).isEmpty())
+        .map(
+            side ->
+                noted(
+                    "How fast "
+                        + side.alloy().name()
+                        + " must be quenched is not known here: prove the quench on a coupon."));
   }
 
   private Stream<Objection> aged(int index, Age age) {

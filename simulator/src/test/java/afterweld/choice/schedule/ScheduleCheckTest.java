@@ -12,7 +12,9 @@ import afterweld.choice.answer.Requirement;
 import afterweld.choice.filler.FillerPurpose;
 import afterweld.choice.practice.HardeningAge;
 import afterweld.choice.practice.StandardTreatment;
+import afterweld.material.Alloy;
 import afterweld.material.Element;
+import afterweld.material.MaterialLibrary;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.Cases;
 import afterweld.section.Welded;
@@ -38,6 +40,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Limits: furnace practice of the trade (MIL-H-6088, AMS 2770, AMS 2771), from memory. */
 class ScheduleCheckTest {
+  /** An alloy that is added and hardens needs its line in quench_rates.csv. */
+  @Test
+  void theSlowestQuenchOfEveryHardeningBaseIsKnown() {
+    MaterialLibrary.standard().bases().stream()
+        .filter(Alloy::heatTreatable)
+        .forEach(
+            alloy ->
+                assertTrue(
+                    FurnaceLimits.slowestQuench(alloy).isPresent(),
+                    alloy.name() + " has no line in afterweld/choice/schedule/quench_rates.csv"));
+  }
+
   private static final SolutionTreat SOLUTION = solution(530, 60);
   private static final Quench WATER = water(25, 7);
   private static final NaturalAge HOLD = new NaturalAge(7200);
