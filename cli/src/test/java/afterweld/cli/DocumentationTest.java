@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.Streams;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,9 +15,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,6 +111,38 @@ class DocumentationTest {
 
   private static String withoutFolder(String text) {
     return text.replaceFirst("(?s)\nWritten to .*", "").strip();
+  }
+
+  /** A program may rely on the keys that README names: so none is left out. */
+  @Test
+  void everyKeyOfTheProfileIsNamed() throws IOException {
+    Done done =
+        run(
+            "profile",
+            "examples/fork-arm.yaml",
+            "--json",
+            "--out",
+            folder.resolve("keys").toString());
+    String named = readme().split("## The result as JSON", -1)[1].split("\n## ", -1)[0];
+    Set<String> missing = new TreeSet<>();
+    keys(new ObjectMapper().readTree(done.out()))
+        .map(key -> key.replaceFirst("_(low|high)$", ""))
+        .filter(key -> !named.contains("`" + key))
+        .forEach(missing::add);
+    assertEquals(Set.of(), missing);
+  }
+
+  /** All of them but the chemical elements. */
+  private static Stream<String> keys(JsonNode node) {
+    if (node.isArray()) {
+      return StreamSupport.stream(node.spliterator(), false).flatMap(DocumentationTest::keys);
+    }
+    return node.properties().stream()
+        .flatMap(
+            field ->
+                field.getKey().equals("composition_wt")
+                    ? Stream.of(field.getKey())
+                    : Stream.concat(Stream.of(field.getKey()), keys(field.getValue())));
   }
 
   @Test
