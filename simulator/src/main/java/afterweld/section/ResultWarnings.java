@@ -41,9 +41,11 @@ final class ResultWarnings {
     warnings.add(ErrorBand.origin());
     DeliveredMinimum.said(weldCase).forEach(warnings::add);
     aboutNaturallyAgedStart(weldCase, runs, warnings);
-    aboutQuench(weldCase.left(), "left", weldCase, warnings);
-    if (!weldCase.right().equals(weldCase.left())) {
-      aboutQuench(weldCase.right(), "right", weldCase, warnings);
+    if (weldCase.right().equals(weldCase.left())) {
+      aboutQuench(weldCase.left(), "", weldCase, warnings);
+    } else {
+      aboutQuench(weldCase.left(), "the left side, ", weldCase, warnings);
+      aboutQuench(weldCase.right(), "the right side, ", weldCase, warnings);
     }
     return warnings;
   }
@@ -118,12 +120,17 @@ final class ResultWarnings {
         "quench-rate",
         String.format(
             Locale.ROOT,
-            "The quench cools the %s side, %s, at about %s °C/s (%s °F/s) between 450 and 250 °C"
+            "The quench cools %s at about %s °C/s (%s °F/s) between 450 and 250 °C"
                 + " (840 and 480 °F); real baths differ by a factor of two.",
-            name,
-            BothUnits.length(side.thickness()),
+            part(side, name),
             twoFigures(rate),
             twoFigures(1.8 * rate)));
+  }
+
+  /** A side by its name, or where both are alike what there is. */
+  private static String part(Side side, String name) {
+    String thick = BothUnits.length(side.thickness());
+    return name.isEmpty() ? thick : name + thick + ",";
   }
 
   private static String twoFigures(double value) {
@@ -133,12 +140,10 @@ final class ResultWarnings {
   private static Warning lateNote(Side side, String name) {
     return new Warning(
         "quench-late",
-        "The "
-            + name
-            + " side, "
-            + BothUnits.length(side.thickness())
-            + ", falls below "
+        "Before the bath "
+            + part(side, name)
+            + " falls below "
             + BothUnits.temperature(WARM_ENOUGH_TO_QUENCH)
-            + " before it reaches the bath.");
+            + ".");
   }
 }
