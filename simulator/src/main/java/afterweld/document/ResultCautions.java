@@ -52,8 +52,8 @@ public final class ResultCautions {
 
   private ResultCautions() {}
 
-  /** Of the bends of a joint; of a ring with the words on pressure. */
+  /** Of the bends of a joint; of one under pressure with the words on that, as in its profile. */
   public static String bend(SectionProfile profile) {
-    return profile.weldCase().ring().isPresent() ? BEND + " " + Cautions.PRESSURE : BEND;
+    return profile.cautions().contains(Cautions.PRESSURE) ? BEND + " " + Cautions.PRESSURE : BEND;
   }
 }
