@@ -7,6 +7,7 @@ import afterweld.choice.schedule.FurnaceObjections;
 import afterweld.choice.schedule.FurnaceOrder;
 import afterweld.choice.schedule.FurnaceWords;
 import afterweld.choice.schedule.StepOrder;
+import afterweld.material.Alloy;
 import afterweld.quantity.BothUnits;
 import afterweld.quantity.UnitSystem;
 import afterweld.thermal.furnace.FurnaceStep;
@@ -21,13 +22,12 @@ import afterweld.weldmetal.FurnaceMargin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The lines of a furnace sheet: only what this order does, with the limits of this metal. */
 final class FurnaceInstruction {
-  private static final Set<String> WITH_BERYLLIUM = Set.of("4011", "A357");
   private static final double HOUR = 3600;
   private static final double BRIEF = 600;
   private static final double COLD_STORE = 255.15;
@@ -371,8 +371,8 @@ final class FurnaceInstruction {
             ? "Furnace, hot water and quench"
             : "Furnace and hot parts";
     boolean beryllium =
-        WITH_BERYLLIUM.contains(filler())
-            || order.sides().anyMatch(side -> WITH_BERYLLIUM.contains(side.alloy().name()));
+        Stream.concat(order.weldCase().filler().alloy().stream(), order.sides().map(Side::alloy))
+            .anyMatch(Alloy::holdsBeryllium);
     return quench
         + ": follow local rules."
         + (beryllium ? " The metal contains beryllium: mind fume and dust." : "")

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -41,6 +42,7 @@ public record Alloy(
     List<Temper> tempers,
     Optional<StandardSchedule> schedule,
     List<Fact> facts) {
+  private static final Set<String> WITH_BERYLLIUM = Set.of("4011", "A357");
 
   /** Copies what could change; maps are kept sorted, so that whoever lists them does it alike. */
   public Alloy {
@@ -132,9 +134,14 @@ public record Alloy(
    * works' own variant. Limits and facts of the data files are not its own, so it has none.
    *
    * @param otherName its own, which the filler guides and the codes do not know
-   * @throws IllegalArgumentException of a work-hardened base, whose softening is known by its name
+   * @throws IllegalArgumentException of a work-hardened base, whose softening is known by its name,
+   *     and of one that holds beryllium, which is warned of by its name
    */
   public Alloy like(String otherName, Composition metal) {
+    if (holdsBeryllium()) {
+      throw new IllegalArgumentException(
+          name + " holds beryllium, and only its own name warns of the fume");
+    }
     if (family == Family.WORK_HARDENED && uses.contains(Use.BASE)) {
       throw new IllegalArgumentException(
           "how "
@@ -163,6 +170,11 @@ public record Alloy(
    */
   public boolean heatTreatable() {
     return family.heatTreatable();
+  }
+
+  /** Whether it holds beryllium, the fume of which harms. */
+  public boolean holdsBeryllium() {
+    return WITH_BERYLLIUM.contains(name);
   }
 
   /** Whether it is a casting alloy. */
