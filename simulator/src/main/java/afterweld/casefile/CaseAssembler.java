@@ -34,8 +34,6 @@ final class CaseAssembler {
   private static final Measure DEPTH = Measure.within("depth", LENGTH, 0, 40, "mm");
   private static final Measure NATURAL_AGE = Measure.within("natural_age", TIME, 0, 3650, "days");
   private static final int LONGEST_TITLE = 200;
-  private static final double USUAL_AMBIENT = 293.15;
-  private static final double DAY = 86_400;
 
   private final Choices<Alloy> bases;
   private final Choices<Alloy> fillers;
@@ -74,7 +72,7 @@ final class CaseAssembler {
     Plates plates = plates();
     Procedure procedure = procedure(plates);
     OptionalDouble reinforcement = reinforcement(procedure.passes());
-    double ambient = top.quantityOr(AMBIENT, USUAL_AMBIENT);
+    double ambient = top.quantityOr(AMBIENT, WeldProcedure.USUAL_AMBIENT);
     double depth = depth(plates);
     Requirement requirement = new RequirementReader(notes, plates.anyCasting()).read(top);
     Treatment treatment = treatment(MeltingLimit.of(plates, procedure.filler(), requirement));
@@ -158,7 +156,7 @@ final class CaseAssembler {
   }
 
   private double depth(Plates plates) {
-    double depth = top.quantityOr(DEPTH, plates.thinnest() / 2);
+    double depth = top.quantityOr(DEPTH, WeldProcedure.usualDepth(plates.thinnest()));
     if (Measure.exceeds(depth, plates.thinnest())) {
       top.fault(
           DEPTH.key(),
@@ -172,8 +170,7 @@ final class CaseAssembler {
 
   private Treatment treatment(MeltingLimit limit) {
     List<FurnaceStep> steps = new HeatTreatmentReader(limit, notes, top.faults()).read(top);
-    double usual = steps.isEmpty() ? 30 * DAY : DAY;
-    double naturalAge = top.quantityOr(NATURAL_AGE, usual);
+    double naturalAge = top.quantityOr(NATURAL_AGE, AfterWelding.usualWait(steps));
     if (!top.has(NATURAL_AGE.key())) {
       notes.add(
           "natural-age-by-default",

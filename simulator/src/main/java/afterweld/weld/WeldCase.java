@@ -41,7 +41,7 @@ public record WeldCase(
 
   /**
    * A butt joint of square edges to begin with: at 20 °C, looked at half way through the thinner
-   * part, 30 days after welding and not heat treated. It lacks filler and passes.
+   * part, not heat treated and tested after the usual wait. It lacks filler and passes.
    */
   public static WeldCaseDraft of(Side left, Side right) {
     return new WeldCaseDraft(left, right);

@@ -1,6 +1,5 @@
 package afterweld.weld;
 
-import afterweld.quantity.UnitSystem;
 import afterweld.thermal.HeatFlow;
 import afterweld.thermal.Pass;
 import afterweld.thermal.furnace.FurnaceStep;
@@ -15,9 +14,6 @@ import java.util.function.Supplier;
  * case that it is done with is immutable.
  */
 public final class WeldCaseDraft {
-  private static final double ROOM = 20 + UnitSystem.ZERO_CELSIUS;
-  private static final double MONTH = 30 * 86400.0;
-
   private String title;
   private Side left;
   private Side right;
@@ -31,7 +27,7 @@ public final class WeldCaseDraft {
   private double ambient;
   private double depth;
   private Optional<HeatFlow> heatFlow;
-  private double naturalAge;
+  private OptionalDouble naturalAge;
   private List<FurnaceStep> afterWeld;
   private List<Warning> notes;
 
@@ -46,10 +42,10 @@ public final class WeldCaseDraft {
     this.filler = Optional.empty();
     this.passes = List.of();
     this.reinforcement = OptionalDouble.empty();
-    this.ambient = ROOM;
-    this.depth = Math.min(left.thickness(), right.thickness()) / 2;
+    this.ambient = WeldProcedure.USUAL_AMBIENT;
+    this.depth = WeldProcedure.usualDepth(Math.min(left.thickness(), right.thickness()));
     this.heatFlow = Optional.empty();
-    this.naturalAge = MONTH;
+    this.naturalAge = OptionalDouble.empty();
     this.afterWeld = List.of();
     this.notes = List.of();
   }
@@ -68,7 +64,7 @@ public final class WeldCaseDraft {
     this.ambient = from.ambient();
     this.depth = from.depth();
     this.heatFlow = from.heatFlow();
-    this.naturalAge = from.naturalAge();
+    this.naturalAge = OptionalDouble.of(from.naturalAge());
     this.afterWeld = from.afterWeld();
     this.notes = from.notes();
   }
@@ -159,7 +155,7 @@ public final class WeldCaseDraft {
    * @param time s
    */
   public WeldCaseDraft naturalAge(double time) {
-    naturalAge = time;
+    naturalAge = OptionalDouble.of(time);
     return this;
   }
 
@@ -178,7 +174,8 @@ public final class WeldCaseDraft {
   /**
    * The case.
    *
-   * @throws IllegalArgumentException with all that it cannot be, if there is anything
+   * @throws IllegalArgumentException with what is wrong with its parts, its procedure, its filler
+   *     and what comes after, each of them by its first fault
    */
   public WeldCase done() {
     List<String> faults = new ArrayList<>();
@@ -186,7 +183,8 @@ public final class WeldCaseDraft {
         tried(faults, () -> new Parts(left, right, joint, preparation, ring, seam));
     Optional<WeldProcedure> procedure =
         tried(faults, () -> new WeldProcedure(passes, reinforcement, ambient, depth, heatFlow));
-    Optional<AfterWelding> after = tried(faults, () -> new AfterWelding(naturalAge, afterWeld));
+    double wait = naturalAge.orElse(AfterWelding.usualWait(afterWeld));
+    Optional<AfterWelding> after = tried(faults, () -> new AfterWelding(wait, afterWeld));
     if (filler.isEmpty()) {
       faults.add("no filler; expected a FillerChoice, of no alloy where none is added");
     }

@@ -23,6 +23,19 @@ public record WeldProcedure(
     double ambient,
     double depth,
     Optional<HeatFlow> heatFlow) {
+  /** Ambient temperature that nobody stated, K: 20 °C. */
+  public static final double USUAL_AMBIENT = 293.15;
+
+  /**
+   * The depth that nobody stated: half way through the thinner part.
+   *
+   * @param thinnest its thickness, m
+   * @return m
+   */
+  public static double usualDepth(double thinnest) {
+    return thinnest / 2;
+  }
+
   /** Refuses what it cannot be. */
   public WeldProcedure {
     Check.some("passes of a weld", passes);

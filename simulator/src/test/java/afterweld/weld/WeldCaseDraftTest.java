@@ -38,18 +38,23 @@ class WeldCaseDraftTest {
     assertEquals(weld, weld.change().naturalAge(0).naturalAge(weld.naturalAge()).done());
   }
 
-  /** Whoever builds a case is told everything at once. */
+  /** Whoever builds a case is told at once what is wrong with each part of it. */
   @Test
-  void allFaultsAreToldTogether() {
+  void theFaultsOfItsPartsAreToldTogether() {
     WeldCaseDraft wrong =
         WeldCase.of(PLATE, SHEET)
             .ring(new Ring(0.05, Place.END))
             .seam(new Seam(0.1, 0, Place.END, 1))
-            .ambient(Double.NaN)
             .naturalAge(-1);
     String message = assertThrows(IllegalArgumentException.class, wrong::done).getMessage();
     List.of("a ring and a seam", "passes", "time at room temperature", "no filler")
         .forEach(part -> assertTrue(message.contains(part), message));
+  }
+
+  /** Whoever names no wait has that of a case file. */
+  @Test
+  void aHeatTreatmentIsWaitedForADay() {
+    assertEquals(Cases.DAY, draft().afterWeld(Cases.fullTreatment("6061")).done().naturalAge());
   }
 
   @Test
