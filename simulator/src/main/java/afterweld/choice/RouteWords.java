@@ -23,8 +23,8 @@ final class RouteWords {
   private static final double ALWAYS = 0.995;
 
   private static final String SOFTENS_FURTHER =
-      "Lower in tensile strength than left alone: ageing softens the metal where the joint fails still further, since"
-          + " the weld has overaged or annealed it already.";
+      "Lower in tensile strength than left alone: ageing softens the metal where the joint fails"
+          + " still further, since the weld has overaged or annealed it already.";
 
   private static final double NOTICED = 0.995;
   private static final double EVEN = 0.5;

@@ -16,6 +16,7 @@ import java.util.Optional;
 public final class BrittleMix {
   private static final double MUCH_SILICON = 3.0;
   private static final double MUCH_MAGNESIUM = 2.5;
+  private static final String STATED = "metal that is stated with more than 2.5 % Mg";
   private static final String BY_STANDARD = "an alloy that has more than 2.5 % Mg by its standard";
   private static final double MUCH_BESIDE_A_CASTING = 3.0;
 
@@ -38,9 +39,7 @@ public final class BrittleMix {
             ? "A base with more than 3 % Si and one with more than 3 % Mg"
             : metals.fillerHolds(Element.SI, MUCH_SILICON)
                 ? "Silicon filler on "
-                    + (metals.named()
-                        ? BY_STANDARD
-                        : "metal that is stated with more than 2.5 % Mg")
+                    + (metals.statedHolds(Element.MG, MUCH_MAGNESIUM) ? STATED : BY_STANDARD)
                 : "Magnesium filler on a base with more than 3 % Si";
     return meeting + ": brittle Mg2Si forms.";
   }

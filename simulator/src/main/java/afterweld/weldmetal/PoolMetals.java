@@ -16,10 +16,10 @@ import java.util.stream.Stream;
  * @param left left base, wt%
  * @param right right base, wt%
  * @param filler empty where none is added
- * @param named whether both bases are what their names say
+ * @param stated the bases that are not what their names say, but what the case states
  */
 public record PoolMetals(
-    Composition left, Composition right, Optional<Composition> filler, boolean named) {
+    Composition left, Composition right, Optional<Composition> filler, List<Composition> stated) {
   /** Over the alloy's limit, wt%: no certificate of that alloy says so much (assumed). */
   private static final double ANOTHER_METAL = 0.5;
 
@@ -29,7 +29,10 @@ public record PoolMetals(
         brought(weldCase.left()),
         brought(weldCase.right()),
         weldCase.filler().alloy().map(Alloy::composition),
-        !another(weldCase.left()) && !another(weldCase.right()));
+        Stream.of(weldCase.left(), weldCase.right())
+            .filter(PoolMetals::another)
+            .map(Side::composition)
+            .toList());
   }
 
   /**
@@ -53,7 +56,7 @@ public record PoolMetals(
 
   /** The same bases with another filler or without one. */
   public PoolMetals with(Optional<Composition> other) {
-    return new PoolMetals(left, right, other, named);
+    return new PoolMetals(left, right, other, stated);
   }
 
   boolean fillerHolds(Element element, double more) {
@@ -66,6 +69,10 @@ public record PoolMetals(
 
   boolean anyHolds(Element element, double more) {
     return fillerHolds(element, more) || baseHolds(element, more);
+  }
+
+  boolean statedHolds(Element element, double more) {
+    return stated.stream().anyMatch(metal -> metal.of(element) > more);
   }
 
   List<Composition> bases() {

@@ -130,11 +130,6 @@ public final class UsualFillers {
     return LIBRARY.guidance(base.name(), filler).filter(FillerGuidance::good).isPresent();
   }
 
-  /** The same for a filler of the guides. */
-  List<String> against(String name, FillerPurpose purpose) {
-    return against(FillerMetal.of(LIBRARY.filler(name).orElseThrow()), purpose);
-  }
-
   /**
    * What speaks against a filler for a purpose, a sentence each; empty if nothing does. Of metals
    * that the guides do not know, what they hold speaks alone.
@@ -166,6 +161,11 @@ public final class UsualFillers {
       ColourMatch.against(left, right, filler).ifPresent(against::add);
     }
     return against;
+  }
+
+  /** The same for a filler of the guides. */
+  List<String> against(String name, FillerPurpose purpose) {
+    return against(FillerMetal.of(LIBRARY.filler(name).orElseThrow()), purpose);
   }
 
   /**
@@ -233,7 +233,7 @@ public final class UsualFillers {
   }
 
   private PoolMetals metals(Optional<Composition> filler) {
-    return new PoolMetals(nominal(left), nominal(right), filler, true);
+    return new PoolMetals(nominal(left), nominal(right), filler, List.of());
   }
 
   /** As the guides know it: a lot a little richer than another is no other alloy. */
