@@ -1,9 +1,9 @@
 package afterweld.benchmark;
 
-import afterweld.choice.Requirement;
+import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointSettings;
 import afterweld.section.Cases;
-import afterweld.section.WeldCase;
+import afterweld.weld.WeldCase;
 import afterweld.section.WeldSession;
 import afterweld.study.SpreadRunner;
 import afterweld.study.SpreadSettings;
