@@ -9,6 +9,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.lang.reflect.WildcardType;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -84,13 +85,20 @@ class ModuleTest {
   private static Stream<Class<?>> types(Method method) {
     return Stream.concat(
             Stream.of(method.getGenericReturnType()),
-            Arrays.stream(method.getGenericParameterTypes()))
+            Stream.concat(
+                Arrays.stream(method.getGenericParameterTypes()),
+                Arrays.stream(method.getGenericExceptionTypes())))
         .flatMap(ModuleTest::classes);
   }
 
   private static Stream<Class<?>> classes(Type type) {
     if (type instanceof Class<?> plain) {
       return Stream.of(plain.isArray() ? plain.getComponentType() : plain);
+    }
+    if (type instanceof WildcardType wildcard) {
+      return Stream.concat(
+              Arrays.stream(wildcard.getLowerBounds()), Arrays.stream(wildcard.getUpperBounds()))
+          .flatMap(ModuleTest::classes);
     }
     return type instanceof ParameterizedType generic
         ? Stream.concat(

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What README tells a reader to run runs, and prints what README shows. */
 class DocumentationTest {
@@ -113,21 +114,17 @@ class DocumentationTest {
     return text.replaceFirst("(?s)\nWritten to .*", "").strip();
   }
 
-  /** A program may rely on the keys that README names: so none is left out. */
-  @Test
-  void everyKeyOfTheProfileIsNamed() throws IOException {
-    Done done =
-        run(
-            "profile",
-            "examples/fork-arm.yaml",
-            "--json",
-            "--out",
-            folder.resolve("keys").toString());
+  /** A program may rely on the keys that README names: so none of these profiles is left out. */
+  @ParameterizedTest
+  @ValueSource(strings = {"fork-arm.yaml", "pier-tube.yaml", "hub-casting.yaml"})
+  void everyKeyOfTheProfileIsNamed(String example) throws IOException {
+    String out = folder.resolve("keys").toString();
+    Done done = run("profile", "examples/" + example, "--json", "--out", out);
     String named = readme().split("## The result as JSON", -1)[1].split("\n## ", -1)[0];
     Set<String> missing = new TreeSet<>();
     keys(new ObjectMapper().readTree(done.out()))
         .map(key -> key.replaceFirst("_(low|high)$", ""))
-        .filter(key -> !named.contains("`" + key))
+        .filter(key -> !named.contains("`" + key + "`"))
         .forEach(missing::add);
     assertEquals(Set.of(), missing);
   }

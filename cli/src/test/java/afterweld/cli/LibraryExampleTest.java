@@ -46,7 +46,7 @@ class LibraryExampleTest {
   }
 
   @Test
-  void theSessionGivesTheJsonOfEveryCommand() throws Exception {
+  void theSessionGivesTheJsonOfItsCommands() throws Exception {
     String text =
         """
         title: Skid plate
