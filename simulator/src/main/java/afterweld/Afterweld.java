@@ -19,7 +19,7 @@ import afterweld.weld.WeldCase;
  * Afterweld afterweld = Afterweld.of(MaterialLibrary.standard());
  * CaseReading reading = afterweld.read("bracket.yaml", Files.readAllBytes(file));
  * CaseSession session = afterweld.session(reading.caseFile().orElseThrow());
- * double tensile = session.joint().finished().middle().tensile();   // Pa
+ * double tensile = session.joint().finished().tensile().orElseThrow();   // Pa
  * }</pre>
  *
  * <p>Immutable but for what it keeps of the last few welds, which never changes an answer. May be

@@ -68,11 +68,6 @@ public final class CaseSession {
     return asked;
   }
 
-  /** Where what is computed of its weld is kept. */
-  public WeldSession kept() {
-    return kept;
-  }
-
   private WeldCase weld() {
     return asked.weld();
   }

@@ -1,5 +1,6 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
 import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.answer.Objection;
@@ -85,9 +86,7 @@ public final class AgeingJson {
     json.put(
         "hardness_HV",
         curve.strengths().stream().map(one -> new JsonNumber(one.hardness(), 1)).toList());
-    json.put(
-        "yield_MPa",
-        curve.strengths().stream().map(one -> new JsonNumber(one.yield() * 1e-6, 1)).toList());
+    json.put("yield_MPa", curve.strengths().stream().map(one -> megapascal(one.yield())).toList());
     return json;
   }
 
@@ -105,8 +104,8 @@ public final class AgeingJson {
     json.put("to_h", new JsonNumber(window.to(), 2));
     json.put("answers", window.answers());
     json.put("nothing_to_age", window.nothingToAge());
-    json.put("peak_yield_MPa", new JsonNumber(window.peak() * 1e-6, 1));
-    json.put("scheduled_yield_MPa", new JsonNumber(window.scheduled() * 1e-6, 1));
+    json.put("peak_yield_MPa", megapascal(window.peak()));
+    json.put("scheduled_yield_MPa", megapascal(window.scheduled()));
     return json;
   }
 

@@ -16,12 +16,12 @@ import java.util.Map;
 public final class AlloyJson {
   private AlloyJson() {}
 
-  /** All alloys and fillers, without their sources. */
+  /** The JSON text of all alloys and fillers, without their sources. */
   public static String of(List<Alloy> alloys) {
     return JsonText.of(Map.of("materials", alloys.stream().map(AlloyJson::summary).toList()));
   }
 
-  /** One of them with every value and its source. */
+  /** The JSON text of one of them with every value and its source. */
   public static String of(Alloy alloy) {
     Map<String, Object> json = summary(alloy);
     json.put("use_as_filler", FillerUse.of(alloy).lines());

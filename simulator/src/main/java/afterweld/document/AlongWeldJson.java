@@ -1,5 +1,7 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.section.AlongWeld;
 import afterweld.section.AlongWeld.AtPlace;
 import afterweld.section.AlongWeld.Sections;
@@ -39,7 +41,7 @@ public final class AlongWeldJson {
     json.put("end_current_A", new JsonNumber(start * sections.endCurrent(), 1));
     json.put("bead_width_mm", new JsonNumber(at.beadWidth() * 1e3, 2));
     json.put("softened_mm", new JsonNumber(at.softened(section) * 1e3, 1));
-    json.put("lowest_yield_MPa", new JsonNumber(at.lowest(Strength::yield) / 1e6, 1));
+    json.put("lowest_yield_MPa", megapascal(at.lowest(Strength::yield)));
     json.put("lowest_hardness_HV", new JsonNumber(at.lowest(Strength::hardness), 1));
     return json;
   }

@@ -1,5 +1,7 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.choice.answer.Judgement;
 import afterweld.choice.filler.FillerAnswer;
 import afterweld.choice.filler.FillerComparison;
@@ -16,8 +18,6 @@ import java.util.function.ToDoubleFunction;
 
 /** The result of {@code fillers} for programs. */
 public final class FillerJson {
-  private static final double MEGA = 1e-6;
-
   private FillerJson() {}
 
   /**
@@ -124,9 +124,5 @@ public final class FillerJson {
         "yield_MPa_as_welded",
         option.curve().stream().map(point -> megapascal(point.welded())).toList());
     return json;
-  }
-
-  private static JsonNumber megapascal(double pascal) {
-    return new JsonNumber(pascal * MEGA, 1);
   }
 }

@@ -2,7 +2,6 @@ package afterweld.document;
 
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
-import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
 import afterweld.study.GridStudy.Node;
 import afterweld.study.JointFigures;
@@ -21,14 +20,10 @@ public final class GridCsv {
     this.units = units;
   }
 
-  private List<GridInput> inputs() {
-    return study.axes().stream().map(GridStudy.Axis::input).toList();
-  }
-
   /** The CSV text. */
   public String text() {
     List<String> head = new ArrayList<>();
-    inputs().forEach(input -> head.add(input.column(units)));
+    study.inputs().forEach(input -> head.add(input.column(units)));
     head.add("joint_proof_" + units.stressUnit());
     head.add("joint_" + OutputQuantity.TENSILE.key(units));
     head.add("lowest_hardness_HV");
@@ -44,8 +39,8 @@ public final class GridCsv {
 
   private String row(Node node) {
     List<String> cells = new ArrayList<>();
-    for (int i = 0; i < inputs().size(); i++) {
-      cells.add(number(inputs().get(i).kind().in(units, node.values().get(i)), 3));
+    for (int i = 0; i < study.inputs().size(); i++) {
+      cells.add(number(study.inputs().get(i).kind().in(units, node.values().get(i)), 3));
     }
     JointFigures figures = node.joint().figures();
     cells.add(number(units.stress(figures.proof()), 2));

@@ -1,5 +1,7 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.quantity.UnitSystem;
 import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
@@ -23,10 +25,6 @@ public final class GridJson {
     this.weldCase = weldCase;
     this.study = study;
     this.notices = notices;
-  }
-
-  private List<GridInput> inputs() {
-    return study.axes().stream().map(GridStudy.Axis::input).toList();
   }
 
   /** The JSON text, always metric. */
@@ -59,16 +57,16 @@ public final class GridJson {
 
   private Map<String, Object> placeJson(Node node) {
     Map<String, Object> json = new LinkedHashMap<>();
-    for (int i = 0; i < inputs().size(); i++) {
-      GridInput input = inputs().get(i);
+    for (int i = 0; i < study.inputs().size(); i++) {
+      GridInput input = study.inputs().get(i);
       json.put(
           input.column(UnitSystem.METRIC),
           new JsonNumber(input.kind().in(UnitSystem.METRIC, node.values().get(i)), 3));
     }
     json.putAll(RankingJson.joint(study.aim(), node.joint()));
-    json.put("lowest_yield_MPa", new JsonNumber(node.lowestYield().middle() * 1e-6, 1));
-    json.put("lowest_yield_low_MPa", new JsonNumber(node.lowestYield().low() * 1e-6, 1));
-    json.put("lowest_yield_high_MPa", new JsonNumber(node.lowestYield().high() * 1e-6, 1));
+    json.put("lowest_yield_MPa", megapascal(node.lowestYield().middle()));
+    json.put("lowest_yield_low_MPa", megapascal(node.lowestYield().low()));
+    json.put("lowest_yield_high_MPa", megapascal(node.lowestYield().high()));
     json.put("softened_width_mm", new JsonNumber(node.softenedWidth() * 1e3, 2));
     json.put("bead_width_mm", new JsonNumber(node.beadWidth() * 1e3, 2));
     return json;
@@ -82,9 +80,9 @@ public final class GridJson {
   private Map<String, Object> places(List<Integer> places) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("places", (long) places.size());
-    for (int i = 0; i < inputs().size() && !places.isEmpty(); i++) {
+    for (int i = 0; i < study.inputs().size() && !places.isEmpty(); i++) {
       int axis = i;
-      GridInput input = inputs().get(axis);
+      GridInput input = study.inputs().get(axis);
       DoubleSummaryStatistics values =
           places.stream()
               .mapToDouble(place -> study.nodes().get(place).values().get(axis))

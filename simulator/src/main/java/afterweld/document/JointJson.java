@@ -1,5 +1,7 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.joint.CrossWeldTension;
 import afterweld.joint.DesignCodeValue;
 import afterweld.joint.FilletWeld;
@@ -17,20 +19,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The joint's part of the JSON result: metric, null where nothing is predicted. */
-public final class JointJson {
-  private static final double MEGA = 1e-6;
-
+final class JointJson {
   private final SectionProfile profile;
   private final JointReport joint;
 
   /** The JSON of the joint of a section. */
-  public JointJson(SectionProfile profile, JointReport joint) {
+  JointJson(SectionProfile profile, JointReport joint) {
     this.profile = profile;
     this.joint = joint;
   }
 
   /** What the joint carries, state by state. */
-  public List<Map<String, Object>> strengths() {
+  List<Map<String, Object>> strengths() {
     return Stream.concat(joint.strengths().stream(), joint.overTwoInches().stream())
         .map(this::strength)
         .toList();
@@ -64,10 +64,6 @@ public final class JointJson {
     return pull.failure().undecided() ? pull.failure().runnerUp().orElseThrow().zone() : null;
   }
 
-  private static JsonNumber megapascal(double pascal) {
-    return new JsonNumber(pascal * MEGA, 1);
-  }
-
   private static JsonNumber share(double value) {
     return new JsonNumber(value, 3);
   }
@@ -77,7 +73,7 @@ public final class JointJson {
   }
 
   /** Fillet and tube, where the case has them. */
-  public Map<String, Object> checks() {
+  Map<String, Object> checks() {
     Map<String, Object> json = new LinkedHashMap<>();
     joint.checks().fillet().ifPresent(fillet -> json.put("fillet", fillet(fillet)));
     joint
@@ -115,7 +111,7 @@ public final class JointJson {
   }
 
   /** The member with the weld along it. */
-  public Map<String, Object> member(MemberReport member) {
+  Map<String, Object> member(MemberReport member) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("width_mm", new JsonNumber(member.width() * 1e3, 1));
     json.put("states", member.states().stream().map(state -> memberState(member, state)).toList());
@@ -142,7 +138,7 @@ public final class JointJson {
   }
 
   /** How far each side is softened as welded, beside what the code counts. */
-  public List<Map<String, Object>> softened(SectionProfile profile) {
+  List<Map<String, Object>> softened(SectionProfile profile) {
     return SoftenedReach.of(profile, joint.codes()).stream().map(JointJson::softened).toList();
   }
 
@@ -158,7 +154,7 @@ public final class JointJson {
   }
 
   /** What the design codes give. */
-  public List<Map<String, Object>> codes() {
+  List<Map<String, Object>> codes() {
     return joint.codes().stream().map(JointJson::code).toList();
   }
 

@@ -1,5 +1,6 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.days;
 import static afterweld.quantity.OutputQuantity.DISTANCE;
 import static afterweld.quantity.OutputQuantity.HARDNESS;
 import static afterweld.quantity.OutputQuantity.PEAK_TEMPERATURE;
@@ -29,7 +30,6 @@ import java.util.function.Function;
  * number of decimals, null where the model gives no value.
  */
 public final class ProfileJson {
-  private static final double DAY = 86400;
   private static final List<OutputQuantity> STRENGTHS = List.of(HARDNESS, YIELD, TENSILE);
 
   private final SectionProfile profile;
@@ -63,7 +63,7 @@ public final class ProfileJson {
     root.put("title", profile.weldCase().title());
     root.put("soundness", FindingsJson.soundness(profile.soundness()));
     root.put("states", profile.states());
-    root.put("waiting_days", new JsonNumber(profile.weldCase().naturalAge() / DAY, 4));
+    root.put("waiting_days", days(profile.weldCase().naturalAge()));
     root.put("stations", profile.stations().stream().map(ProfileJson::station).toList());
     root.put("zones", profile.zones().stream().map(ProfileJson::zone).toList());
     root.put("weld_metal", weldMetal(profile.weldMetal()));

@@ -1,5 +1,7 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.quantity.UnitSystem;
 import afterweld.study.Aim;
 import afterweld.study.JointPlace;
@@ -8,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Joints that are ranked by what a case requires, for programs, always metric. */
-public final class RankingJson {
+final class RankingJson {
   private RankingJson() {}
 
   /** What they are ranked by. */
-  public static Map<String, Object> rankedBy(Aim aim) {
+  static Map<String, Object> rankedBy(Aim aim) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("name", aim.name());
     json.put("unit", aim.unit(UnitSystem.METRIC));
@@ -25,12 +27,12 @@ public final class RankingJson {
   }
 
   /** One of them. */
-  public static Map<String, Object> joint(Aim aim, JointPlace joint) {
+  static Map<String, Object> joint(Aim aim, JointPlace joint) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("value", new JsonNumber(aim.in(UnitSystem.METRIC, joint.value()), 1));
     json.put("value_low", new JsonNumber(aim.in(UnitSystem.METRIC, joint.valueLow()), 1));
-    json.put("joint_proof_MPa", new JsonNumber(joint.figures().proof() * 1e-6, 1));
-    json.put("joint_tensile_MPa", new JsonNumber(joint.figures().tensile() * 1e-6, 1));
+    json.put("joint_proof_MPa", megapascal(joint.figures().proof()));
+    json.put("joint_tensile_MPa", megapascal(joint.figures().tensile()));
     json.put("lowest_hardness_HV", new JsonNumber(joint.figures().hardness(), 1));
     json.put("verdict", verdict(aim, joint).orElse(null));
     json.put("blank", joint.blank().isEmpty() ? null : joint.blank());
@@ -39,7 +41,7 @@ public final class RankingJson {
   }
 
   /** How it stands; empty where no strength is required. */
-  public static Optional<String> verdict(Aim aim, JointPlace joint) {
+  static Optional<String> verdict(Aim aim, JointPlace joint) {
     return aim.required() ? Optional.of(joint.judgement().verdict().label()) : Optional.empty();
   }
 }

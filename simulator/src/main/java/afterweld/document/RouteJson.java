@@ -1,5 +1,8 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.days;
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.choice.RouteConstraint;
 import afterweld.choice.RouteResult;
 import afterweld.choice.RouteStudy;
@@ -9,13 +12,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /** The result of {@code routes} for programs. */
 public final class RouteJson {
-  private static final double MEGA = 1e-6;
-  private static final double DAY = 86400;
-
   private RouteJson() {}
 
   /** The JSON text. */
@@ -50,14 +49,14 @@ public final class RouteJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("route", route.name());
     json.put("steps", route.steps());
-    json.put("waiting_days", new JsonNumber(route.rest() / DAY, 4));
+    json.put("waiting_days", days(route.rest()));
     json.put("allowed", route.allowed());
     json.put("meets", route.judgement().met().orElse(null));
     json.put("verdict", route.judgement().asked() ? route.judgement().verdict().label() : null);
     json.put("chance", new JsonNumber(route.judgement().chance().orElse(Double.NaN), 4));
     json.put("proof_MPa", megapascal(route.joint().proof()));
     json.put("tensile_MPa", megapascal(route.joint().tensile()));
-    json.put("lowest_yield_MPa", new JsonNumber(route.joint().lowestYield() * MEGA, 1));
+    json.put("lowest_yield_MPa", megapascal(route.joint().lowestYield()));
     json.put("lowest_hardness_HV", new JsonNumber(route.lowestHardness(), 1));
     json.put("fails_in", String.join(" or ", route.joint().failsIn()));
     json.put("shop_steps", new JsonNumber(route.shopSteps(), 0));
@@ -74,9 +73,5 @@ public final class RouteJson {
     json.put("state", constraint.state().label());
     json.put("text", constraint.text());
     return json;
-  }
-
-  private static JsonNumber megapascal(OptionalDouble pascal) {
-    return new JsonNumber(pascal.orElse(Double.NaN) * MEGA, 1);
   }
 }

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The furnace sheet, or why there is none. */
+/** The result of {@code sheet} for programs: the furnace sheet, or why there is none. */
 public final class SheetJson {
   private SheetJson() {}
 

@@ -1,5 +1,8 @@
 package afterweld.document;
 
+import static afterweld.document.JsonNumber.days;
+import static afterweld.document.JsonNumber.megapascal;
+
 import afterweld.choice.answer.Judgement;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.ErrorBand;
@@ -17,14 +20,11 @@ import afterweld.weld.WeldCase;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The result of {@code spread} for programs. */
 public final class SpreadJson {
   private static final double MEGA = 1e-6;
-  private static final double DAY = 86400;
-
   private static final List<String> OF_A_VIEW =
       List.of(
           "joint_tensile_MPa",
@@ -54,7 +54,7 @@ public final class SpreadJson {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("requirement", FindingsJson.requirement(study.judgement(UnitSystem.METRIC)));
-    root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
+    root.put("waiting_days", days(weldCase.naturalAge()));
     root.put("predicted_tensile_MPa", megapascal(study.joint().tensile()));
     root.put("predicted_proof_MPa", megapascal(study.joint().proof()));
     root.put("median_shift", study.shift().map(SpreadJson::shift).orElse(null));
@@ -83,7 +83,7 @@ public final class SpreadJson {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("title", weldCase.title());
     root.put("requirement", FindingsJson.requirement(judgement));
-    root.put("waiting_days", new JsonNumber(weldCase.naturalAge() / DAY, 4));
+    root.put("waiting_days", days(weldCase.naturalAge()));
     List.of("predicted_tensile_MPa", "predicted_proof_MPa", "median_shift")
         .forEach(key -> root.put(key, null));
     root.put("runs", count(0));
@@ -97,15 +97,11 @@ public final class SpreadJson {
     return JsonText.of(root);
   }
 
-  private static JsonNumber megapascal(OptionalDouble pascal) {
-    return new JsonNumber(pascal.orElse(Double.NaN) * MEGA, 1);
-  }
-
   private static Map<String, Object> shift(MedianShift shift) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("tensile_MPa", new JsonNumber((shift.middle() - shift.predicted()) * MEGA, 1));
+    json.put("tensile_MPa", megapascal(shift.middle() - shift.predicted()));
     Map<String, Object> pulls = new LinkedHashMap<>();
-    shift.pulls().forEach(one -> pulls.put(one.input(), new JsonNumber(one.shift() * MEGA, 1)));
+    shift.pulls().forEach(one -> pulls.put(one.input(), megapascal(one.shift())));
     json.put("pulled_by_MPa", pulls);
     return json;
   }
@@ -179,10 +175,7 @@ public final class SpreadJson {
     root.put(
         "joint_tensile_MPa_p5_interval" + suffix,
         view.tensileP5()
-            .map(
-                p5 ->
-                    List.of(
-                        new JsonNumber(p5.low() * MEGA, 1), new JsonNumber(p5.high() * MEGA, 1)))
+            .map(p5 -> List.of(megapascal(p5.low()), megapascal(p5.high())))
             .orElse(null));
     Map<String, Object> places = new LinkedHashMap<>();
     view.failsIn().forEach((zone, share) -> places.put(zone, new JsonNumber(share.estimate(), 3)));

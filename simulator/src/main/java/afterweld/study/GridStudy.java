@@ -87,6 +87,11 @@ public record GridStudy(
     return new Ranking(nodes.stream().map(Node::joint).toList());
   }
 
+  /** What it goes over. */
+  public List<GridInput> inputs() {
+    return axes.stream().map(Axis::input).toList();
+  }
+
   /** Number of steps along each axis. */
   public static int steps(int axes) {
     return axes == 1 ? ALONE : TOGETHER;

@@ -20,7 +20,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What a person reads on the terminal after {@code fillers}. */
-public final class FillerTable {
+final class FillerTable {
   private final WeldCase weldCase;
   private final Soundness soundness;
   private final FillerComparison comparison;

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a person reads on the terminal after {@code fit}, and the table of the points. */
+/** What a person reads on the terminal after {@code fit}. */
 final class FitTable {
   private final WeldCase weldCase;
   private final TraverseFit fit;

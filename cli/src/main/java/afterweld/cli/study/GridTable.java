@@ -4,10 +4,8 @@ import afterweld.cli.command.NoticesText;
 import afterweld.cli.terminal.Paragraph;
 import afterweld.document.Notices;
 import afterweld.quantity.UnitSystem;
-import afterweld.study.GridInput;
 import afterweld.study.GridStudy;
 import afterweld.weld.WeldCase;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -25,13 +23,10 @@ final class GridTable {
     this.units = units;
   }
 
-  private List<GridInput> inputs() {
-    return study.axes().stream().map(GridStudy.Axis::input).toList();
-  }
-
   /** What a person reads. */
   String text() {
-    String over = inputs().stream().map(in -> in.label(units)).collect(Collectors.joining(" and "));
+    String over =
+        study.inputs().stream().map(in -> in.label(units)).collect(Collectors.joining(" and "));
     return Paragraph.of(weldCase.title())
         + Paragraph.of(
             "Map over "

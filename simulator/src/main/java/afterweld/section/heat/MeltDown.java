@@ -14,11 +14,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Whether a weld stays up, and whether it begins as a bead. A pool that goes through a wall falls
- * out of it where it is wider than surface tension can hold: on a side more than 6 mm (the length
- * over which it holds molten aluminium, from 0.9 N/m and 2400 kg/m³, from memory) and more than
- * three thicknesses [assumed; beads of two to four thicknesses in all are common practice]. A leg
- * that melts to its free edge has nothing left to stand on.
+ * Whether a weld stays up, whether it begins as a bead, and whether its edges melt at all. A pool
+ * that goes through a wall falls out of it where it is wider than surface tension can hold: on a
+ * side more than 6 mm (the length over which it holds molten aluminium, from 0.9 N/m and 2400
+ * kg/m³, from memory) and more than three thicknesses [assumed; beads of two to four thicknesses in
+ * all are common practice]. A leg that melts to its free edge has nothing left to stand on.
  *
  * @param sides left and right
  * @param end what the hot end of the weld is called
