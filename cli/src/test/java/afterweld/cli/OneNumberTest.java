@@ -252,5 +252,8 @@ class OneNumberTest {
     for (JsonNode option : asked.run("fillers").json().get("fillers")) {
       assertFalse(option.at("/requirement/met").asBoolean(false), option.toString());
     }
+    String ofMetalAlone = "Metal across the weld, pulled in line";
+    assertTrue(asked.run("profile").files().get("report.html").contains(ofMetalAlone));
+    assertTrue(asked.run("profile").out().contains(ofMetalAlone));
   }
 }

@@ -101,6 +101,13 @@ public record JointReport(
         .findFirst();
   }
 
+  /** What the strengths are of: a fillet's are those of the metal, as nothing pulls it in line. */
+  public static String heading(WeldCase weldCase) {
+    return weldCase.preparation() == Preparation.FILLET
+        ? "Metal across the weld, pulled in line"
+        : "Joint, pulled across the weld";
+  }
+
   /** What stands beside the code values, or why there are none. */
   public String codesNote() {
     return codes.isEmpty() ? NO_CODES : CODES_NOTE;

@@ -82,6 +82,7 @@ public final class ProfileReport {
     values.put("temperature", units.temperatureUnit());
     values.put("states", profile.labels());
     values.put("hasJoint", profile.soundness().sound());
+    values.put("jointHeading", JointReport.heading(profile.weldCase()));
     values.put("joint", joint.strengths().stream().map(rows::jointRow).toList());
     values.put("gauge", BothUnits.gauge(joint.finished().gauge()));
     values.put("hasTwoInches", !joint.overTwoInches().isEmpty());

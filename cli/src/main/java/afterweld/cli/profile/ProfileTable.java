@@ -10,7 +10,6 @@ import afterweld.quantity.UnitSystem;
 import afterweld.section.AlongWeld;
 import afterweld.section.SectionProfile;
 import afterweld.section.Softening;
-import afterweld.weld.Preparation;
 import afterweld.weld.Warning;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +50,7 @@ final class ProfileTable {
         + block(
             "Along the weld",
             along.map(view -> new AlongWeldView(view, profile).table(units)).orElse(""))
-        + block(pulled(), new JointTables(profile, joint, units).strengths())
+        + block(JointReport.heading(profile.weldCase()), new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())
@@ -66,12 +65,6 @@ final class ProfileTable {
   /** The answer only: the lowest places and the requirement. */
   String answer() {
     return lowestPlaces() + "requirement: " + Standing.word(judgement) + "\n";
-  }
-
-  private String pulled() {
-    return profile.weldCase().preparation() == Preparation.FILLET
-        ? "Metal across the weld, pulled in line"
-        : "Joint, pulled across the weld";
   }
 
   private String ofMetalAlone() {
