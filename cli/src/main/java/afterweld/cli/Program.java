@@ -3,6 +3,7 @@ package afterweld.cli;
 import afterweld.cli.terminal.ExitStatus;
 import afterweld.cli.terminal.InputFault;
 import afterweld.cli.terminal.Streams;
+import afterweld.quantity.Check;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -74,10 +75,12 @@ final class Program {
     return ExitStatus.INTERNAL_ERROR;
   }
 
+  /** Where it happened: who made the value, and not where values are checked. */
   private static String place(Throwable fault) {
     StackTraceElement[] frames = fault.getStackTrace();
     for (StackTraceElement frame : frames) {
-      if (frame.getClassName().startsWith("afterweld.")) {
+      String name = frame.getClassName();
+      if (name.startsWith("afterweld.") && !name.equals(Check.class.getName())) {
         return " at " + frame.getFileName() + ":" + frame.getLineNumber();
       }
     }

@@ -5,6 +5,7 @@ import afterweld.choice.answer.Objection.Severity;
 import afterweld.choice.answer.Requirement;
 import afterweld.choice.practice.StandardTreatment;
 import afterweld.choice.schedule.FurnaceOrder;
+import afterweld.quantity.Check;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
@@ -87,7 +88,14 @@ public record FurnaceSheet(
    * @param recheck which reading is to be taken again
    */
   public record Expected(
-      String place, double vickers, double brinell, Optional<Double> rockwell, Recheck recheck) {}
+      String place, double vickers, double brinell, Optional<Double> rockwell, Recheck recheck) {
+    /** Refuses what it cannot be. */
+    public Expected {
+      Check.said("place", place);
+      Check.positive("hardness", vickers, "HV");
+      Check.positive("hardness", brinell, "HB");
+    }
+  }
 
   /**
    * A reading that shows that something went wrong: a hard one after an anneal, else a soft one.
@@ -97,6 +105,12 @@ public record FurnaceSheet(
    * @param means what it would mean
    */
   public record Recheck(boolean over, double limit, String means) {
+    /** Refuses what it cannot be. */
+    public Recheck {
+      Check.positive("limit of a reading", limit, "HV");
+      Check.said("what it would mean", means);
+    }
+
     /** Which side of the limit, a word. */
     public String side() {
       return over ? "over" : "under";

@@ -5,6 +5,7 @@ import afterweld.choice.answer.Requirement;
 import afterweld.choice.answer.Verdict;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.Check;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.WeldSession;
 import afterweld.weld.WeldCase;
@@ -51,7 +52,12 @@ public record RouteStudy(
    * @param helps how it stands where this is longer than the case waits and the joint may then be
    *     chosen; else empty
    */
-  public record Shelf(double days, JointStrength joint, Optional<Judgement> helps) {}
+  public record Shelf(double days, JointStrength joint, Optional<Judgement> helps) {
+    /** Refuses what it cannot be. */
+    public Shelf {
+      Check.notNegative("time on the shelf", days, "d");
+    }
+  }
 
   /**
    * Tries every route.

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import afterweld.section.Zone;
 import afterweld.weld.Warning;
 import java.util.Arrays;
@@ -68,6 +69,11 @@ public record CrossWeldTension(
 
   /** Copies the list. */
   public CrossWeldTension {
+    Check.positive("gauge", gauge, "m");
+    Check.positive("tensile strength", tensile, "Pa");
+    Check.positive("tensile strength", tensileOfWeakestSlice, "Pa");
+    Check.notNegative("strain", strainAtMaximum, "");
+    Check.notNegative("strain", weakestStrain, "");
     warnings = List.copyOf(warnings);
   }
 
@@ -197,6 +203,12 @@ public record CrossWeldTension(
    * @param runnerUp the next zone, if there is another
    */
   public record Failure(String zone, double distance, Optional<RunnerUp> runnerUp) {
+    /** Refuses what it cannot be. */
+    public Failure {
+      Check.said("zone", zone);
+      Check.finite("distance", distance, "m");
+    }
+
     private static final double TIE = 0.02;
 
     /** Whether the next zone is so close that no single place can be named. */
@@ -216,7 +228,13 @@ public record CrossWeldTension(
    * @param zone its name
    * @param margin how much more force it takes, as a share of the greatest force
    */
-  public record RunnerUp(String zone, double margin) {}
+  public record RunnerUp(String zone, double margin) {
+    /** Refuses what it cannot be. */
+    public RunnerUp {
+      Check.said("zone", zone);
+      Check.finite("margin", margin, "");
+    }
+  }
 
   /**
    * Joint against base.
@@ -224,5 +242,11 @@ public record CrossWeldTension(
    * @param left against the left base
    * @param right against the right base
    */
-  public record Efficiency(double left, double right) {}
+  public record Efficiency(double left, double right) {
+    /** Refuses what it cannot be. */
+    public Efficiency {
+      Check.positive("efficiency", left, "");
+      Check.positive("efficiency", right, "");
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import afterweld.quantity.OutputQuantity;
 import afterweld.quantity.UnitSystem;
 
@@ -23,6 +24,13 @@ public record DesignCodeValue(
     String unit,
     String published,
     String status) {
+  /** Refuses what it cannot be. */
+  public DesignCodeValue {
+    Check.said("code", code);
+    Check.said("item", item);
+    Check.positive("value", value, unit);
+  }
+
   private static final double METRES_PER_MM = 1e-3;
   private static final double PASCAL_PER_MPA = 1e6;
 

@@ -66,6 +66,11 @@ public record FilletWeld(
 
   /** Copies the list. */
   public FilletWeld {
+    Check.positive("throat", throat, "m");
+    Check.positive("length", length, "m");
+    Check.positive("force", throatForce, "N");
+    Check.positive("force", simpleForce, "N");
+    Check.positive("force", legForce, "N");
     warnings = List.copyOf(warnings);
   }
 

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +33,11 @@ public record JointStrength(
     double lowestYieldHigh,
     boolean softestInGauge,
     String withheld) {
+  /** Refuses what it cannot be. */
+  public JointStrength {
+    Check.notNegative("state", state, "");
+    Check.positive("gauge", gauge, "m");
+  }
 
   /** What stands in place of values that cannot be given. */
   public static final String NOT_PREDICTED = "not predicted, since one of its zones is not";

@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.quantity.BothUnits;
+import afterweld.quantity.Check;
 import afterweld.section.SectionProfile;
 import afterweld.weld.Side;
 import afterweld.weld.Warning;
@@ -31,6 +32,7 @@ public record MemberReport(
 
   /** Copies the lists. */
   public MemberReport {
+    Check.positive("width", width, "m");
     states = List.copyOf(states);
     warnings = List.copyOf(warnings);
   }
@@ -44,7 +46,15 @@ public record MemberReport(
    * @param equivalentReach width each side of the weld over which the lowest proof would do the
    *     same harm, m
    */
-  public record State(int state, double proofForce, double greatestForce, double equivalentReach) {}
+  public record State(int state, double proofForce, double greatestForce, double equivalentReach) {
+    /** Refuses what it cannot be. */
+    public State {
+      Check.notNegative("state", state, "");
+      Check.positive("proof force", proofForce, "N");
+      Check.positive("greatest force", greatestForce, "N");
+      Check.notNegative("reach", equivalentReach, "m");
+    }
+  }
 
   /**
    * By the codes, characteristic.
@@ -55,6 +65,14 @@ public record MemberReport(
    * @param reach of the EN heat-affected zone each side of the weld, m; the wider of the sides
    */
   public record Codes(double unwelded, double en, double us, double reach) {
+    /** Refuses what it cannot be. */
+    public Codes {
+      Check.positive("force", unwelded, "N");
+      Check.positive("force", en, "N");
+      Check.positive("force", us, "N");
+      Check.notNegative("reach", reach, "m");
+    }
+
     /** EN force for design, N. */
     public double enDesign() {
       return en / MemberCode.YIELD_FACTOR;

@@ -1,6 +1,7 @@
 package afterweld.joint;
 
 import afterweld.quantity.BothUnits;
+import afterweld.quantity.Check;
 import afterweld.section.SectionProfile;
 import afterweld.section.Station;
 import afterweld.section.Station.Place;
@@ -28,6 +29,14 @@ import java.util.stream.Stream;
  */
 public record SoftenedReach(
     String side, double anyLoss, boolean toTheEnd, OptionalDouble dip, OptionalDouble code) {
+  /** Refuses what it cannot be. */
+  public SoftenedReach {
+    Check.said("side", side);
+    Check.notNegative("reach", anyLoss, "m");
+    Check.notNegative("reach", dip, "m");
+    Check.notNegative("reach", code, "m");
+  }
+
   private static final double HARDNESS_BACK = 0.9;
   private static final int BEFORE = 0;
   private static final int AS_WELDED = 1;

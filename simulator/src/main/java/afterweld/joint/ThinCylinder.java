@@ -49,6 +49,14 @@ public record ThinCylinder(
 
   /** Rounds every computed value to three significant figures and copies the list. */
   public ThinCylinder {
+    Check.notNegative("pressure", pressure, "Pa");
+    Check.notNegative("stress", hoop, "Pa");
+    Check.notNegative("stress", axial, "Pa");
+    Check.notNegative("stress", equivalent, "Pa");
+    Check.positive("yield pressure", bandYieldPressure, "Pa");
+    Check.positive("yield pressure", baseYieldPressure, "Pa");
+    Check.positive("rupture pressure", axialRupturePressure, "Pa");
+    Check.positive("decay length", decayLength, "m");
     hoop = threeFigures(hoop);
     axial = threeFigures(axial);
     equivalent = threeFigures(equivalent);

@@ -1,5 +1,6 @@
 package afterweld.joint;
 
+import afterweld.quantity.Check;
 import afterweld.weld.Warning;
 import java.util.List;
 import org.apache.commons.math3.optim.MaxEval;
@@ -48,6 +49,12 @@ public record WeldedMember(
 
   /** Copies the list. */
   public WeldedMember {
+    Check.positive("force", codeAlong, "N");
+    Check.positive("force", codeAcross, "N");
+    Check.positive("stress", codeWeightedProof, "Pa");
+    Check.positive("force", predictedProofForce, "N");
+    Check.positive("force", predictedGreatestForce, "N");
+    Check.notNegative("reach", equivalentReach, "m");
     warnings = List.copyOf(warnings);
   }
 

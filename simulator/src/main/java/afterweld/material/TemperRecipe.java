@@ -14,6 +14,7 @@ import java.util.List;
 public record TemperRecipe(boolean asCast, double startTemperature, List<Leg> legs) {
   /** Copies the legs. */
   public TemperRecipe {
+    Check.positive("temperature", startTemperature, "K");
     legs = List.copyOf(legs);
   }
 

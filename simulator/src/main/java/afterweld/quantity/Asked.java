@@ -11,6 +11,11 @@ package afterweld.quantity;
  *     HB}
  */
 public record Asked(OutputQuantity quantity, double value, String written) {
+  /** Refuses what it cannot be. */
+  public Asked {
+    Check.positive("asked value", value, "");
+    Check.said("asked value", written);
+  }
 
   /** A value nobody wrote down: written as results show it, in metric units. */
   public static Asked of(OutputQuantity quantity, double value) {

@@ -150,5 +150,10 @@ public record SectionProfile(
    * @param zone zone it lies in
    * @param history time from the start of the first pass's heating there
    */
-  public record TellingCycle(double distance, Zone zone, TemperatureHistory history) {}
+  public record TellingCycle(double distance, Zone zone, TemperatureHistory history) {
+    /** Refuses what it cannot be. */
+    public TellingCycle {
+      Check.finite("distance", distance, "m");
+    }
+  }
 }

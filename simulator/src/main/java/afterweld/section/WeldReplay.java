@@ -1,5 +1,6 @@
 package afterweld.section;
 
+import afterweld.quantity.Check;
 import afterweld.strength.Strength;
 import java.util.List;
 
@@ -31,6 +32,7 @@ public record WeldReplay(List<String> phases, List<AtStation> stations) {
   public record AtStation(double distance, List<List<Moment>> phases) {
     /** Copies the list. */
     public AtStation {
+      Check.finite("distance", distance, "m");
       phases = phases.stream().map(List::copyOf).toList();
     }
 
@@ -46,5 +48,11 @@ public record WeldReplay(List<String> phases, List<AtStation> stations) {
    * @param temperature K
    * @param strength if it were cooled now
    */
-  public record Moment(double time, double temperature, Strength strength) {}
+  public record Moment(double time, double temperature, Strength strength) {
+    /** Refuses what it cannot be. */
+    public Moment {
+      Check.finite("time", time, "s");
+      Check.positive("temperature", temperature, "K");
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package afterweld.strength;
 
+import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -55,7 +56,12 @@ public final class HardnessScale {
    * @param value in the scale asked for
    * @param extrapolated true outside the table
    */
-  public record Reading(double value, boolean extrapolated) {}
+  public record Reading(double value, boolean extrapolated) {
+    /** Refuses what it cannot be. */
+    public Reading {
+      Check.finite("hardness", value, "");
+    }
+  }
 
   /** HB (500 kgf, 10 mm) of so many HV. */
   public static Reading brinell(double vickers) {

@@ -1,6 +1,7 @@
 package afterweld.strength;
 
 import afterweld.material.ClassPathTable;
+import afterweld.quantity.Check;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -37,6 +38,15 @@ public record ModelError(Residuals hardness, Residuals yield, Residuals tensile)
    */
   public record Residuals(
       int values, int published, int leftOut, double mean, double rootMeanSquare, double overBand) {
+    /** Refuses what it cannot be. */
+    public Residuals {
+      Check.notNegative("number of values", values, "");
+      Check.notNegative("number of values", published, "");
+      Check.notNegative("number of values", leftOut, "");
+      Check.finite("mean", mean, "");
+      Check.notNegative("root mean square", rootMeanSquare, "");
+      Check.notNegative("root mean square over the band", overBand, "");
+    }
 
     /** Whether there are too few values, so that the spread is assumed. */
     public boolean assumed() {

@@ -1,5 +1,7 @@
 package afterweld.strength;
 
+import afterweld.quantity.Check;
+
 /**
  * What a yield strength is made of, all in Pa.
  *
@@ -10,6 +12,13 @@ package afterweld.strength;
  */
 public record StrengthBreakdown(
     double solidSolution, double clusters, double precipitates, double cast) {
+  /** Refuses what it cannot be. */
+  public StrengthBreakdown {
+    Check.notNegative("part of the yield", solidSolution, "Pa");
+    Check.notNegative("part of the yield", clusters, "Pa");
+    Check.notNegative("part of the yield", precipitates, "Pa");
+    Check.notNegative("part of the yield", cast, "Pa");
+  }
 
   /** The sum: 0.2 % proof stress, Pa. */
   public double total() {

@@ -4,6 +4,7 @@ import static afterweld.quantity.UnitSystem.ZERO_CELSIUS;
 
 import afterweld.choice.practice.HardeningAge;
 import afterweld.choice.practice.StandardTreatment;
+import afterweld.quantity.Check;
 import afterweld.section.AgeingTrial;
 import afterweld.section.CoolAgeing;
 import afterweld.section.OverageingLimit;
@@ -79,6 +80,7 @@ public record AgeingStudy(
       String metal, double temperature, List<Double> hours, List<Strength> strengths) {
     /** Copies the lists. */
     public Curve {
+      Check.positive("temperature", temperature, "K");
       hours = List.copyOf(hours);
       strengths = List.copyOf(strengths);
     }
@@ -133,7 +135,12 @@ public record AgeingStudy(
    * @param share of the finished yield that is left after half an hour; NaN if it is beyond the
    *     limit of overageing
    */
-  public record Paint(String metal, double temperature, double share) {}
+  public record Paint(String metal, double temperature, double share) {
+    /** Refuses what it cannot be. */
+    public Paint {
+      Check.positive("temperature", temperature, "K");
+    }
+  }
 
   /** Limits of what the curves mean; none if there are no curves. */
   public List<Warning> warnings() {

@@ -3,6 +3,7 @@ package afterweld.study;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointReport;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.Check;
 import afterweld.section.SectionProfile;
 import afterweld.section.WeldSession;
 import afterweld.thermal.HeatInputException;
@@ -44,6 +45,11 @@ public record GridStudy(
    * @param high SI or kelvin, above {@code low}
    */
   public record Axis(GridInput input, double low, double high) {
+    /** Refuses what it cannot be. */
+    public Axis {
+      Check.rising("ends of " + input.key(), low, high);
+    }
+
     /** Value of one of a number of steps. */
     public double value(int step, int steps) {
       return low + (high - low) * step / (steps - 1);

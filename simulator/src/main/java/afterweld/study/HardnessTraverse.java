@@ -104,5 +104,11 @@ public record HardnessTraverse(List<Point> points) {
    * @param hardness HV
    * @param deviation standard deviation of the mean, HV
    */
-  public record Level(boolean left, double hardness, double deviation) {}
+  public record Level(boolean left, double hardness, double deviation) {
+    /** Refuses what it cannot be. */
+    public Level {
+      Check.positive("hardness", hardness, "HV");
+      Check.notNegative("deviation", deviation, "HV");
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import afterweld.weld.WeldCase;
 import java.util.Comparator;
 import java.util.List;
@@ -26,6 +27,8 @@ public record MedianShift(double predicted, double middle, List<Pull> pulls) {
 
   /** Copies the list. */
   public MedianShift {
+    Check.positive("tensile strength", predicted, "Pa");
+    Check.positive("tensile strength", middle, "Pa");
     pulls = List.copyOf(pulls);
   }
 
@@ -35,7 +38,13 @@ public record MedianShift(double predicted, double middle, List<Pull> pulls) {
    * @param input name of the group
    * @param shift of the middle, Pa
    */
-  public record Pull(String input, double shift) {}
+  public record Pull(String input, double shift) {
+    /** Refuses what it cannot be. */
+    public Pull {
+      Check.said("input", input);
+      Check.finite("shift", shift, "Pa");
+    }
+  }
 
   /** Whether the middle lies noticeably off. */
   public boolean noticed() {

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 
 /**
@@ -13,6 +14,13 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
  * @param coverage confidence that the quantile lies between
  */
 public record OrderRanks(int low, int high, double coverage) {
+  /** Refuses what it cannot be. */
+  public OrderRanks {
+    Check.notNegative("rank", low, "");
+    Check.rising("ranks", low, high);
+    Check.share("coverage", coverage);
+  }
+
   private static final double TAIL = 0.025;
 
   /** The ranks round a quantile. */

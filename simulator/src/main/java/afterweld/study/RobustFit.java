@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -79,6 +80,8 @@ public record RobustFit(
 
   /** Copies the lists. */
   public RobustFit {
+    Check.rising("condition", 0, condition);
+    Check.rising("squared deviation", 0, s2);
     estimates = List.copyOf(estimates);
     correlation = List.copyOf(correlation);
     residuals = List.copyOf(residuals);
@@ -90,12 +93,19 @@ public record RobustFit(
    *
    * @param parameter which
    * @param value best value
-   * @param deviation standard deviation
+   * @param deviation standard deviation; infinite where nothing tells it
    * @param low lower end of the 95 % interval, at the parameter's limit at most
    * @param high upper end
    */
   public record Estimate(
       FitParameter parameter, double value, double deviation, double low, double high) {
+    /** Refuses what it cannot be. */
+    public Estimate {
+      Check.finite("value", value, "");
+      Check.rising("deviation", 0, deviation);
+      Check.rising("interval", low, value, high);
+    }
+
     private static final double AT_LIMIT = 0.01;
 
     /** The wider half of the 95 % interval. */

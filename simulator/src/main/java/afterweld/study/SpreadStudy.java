@@ -4,6 +4,7 @@ import afterweld.choice.RequirementCheck;
 import afterweld.choice.answer.Judgement;
 import afterweld.choice.answer.Requirement;
 import afterweld.joint.JointStrength;
+import afterweld.quantity.Check;
 import afterweld.quantity.UnitSystem;
 import afterweld.section.SectionProfile;
 import afterweld.strength.ModelError;
@@ -125,16 +126,27 @@ public record SpreadStudy(
    * @param high Pa
    * @param coverage confidence that the true value lies between
    */
-  public record Interval(double low, double high, double coverage) {}
+  public record Interval(double low, double high, double coverage) {
+    /** Refuses what it cannot be. */
+    public Interval {
+      Check.rising("interval", low, high);
+      Check.share("coverage", coverage);
+    }
+  }
 
   /**
    * What an input does to the joint.
    *
    * @param input name of the input or group
-   * @param index first-order index; slightly below 0 means none
-   * @param error its standard error
+   * @param index first-order index; slightly below 0 means none, NaN that nothing varies
+   * @param error its standard error; NaN if nothing varies
    */
-  public record Influence(String input, double index, double error) {}
+  public record Influence(String input, double index, double error) {
+    /** Refuses what it cannot be. */
+    public Influence {
+      Check.said("input", input);
+    }
+  }
 
   /**
    * One place of the section.
@@ -150,5 +162,10 @@ public record SpreadStudy(
       Quantiles hardness,
       Quantiles yield,
       Quantiles hardnessProcess,
-      Quantiles yieldProcess) {}
+      Quantiles yieldProcess) {
+    /** Refuses what it cannot be. */
+    public StationBand {
+      Check.finite("distance", distance, "m");
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package afterweld.study;
 
+import afterweld.quantity.Check;
 import afterweld.section.WeldSession;
 import afterweld.study.HardnessTraverse.Point;
 import afterweld.thermal.HeatInputException;
@@ -90,10 +91,15 @@ public record TraverseFit(
    * One place of the two profiles.
    *
    * @param distance m from the traverse's own zero
-   * @param before HV as written
-   * @param after HV as fitted
+   * @param before HV as written; NaN where not predicted
+   * @param after HV as fitted; NaN where not predicted
    */
-  public record CurvePoint(double distance, double before, double after) {}
+  public record CurvePoint(double distance, double before, double after) {
+    /** Refuses what it cannot be. */
+    public CurvePoint {
+      Check.finite("distance", distance, "m");
+    }
+  }
 
   /**
    * Fits a case whose last state is the one measured.

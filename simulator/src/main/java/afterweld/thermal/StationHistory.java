@@ -1,5 +1,6 @@
 package afterweld.thermal;
 
+import afterweld.quantity.Check;
 import afterweld.quantity.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,13 @@ public record StationHistory(
    * @param start when the station begins to feel it, s from the start of the history
    * @param arc when the arc goes by, s from the start of the history
    */
-  public record PassTimes(double start, double arc) {}
+  public record PassTimes(double start, double arc) {
+    /** Refuses what it cannot be. */
+    public PassTimes {
+      Check.finite("time", start, "s");
+      Check.finite("time", arc, "s");
+    }
+  }
 
   /** Highest temperature of all passes, K. */
   public double peakTemperature() {

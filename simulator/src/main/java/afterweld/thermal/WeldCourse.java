@@ -1,5 +1,7 @@
 package afterweld.thermal;
 
+import afterweld.quantity.Check;
+
 /**
  * Where a weld runs and where its section is taken: once round a ring, along a straight seam that
  * starts and stops, or along one so long that it is steady. Lengths in m.
@@ -37,6 +39,7 @@ public record WeldCourse(boolean ring, double length, double beyond, Place place
 
   /** Checks the numbers. */
   public WeldCourse {
+    Check.notNegative("way beyond the weld", beyond, "m");
     if (ring && !(length >= SHORTEST_RING)) {
       throw HeatInputException.outside(
           "diameter", length / Math.PI * 1e3, "mm", "9.6 mm or more (30 mm round)");

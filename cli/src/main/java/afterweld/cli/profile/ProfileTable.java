@@ -50,7 +50,9 @@ final class ProfileTable {
         + block(
             "Along the weld",
             along.map(view -> new AlongWeldView(view, profile).table(units)).orElse(""))
-        + block(JointReport.heading(profile.weldCase()), new JointTables(profile, joint, units).strengths())
+        + block(
+            JointReport.heading(profile.weldCase()),
+            new JointTables(profile, joint, units).strengths())
         + block("Fillet and tube", list(joint.checks().sentences(units)))
         + block("Member along the weld", new JointTables(profile, joint, units).member())
         + block("Design codes for this weld", new JointTables(profile, joint, units).codes())

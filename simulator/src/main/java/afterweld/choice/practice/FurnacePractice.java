@@ -1,6 +1,7 @@
 package afterweld.choice.practice;
 
 import afterweld.material.ClassPathTable;
+import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Map;
 
@@ -21,6 +22,12 @@ public final class FurnacePractice {
    * @param source where it comes from, with its status
    */
   public record Limit(double value, String unit, String source) {
+    /** Refuses what it cannot be. */
+    public Limit {
+      Check.notNegative("limit", value, unit);
+      Check.said("source", source);
+    }
+
     /** The figure with its source. */
     public String text() {
       return words() + " (" + source + ")";

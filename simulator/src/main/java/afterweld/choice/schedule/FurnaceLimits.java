@@ -7,6 +7,7 @@ import afterweld.choice.practice.StandardTreatment;
 import afterweld.material.Alloy;
 import afterweld.material.ClassPathTable;
 import afterweld.quantity.BothUnits;
+import afterweld.quantity.Check;
 import afterweld.quantity.UnitSystem;
 import afterweld.thermal.furnace.FurnaceStep.Furnace;
 import afterweld.weld.Side;
@@ -48,7 +49,13 @@ public final class FurnaceLimits {
    * @param value SI
    * @param text the limit in words, with its source
    */
-  public record Limit(double value, String text) {}
+  public record Limit(double value, String text) {
+    /** Refuses what it cannot be. */
+    public Limit {
+      Check.finite("limit", value, "");
+      Check.said("limit", text);
+    }
+  }
 
   /**
    * A range of water temperature.
@@ -56,7 +63,13 @@ public final class FurnaceLimits {
    * @param low K
    * @param high K
    */
-  public record Water(double low, double high, String text) {}
+  public record Water(double low, double high, String text) {
+    /** Refuses what it cannot be. */
+    public Water {
+      Check.positive("water temperature", low, "K");
+      Check.rising("water temperature", low, high);
+    }
+  }
 
   private Stream<Side> hardening() {
     return order.sides().filter(side -> side.alloy().heatTreatable());

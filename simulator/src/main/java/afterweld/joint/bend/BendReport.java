@@ -6,6 +6,7 @@ import afterweld.joint.ProfileSlices;
 import afterweld.joint.SliceLine;
 import afterweld.material.Alloy;
 import afterweld.quantity.BothUnits;
+import afterweld.quantity.Check;
 import afterweld.section.SectionProfile;
 import afterweld.weld.Joint;
 import afterweld.weld.Warning;
@@ -88,6 +89,7 @@ public record BendReport(
 
   /** Copies the lists. */
   public BendReport {
+    Check.positive("thickness", thickness, "m");
     states = List.copyOf(states);
     warnings = List.copyOf(warnings);
   }

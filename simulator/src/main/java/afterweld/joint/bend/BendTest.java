@@ -2,6 +2,7 @@ package afterweld.joint.bend;
 
 import afterweld.material.Alloy;
 import afterweld.material.ClassPathTable;
+import afterweld.quantity.Check;
 import afterweld.thermal.furnace.FurnaceStep;
 import afterweld.thermal.furnace.FurnaceStep.Anneal;
 import afterweld.thermal.furnace.FurnaceStep.SolutionTreat;
@@ -44,6 +45,10 @@ public record BendTest(
 
   /** Copies the groups. */
   public BendTest {
+    Check.said("code", code);
+    Check.positive("former", formerThicknesses, "thicknesses");
+    Check.positive("specimen", specimen, "m");
+    Check.said("source", source);
     groups = Set.copyOf(groups);
   }
 

@@ -4,6 +4,7 @@ import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
 import afterweld.joint.Slice;
 import afterweld.joint.SliceLine;
+import afterweld.quantity.Check;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -24,6 +25,10 @@ public record BentState(
     StripBend edge,
     SliceLine.Band softened,
     Optional<Stretch> stretch) {
+  /** Refuses what it cannot be. */
+  public BentState {
+    Check.notNegative("state", state, "");
+  }
 
   /**
    * How far the metal of the strip stretches evenly.
@@ -41,6 +46,12 @@ public record BentState(
    * @param strain nominal uniform strain, 0 to 1
    */
   public record EvenStretch(String zone, double strain) {
+    /** Refuses what it cannot be. */
+    public EvenStretch {
+      Check.said("zone", zone);
+      Check.notNegative("strain", strain, "");
+    }
+
     private static final double ALIKE = 0.999;
 
     private static EvenStretch of(Slice slice, double modulus) {

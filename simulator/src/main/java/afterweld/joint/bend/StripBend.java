@@ -53,6 +53,15 @@ public record StripBend(
 
   /** Copies the lists. */
   public StripBend {
+    Check.positive("moment", moment, "N m");
+    Check.positive("curvature", meanCurvature, "1/m");
+    Check.positive("curvature", peakCurvature, "1/m");
+    Check.positive("curvature", averagedPeakCurvature, "1/m");
+    Check.finite("curvature", endCurvature, "1/m");
+    Check.positive("angle", angle, "rad");
+    Check.finite("springback", springback, "rad");
+    Check.positive("strain", outerStrain, "");
+    Check.positive("strain", averagedOuterStrain, "");
     line = List.copyOf(line);
     warnings = List.copyOf(warnings);
   }
@@ -65,7 +74,15 @@ public record StripBend(
    * @param curvature under load, 1/m
    * @param set curvature left after release, 1/m
    */
-  public record Bent(double position, double length, double curvature, double set) {}
+  public record Bent(double position, double length, double curvature, double set) {
+    /** Refuses what it cannot be. */
+    public Bent {
+      Check.finite("position", position, "m");
+      Check.positive("length", length, "m");
+      Check.finite("curvature", curvature, "1/m");
+      Check.finite("curvature left", set, "1/m");
+    }
+  }
 
   /**
    * A place on the strip's mid-thickness line, seen from the side.
@@ -74,7 +91,14 @@ public record StripBend(
    * @param along m, in the direction of the strip at the weld centre
    * @param height m, towards the inside of the bend
    */
-  public record Place(double distance, double along, double height) {}
+  public record Place(double distance, double along, double height) {
+    /** Refuses what it cannot be. */
+    public Place {
+      Check.finite("distance", distance, "m");
+      Check.finite("way along", along, "m");
+      Check.finite("height", height, "m");
+    }
+  }
 
   /**
    * Bends a strip cut from the line; where the line is shorter than the strip, the base goes on.

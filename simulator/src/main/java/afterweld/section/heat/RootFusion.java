@@ -1,5 +1,6 @@
 package afterweld.section.heat;
 
+import afterweld.quantity.Check;
 import afterweld.thermal.PassHeat;
 import java.util.List;
 
@@ -13,6 +14,13 @@ import java.util.List;
  * @param thickness of the thinner part, m
  */
 public record RootFusion(double needed, double reached, double thickness) {
+  /** Refuses what it cannot be. */
+  public RootFusion {
+    Check.notNegative("depth needed", needed, "m");
+    Check.notNegative("depth reached", reached, "m");
+    Check.positive("thickness", thickness, "m");
+  }
+
   private static final double MISSING = 0.1;
   private static final double ROUNDING = 1e-9;
 
