@@ -61,7 +61,8 @@ final class SectionSimulation {
     this.allStages = allStages;
     this.density = density;
     this.heat = memory.heat();
-    this.rule = new SoundnessRule(weldCase, heat.heats(), heat.rootInSection());
+    this.rule =
+        new SoundnessRule(weldCase, heat.heats(), heat.rootInSection(), heat.rootAtFallenCurrent());
     this.weldMetal = WeldPool.of(weldCase);
     this.symmetric = weldCase.symmetric();
     this.memory = memory;

@@ -243,25 +243,30 @@ public final class CaseHeat {
     return variant(heats, legs.withUnequalWeight(weight));
   }
 
-  /** The root where the weld begins, on metal still cold; empty where no rule tells it apart. */
-  private Optional<RootFusion> rootAtStart() {
-    boolean told =
+  /** The root at a place of the weld; empty where no rule tells it apart. */
+  private Optional<RootFusion> rootAt(Place elsewhere) {
+    boolean alike =
         shell.isEmpty()
             || !weldCase.course().ends()
             || heats.size() > 1
             || heats.get(0).pass().penetration().isPresent()
             || weldCase.joint() == Joint.BEAD
             || weldCase.preparation() == Preparation.FILLET;
-    double start = told ? 0 : beadWidth(Place.START);
-    return start < MeltDown.NO_BEAD
+    double bead = alike ? 0 : beadWidth(elsewhere);
+    return bead < MeltDown.NO_BEAD
         ? Optional.empty()
-        : Optional.of(RootFusion.of(Groove.of(weldCase), start / 2));
+        : Optional.of(RootFusion.of(Groove.of(weldCase), bead / 2));
+  }
+
+  /** The root where the current has fallen; empty where it does not fall or no rule tells it. */
+  public Optional<RootFusion> rootAtFallenCurrent() {
+    return weldCase.course().endPower() < 1 ? rootAt(Place.END) : Optional.empty();
   }
 
   /** The root in a section that is taken where the weld begins; empty for any other section. */
   public Optional<RootFusion> rootInSection() {
     return weldCase.course().ends() && weldCase.course().place() == Place.START
-        ? rootAtStart()
+        ? rootAt(Place.START)
         : Optional.empty();
   }
 
@@ -273,7 +278,7 @@ public final class CaseHeat {
     boolean missing =
         rootInSection().isEmpty()
             && RootFusion.of(Groove.of(weldCase), heats).through()
-            && rootAtStart().filter(root -> !root.through()).isPresent();
+            && rootAt(Place.START).filter(root -> !root.through()).isPresent();
     return missing
         ? Optional.of(
             new Warning(

@@ -14,21 +14,26 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Whether a weld stays up, whether it begins as a bead, and whether its edges melt at all. A pool
- * that goes through a wall falls out of it where it is wider than surface tension can hold: on a
- * side more than 6 mm (the length over which it holds molten aluminium, from 0.9 N/m and 2400
+ * Whether a weld stays up, whether it begins and ends as a bead, and whether its edges melt at all.
+ * A pool that goes through a wall falls out of it where it is wider than surface tension can hold:
+ * on a side more than 6 mm (the length over which it holds molten aluminium, from 0.9 N/m and 2400
  * kg/m³, from memory) and more than three thicknesses [assumed; beads of two to four thicknesses in
  * all are common practice]. A leg that melts to its free edge has nothing left to stand on.
  *
  * @param sides left and right
  * @param end what the hot end of the weld is called
  * @param startBead width of the bead near the start, m; empty where the weld is the same all along
+ * @param endBead width of the bead near the end, m; empty likewise
  * @param wholeDepth whether the section stands for the whole depth: in heat that is followed in
  *     time, the mean through the thickness, or with one pass; a line in the depth of many passes
  *     may lie beside all of them
  */
 public record MeltDown(
-    List<OfSide> sides, String end, OptionalDouble startBead, boolean wholeDepth) {
+    List<OfSide> sides,
+    String end,
+    OptionalDouble startBead,
+    OptionalDouble endBead,
+    boolean wholeDepth) {
   private static final double HELD = 6e-3;
   private static final double THICKNESSES = 3;
 
@@ -67,13 +72,14 @@ public record MeltDown(
   public static MeltDown of(
       WeldCase weldCase, CaseHeat heat, StationTimeline left, StationTimeline right) {
     boolean along = heat.peaks().isPresent() && weldCase.course().ends();
-    double atEnd = along ? heat.beadWidth(Place.END) / 2 : 0;
+    double atEnd = along ? heat.beadWidth(Place.END) : 0;
     return new MeltDown(
         List.of(
-            side("left", weldCase.left(), left, atEnd),
-            side("right", weldCase.right(), right, atEnd)),
+            side("left", weldCase.left(), left, atEnd / 2),
+            side("right", weldCase.right(), right, atEnd / 2)),
         weldCase.ring().isPresent() ? Ring.label(Place.END) : Seam.label(Place.END),
         along ? OptionalDouble.of(heat.beadWidth(Place.START)) : OptionalDouble.empty(),
+        along ? OptionalDouble.of(atEnd) : OptionalDouble.empty(),
         heat.peaks().isPresent() || weldCase.passes().size() == 1);
   }
 
@@ -94,7 +100,16 @@ public record MeltDown(
 
   /** Whether it begins without a bead. */
   public boolean startsCold() {
-    return startBead.orElse(Double.POSITIVE_INFINITY) < NO_BEAD;
+    return none(startBead);
+  }
+
+  /** Whether it ends without a bead, as where the current falls too far. */
+  public boolean endsCold() {
+    return none(endBead);
+  }
+
+  private static boolean none(OptionalDouble bead) {
+    return bead.orElse(Double.POSITIVE_INFINITY) < NO_BEAD;
   }
 
   /** Why an edge that must melt through does not, where the section is taken; empty if both do. */
@@ -117,7 +132,7 @@ public record MeltDown(
     };
   }
 
-  /** Why it is no joint: none if it stays up and begins as a bead. */
+  /** Why it is no joint: none if it stays up, begins and ends as a bead. */
   public List<String> reasons() {
     List<String> reasons = new ArrayList<>();
     sides.stream()
@@ -125,14 +140,20 @@ public record MeltDown(
         .findFirst()
         .ifPresent(side -> reasons.add(collapse(side)));
     if (startsCold()) {
-      reasons.add(
-          startBead.orElseThrow() > 0
-              ? "Lack of fusion at the start: the bead there is only "
-                  + length(startBead.orElseThrow())
-                  + " wide."
-              : "Lack of fusion at the start: no bead forms there.");
+      reasons.add(noBead("start", startBead.orElseThrow()));
+    }
+    if (endsCold()) {
+      reasons.add(noBead(end, endBead.orElseThrow()));
     }
     return reasons;
+  }
+
+  private static String noBead(String place, double width) {
+    return "Lack of fusion at the "
+        + place
+        + (width > 0
+            ? ": the bead there is only " + length(width) + " wide."
+            : ": no bead forms there.");
   }
 
   private String collapse(OfSide side) {

@@ -59,6 +59,9 @@ final class SoundnessRemedies {
           "At the start hold the arc until the pool has formed, preheat, or start on a run-on tab; on"
               + " a ring run on over the start.");
     }
+    if (molten.endsCold() || rule.endsOpen()) {
+      all.add("Let the current fall less towards the end (end_current).");
+    }
     boolean cold = ColdSide.reason(weldCase, heats).isPresent();
     if (!molten.collapses() && (cold || !rule.fusedThrough() || rule.edgeStaysCold(molten))) {
       all.addAll(hotter(cold));

@@ -39,28 +39,40 @@ public final class SoundnessRule {
   private final Deposit deposit;
   private final RootFusion root;
   private final boolean startsCold;
+  private final Optional<RootFusion> openAtEnd;
 
   SoundnessRule(WeldCase weldCase, List<PassHeat> heats) {
-    this(weldCase, heats, Optional.empty());
+    this(weldCase, heats, Optional.empty(), Optional.empty());
   }
 
   /**
    * The rule of a case.
    *
    * @param inSection the root where the section is taken, if it differs from that of the heats
+   * @param atEnd the root where the current has fallen, if it does
    */
-  public SoundnessRule(WeldCase weldCase, List<PassHeat> heats, Optional<RootFusion> inSection) {
+  public SoundnessRule(
+      WeldCase weldCase,
+      List<PassHeat> heats,
+      Optional<RootFusion> inSection,
+      Optional<RootFusion> atEnd) {
     this.weldCase = weldCase;
     this.heats = heats;
     this.groove = Groove.of(weldCase);
     this.deposit = Deposit.of(weldCase, heats);
     this.root = inSection.orElseGet(() -> RootFusion.of(groove, heats));
     this.startsCold = inSection.filter(start -> !start.through()).isPresent();
+    this.openAtEnd = atEnd.filter(end -> hasRoot() && !end.through());
   }
 
   /** Whether the root is open where the section is taken, at the start on cold metal. */
   boolean startsCold() {
     return startsCold;
+  }
+
+  /** Whether the current falls so far that the root stays open at the end. */
+  boolean endsOpen() {
+    return fusedThrough() && openAtEnd.isPresent();
   }
 
   private boolean fillet() {
@@ -140,6 +152,9 @@ public final class SoundnessRule {
     if (edgeStaysCold(molten)) {
       molten.unmolten().ifPresent(reasons::add);
     }
+    if (endsOpen()) {
+      reasons.add(openEnd(molten.end(), openAtEnd.orElseThrow()));
+    }
     if (!filled()) {
       reasons.add(openGroove());
     }
@@ -195,6 +210,16 @@ public final class SoundnessRule {
         + length(root.reached())
         + rule
         + ".";
+  }
+
+  private static String openEnd(String end, RootFusion root) {
+    return "Not fused through at the "
+        + end
+        + ", where the current has fallen: the pool melts "
+        + length(root.reached())
+        + " of the "
+        + length(root.needed())
+        + " that it must, by rule.";
   }
 
   private String atMost(double strongest) {

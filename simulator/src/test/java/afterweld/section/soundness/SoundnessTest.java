@@ -140,6 +140,26 @@ class SoundnessTest {
     assertTrue(cold.reasons().get(0).startsWith("Lack of fusion at the start"));
   }
 
+  /** The lap's end runs over its start: what does not melt there leaks, wherever one looks. */
+  @ParameterizedTest
+  @CsvSource({"half lap, 150", "lap end, 150", "worst, 150", "half lap, 160"})
+  void aRingWhoseCurrentFallsTooFarLacksFusionAtItsEnd(String position, double amps) {
+    String ring =
+        """
+        left: {alloy: "6061", temper: T6, thickness: 3 mm, width: 150 mm}
+        joint: butt
+        filler: {alloy: "4643", dilution: 50 %%}
+        ring: {diameter: 60 mm, position: %s, end_current: %s %%}
+        """;
+    String pass = tig(amps, 13, 3.5) + ", preheat: 100 °C";
+    Soundness fallen = of(ring.formatted(position, 40), pass, 1);
+    assertTrue(fallen.notSound(), fallen::note);
+    assertTrue(
+        fallen.reasons().stream().anyMatch(text -> text.contains("at the lap end")), fallen::note);
+    assertTrue(fallen.remedies().stream().anyMatch(text -> text.contains("(end_current)")));
+    assertTrue(of(ring.formatted(position, 85), pass, 1).sound());
+  }
+
   /** A thick neck beside a thin tube: the bead is wide enough, and no edge of it has melted. */
   @Test
   void edgesThatDoNotMeltWhereTheSectionIsTakenLackFusion() {
