@@ -86,6 +86,18 @@ record LowestPlace(SectionProfile profile, int state, OutputQuantity quantity, S
     return value(station, state, quantity) / value(station, 0, quantity);
   }
 
+  /** What the share is of; weld metal between unlike bases lies on one side's place. */
+  String before() {
+    boolean between = station.zone() == Zone.FUSION && !mirroredBefore();
+    return between
+        ? "the " + (station.distance() < 0 ? "left" : "right") + " base before welding"
+        : "before welding";
+  }
+
+  private boolean mirroredBefore() {
+    return new LowestPlace(profile, 0, quantity, station).mirrored();
+  }
+
   /** Such as {@code in the annealed zone on both sides, 9.8 mm from the weld centre}. */
   String words(UnitSystem units) {
     if (state == 0) {

@@ -75,9 +75,10 @@ final class LowestPlaces {
       return "";
     }
     double share = lowest.shareOfBefore();
+    String before = lowest.before();
     return share > RAISED
-        ? String.format(Locale.ROOT, ", %.1f times as much as before welding", share)
-        : ", " + Math.round(100 * share) + " % of before welding";
+        ? String.format(Locale.ROOT, ", %.1f times as much as %s", share, before)
+        : ", " + Math.round(100 * share) + " % of " + before;
   }
 
   /** A quantity whose lowest place is another one, by more than the last digit shown. */

@@ -20,6 +20,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The terminal table of a hand-made section, read as a person would. */
@@ -140,6 +141,25 @@ class ProfileTableTest {
         text.contains(
             "before welding: lowest yield 100 MPa (85 to 120) in the base metal on the left"),
         text);
+  }
+
+  /** Between unlike bases, weld metal is compared with the one whose place it took. */
+  @Test
+  void theBaseThatWeldMetalIsComparedWithIsNamed() {
+    SectionProfile softWeld =
+        Fixtures.profile(
+            Fixtures.THREE_STATES,
+            station -> {
+              double base = station.distance() <= 0 ? 100 : 276;
+              boolean soft = station.zone() == Zone.FUSION && station.distance() > 0;
+              return with(
+                  station,
+                  Stream.of(base, soft ? 69.0 : 110, soft ? 69.0 : 110)
+                      .map(Fixtures::band)
+                      .toList());
+            });
+    String text = flowing(new LowestPlaces(softWeld, UnitSystem.METRIC).text());
+    assertTrue(text.contains("from the weld centre, 25 % of the right base before welding;"), text);
   }
 
   private static Station softer(Station station) {
