@@ -45,6 +45,9 @@ final class ExpectedHardness {
   private static final int AS_WELDED = 1;
   private static final String NOT_AGED = ", or an ageing missed or too short";
   private static final String NOT_ANNEALED = "not annealed: the furnace too cold or too short";
+  private static final String UNTOLD =
+      "other metal than named; a part that was not annealed reads about the same here: the other"
+          + " places tell";
   private static final String COOLED_FAST = ", or the cooling too fast";
 
   /** Less than this of the hardness no reading tells apart; assumed. */
@@ -184,10 +187,7 @@ final class ExpectedHardness {
 
   private Recheck recheck(Station station, Predicate<Station> where, String softMeans) {
     if (order.onlyAnneals()) {
-      return new Recheck(
-          true,
-          findsUnannealed(station, where),
-          NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
+      return annealed(station, where);
     }
     double low =
         station.zone() == Zone.BASE ? atLast(station).low().hardness() : low(station, where);
@@ -211,7 +211,7 @@ final class ExpectedHardness {
   }
 
   /** Half way to metal that was not annealed where it would pass the high end of the band. */
-  private double findsUnannealed(Station station, Predicate<Station> where) {
+  private Recheck annealed(Station station, Predicate<Station> where) {
     double high = atLast(station).high().hardness();
     double annealed = atLast(station).middle().hardness();
     double before =
@@ -220,7 +220,11 @@ final class ExpectedHardness {
             .mapToDouble(ExpectedHardness::unaged)
             .min()
             .orElse(Double.NaN);
-    return before > (1 + TELLING_GAIN) * annealed && before < high ? (annealed + before) / 2 : high;
+    if (!(before > (1 + TELLING_GAIN) * annealed)) {
+      return new Recheck(true, high, UNTOLD);
+    }
+    double limit = before < high ? (annealed + before) / 2 : high;
+    return new Recheck(true, limit, NOT_ANNEALED + (order.hardens() ? COOLED_FAST : ""));
   }
 
   /** Whether a part that missed its ageing is plainly softer there than it should be. */

@@ -26,6 +26,9 @@ final class UnsuitedMetal {
   private static final String ANNEALED = "O";
   private static final List<Element> HARDENERS = List.of(Element.MG, Element.SI);
 
+  /** Silicon over the alloy's highest that tells another metal, wt%; assumed. */
+  private static final double BEYOND_A_LOT = 1;
+
   private UnsuitedMetal() {}
 
   static List<Objection> of(FurnaceOrder order) {
@@ -48,19 +51,38 @@ final class UnsuitedMetal {
         .filter(side.certified()::contains)
         .filter(element -> side.composition().of(element) < least(side, element))
         .findFirst()
-        .map(
-            element ->
-                objected(
-                    String.format(
-                        Locale.ROOT,
-                        "The certificate gives %s %s %%, under the %s %% that %s has at least: by this"
-                            + " treatment the lot hardens less than %s or not at all. Find out which"
-                            + " alloy it is before it goes to the furnace.",
-                        element.symbol(),
-                        side.composition().of(element),
-                        least(side, element),
-                        side.alloy().name(),
-                        side.alloy().name())));
+        .map(element -> oldWeldMetal(side) ? noted(old(side)) : objected(lean(side, element)));
+  }
+
+  private static String lean(Side side, Element element) {
+    return String.format(
+        Locale.ROOT,
+        "The certificate gives %s %s %%, under the %s %% that %s has at least: by this treatment the"
+            + " lot hardens less than %s or not at all. Find out which alloy it is before it goes to"
+            + " the furnace.",
+        element.symbol(),
+        side.composition().of(element),
+        least(side, element),
+        side.alloy().name(),
+        side.alloy().name());
+  }
+
+  /** No lot of a wrought alloy has so much silicon; what a 4xxx filler was melted into has. */
+  private static boolean oldWeldMetal(Side side) {
+    Alloy.Limit silicon = side.alloy().limits().get(Element.SI);
+    return !side.alloy().casting()
+        && silicon != null
+        && side.certified().contains(Element.SI)
+        && side.composition().of(Element.SI) > silicon.max() + BEYOND_A_LOT;
+  }
+
+  private static String old(Side side) {
+    return String.format(
+        Locale.ROOT,
+        "With Si %s %% the metal stated is no %s but what an old weld leaves: it is computed as stated,"
+            + " and hardens as far as its magnesium goes.",
+        side.composition().of(Element.SI),
+        side.alloy().name());
   }
 
   private static double least(Side side, Element element) {
@@ -77,10 +99,14 @@ final class UnsuitedMetal {
       return Optional.empty();
     }
     if (order.bakes()) {
-      String text =
-          side.alloy().name()
-              + ": the bake hardens nothing in it, and the hotter it is the more of its cold work it costs.";
-      return annealed ? Optional.empty() : Optional.of(noted(text));
+      String costs = ", and the hotter it is the more of its cold work it costs";
+      return Optional.of(
+          noted(
+              side.alloy().name()
+                  + ": the bake hardens nothing in it"
+                  + (annealed ? "" : costs)
+                  + "."
+                  + begun(side)));
     }
     return MagnesiumRule.rich(side.composition())
         ? Optional.of(objected(side.alloy().name() + sensitised() + " Leave the joint as welded."))
@@ -92,8 +118,15 @@ final class UnsuitedMetal {
   }
 
   private static String sensitised() {
-    return " has more than 3 % Mg: a long hold between 65 and 200 °C (150 and 390 °F) lines its grain"
-        + " boundaries with what corrodes.";
+    return " has more than 3 % Mg: a hold between 65 and 200 °C (150 and 390 °F) that is more than a"
+        + " coating's bake lines its grain boundaries with what corrodes.";
+  }
+
+  private static String begun(Side side) {
+    return MagnesiumRule.rich(side.composition())
+        ? " With more than 3 % Mg each bake also begins to line its grain boundaries with what corrodes:"
+            + " bake short, and once."
+        : "";
   }
 
   private static Objection annealed(Side side) {
