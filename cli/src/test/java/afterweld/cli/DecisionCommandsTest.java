@@ -136,6 +136,16 @@ class DecisionCommandsTest {
     holds(root.get("schedule"), "temperature_C", "time_h");
   }
 
+  /**
+   * That other ageings of castings cannot be ranked says nothing against the one that is ordered.
+   */
+  @Test
+  void whereNoAgeingIsRankedTheCasesOwnStands() {
+    run("ageing", "examples/hub-casting.yaml", "--out", folder.resolve("hub").toString());
+    String flowing = memory.out().replaceAll("\\s+", " ");
+    assertTrue(flowing.contains("None of the ageings tried is put before the case's own"), flowing);
+  }
+
   @Test
   void spreadKeepsItsKeys() throws IOException {
     Path out = folder.resolve("spread");

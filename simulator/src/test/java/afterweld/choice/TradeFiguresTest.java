@@ -219,6 +219,18 @@ class TradeFiguresTest {
         beside.recheck().limit() < softestAsWelded, beside + ", as welded " + softestAsWelded);
   }
 
+  /** Weld metal of 4043 reads annealed about as it was deposited: it cannot tell of the furnace. */
+  @Test
+  void aReadingThatCannotFindAMissedAnnealSaysSo() {
+    WeldCase annealed = treated("6061", "T6", "4043", "anneal: {temperature: 775 °F, time: 2 h}");
+    FurnaceSheet.Expected weld =
+        sheet(annealed, Requirement.NONE).expected().stream()
+            .filter(one -> one.place().equals("weld metal"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(weld.recheck().means().contains("the other places tell"), weld.toString());
+  }
+
   /** A treatment that is good for two castings alone is good for them joined (ASTM B917, read). */
   @Test
   void whatSuitsTwoCastingsSuitsThemJoined() {

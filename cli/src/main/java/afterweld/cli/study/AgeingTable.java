@@ -51,7 +51,7 @@ final class AgeingTable {
         .map(AgeingStudy.Curve::metal)
         .distinct()
         .forEach(metal -> text.append('\n').append(table(metal)));
-    text.append('\n').append(new JointAgeingTable(joint, units).table());
+    text.append('\n').append(new JointAgeingTable(joint, study.ownSchedule(), units).table());
     text.append('\n').append(paint()).append('\n').append(warnings());
     text.append('\n').append(Paragraph.each(cautions));
     return text.append('\n').append(answer()).toString();
@@ -144,7 +144,7 @@ final class AgeingTable {
 
   /** The answer only. */
   String answer() {
-    String joints = new JointAgeingTable(joint, units).answer();
+    String joints = new JointAgeingTable(joint, study.ownSchedule(), units).answer();
     if (study.schedule().isEmpty()) {
       return Paragraph.of("No metal of this joint hardens by ageing: ageing does nothing for it.")
           + joints;

@@ -20,10 +20,17 @@ import java.util.stream.Collectors;
 final class JointAgeingTable {
   private final JointAgeing study;
   private final Ranking ranking;
+  private final boolean ownAgeing;
   private final UnitSystem units;
 
-  JointAgeingTable(JointAgeing study, UnitSystem units) {
+  /**
+   * Of a study.
+   *
+   * @param ownAgeing whether the case as written is aged
+   */
+  JointAgeingTable(JointAgeing study, boolean ownAgeing, UnitSystem units) {
     this.study = study;
+    this.ownAgeing = ownAgeing;
     this.ranking = study.ranking();
     this.units = units;
   }
@@ -93,7 +100,7 @@ final class JointAgeingTable {
 
   private String best() {
     if (ranking.best().isEmpty()) {
-      return Paragraph.of("No ageing that was tried can be recommended: " + whyNone() + ".");
+      return Paragraph.of(noneTried() + ": " + whyNone() + ".");
     }
     if (!study.gains()) {
       return Paragraph.of(
@@ -127,11 +134,25 @@ final class JointAgeingTable {
             + ".");
   }
 
+  /** What nothing stands against is not taken back because the others cannot be ranked. */
+  private String noneTried() {
+    JointPlace written = study.asWritten();
+    return ownAgeing && written.blank().isEmpty() && written.objections().isEmpty()
+        ? "None of the ageings tried is put before the case's own"
+        : "No ageing that was tried can be recommended";
+  }
+
+  /** Of the reasons the one that stands against most of them. */
   private String whyNone() {
-    return study.trials().stream()
-        .map(trial -> trial.joint().against().replaceFirst("\\.$", ""))
-        .findFirst()
-        .orElseThrow();
+    Map<String, Long> reasons =
+        study.trials().stream()
+            .flatMap(trial -> trial.joint().objections().stream())
+            .collect(
+                Collectors.groupingBy(text -> text, LinkedHashMap::new, Collectors.counting()));
+    return reasons.entrySet().stream()
+        .max(Map.Entry.comparingByValue())
+        .map(most -> most.getKey().replaceFirst("\\.$", ""))
+        .orElseGet(() -> study.trials().get(0).joint().against().replaceFirst("\\.$", ""));
   }
 
   private String good() {
