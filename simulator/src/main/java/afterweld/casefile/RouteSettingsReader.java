@@ -10,6 +10,7 @@ import afterweld.material.Temper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -56,9 +57,9 @@ final class RouteSettingsReader {
             box(section, "tank"),
             section.quantity(ALLOWANCE),
             section.quantity(MOVEMENT),
-            names(section, "tempers_available", tempers()),
+            tempersAvailable(section),
             section.quantity(TARGET),
-            names(section, "order", CRITERIA));
+            names(section, "order", CRITERIA, written -> Optional.empty()));
     section.finish();
     return settings;
   }
@@ -71,6 +72,17 @@ final class RouteSettingsReader {
     List<Double> sizes = SIDES.stream().map(section::required).toList();
     section.finish();
     return section.built(() -> new RouteSettings.Box(sizes.get(0), sizes.get(1), sizes.get(2)));
+  }
+
+  private List<String> tempersAvailable(Section section) {
+    return names(section, "tempers_available", tempers(), this::notComputed);
+  }
+
+  private Optional<String> notComputed(String written) {
+    return Stream.of(plates.left(), plates.right())
+        .flatMap(side -> side.alloy().stream())
+        .flatMap(alloy -> TemperWords.notComputed(alloy, written).stream())
+        .findFirst();
   }
 
   private Choices<String> tempers() {
@@ -96,16 +108,22 @@ final class RouteSettingsReader {
     return alloy.temper(written.strip()).stream().map(Temper::name);
   }
 
-  private static List<String> names(Section section, String key, Choices<String> choices) {
+  private static List<String> names(
+      Section section,
+      String key,
+      Choices<String> choices,
+      Function<String, Optional<String>> notComputed) {
     List<String> found = new ArrayList<>();
     for (Node item : section.list(key, 1, MOST_NAMES, "a list of names")) {
       Optional<String> name = named(item).flatMap(word -> meant(word, choices));
       if (name.isEmpty()) {
         String written = item instanceof Node.Scalar scalar ? scalar.text() : "";
-        String expected = choices.expectedInsteadOf(written);
-        section
-            .faults()
-            .add(item.place(), key + ": found " + item.words() + "; expected " + expected);
+        String why =
+            notComputed
+                .apply(written)
+                .map(text -> ", " + text)
+                .orElseGet(() -> "; expected " + choices.expectedInsteadOf(written));
+        section.faults().add(item.place(), key + ": found " + item.words() + why);
       } else if (found.contains(name.get())) {
         section.faults().add(item.place(), key + ": found " + item.words() + " again");
       }

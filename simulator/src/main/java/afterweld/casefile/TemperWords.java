@@ -4,6 +4,7 @@ import afterweld.material.Alloy;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is said of tempers that are known by name and computed as another one, or not at all. */
 final class TemperWords {
@@ -39,6 +40,9 @@ final class TemperWords {
           "T66", "it is a T6 made stronger than the standard one by a closer composition and press",
           "T7", "it is overaged on purpose");
 
+  /** Tempers of work-hardening alloys (EN 515, from memory) without a value of its own here. */
+  private static final Set<String> WORKED_A_LITTLE = Set.of("H111", "H112");
+
   private TemperWords() {}
 
   /** Under which temper a name is computed, in a sentence. */
@@ -53,7 +57,9 @@ final class TemperWords {
   static Optional<String> notComputed(Alloy alloy, String written) {
     String temper = written.strip().toUpperCase(Locale.ROOT);
     if (!alloy.heatTreatable()) {
-      return Optional.empty();
+      return WORKED_A_LITTLE.contains(temper)
+          ? Optional.of(workedALittle(alloy, temper))
+          : Optional.empty();
     }
     String with =
         alloy.casting()
@@ -72,5 +78,14 @@ final class TemperWords {
                     + "; computed is "
                     + alloy.name()
                     + with);
+  }
+
+  private static String workedALittle(Alloy alloy, String temper) {
+    return "not computed for "
+        + alloy.name()
+        + "-"
+        + temper
+        + ", because it is worked a little and not to a strength that is controlled; nearest in"
+        + " strength is O: state O, whose figures are not too high for its plate and extrusions";
   }
 }

@@ -5,10 +5,14 @@ import static afterweld.casefile.Reading.caseOf;
 import static afterweld.casefile.Reading.lines;
 import static afterweld.casefile.Reading.yaml;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import afterweld.material.Alloy;
+import afterweld.material.MaterialLibrary;
 import afterweld.weld.WeldCase;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +51,42 @@ class KnownTempersTest {
     assertEquals(1, faults.size(), faults.toString());
     assertTrue(faults.get(0).contains("not computed for 6063-" + written + ", because"));
     assertTrue(faults.get(0).contains("computed is 6063-T6"), faults.get(0));
+  }
+
+  /** EN 515 (from memory): H111 and H112 are little harder than O, H116 is 90 MPa stronger. */
+  @ParameterizedTest
+  @CsvSource({"5083, H111", "5083, h112", "3003, H111", "3003, H112"})
+  void metalWorkedALittleIsKnownByNameAndIsNearestToO(String alloy, String written) {
+    List<String> faults = lines(yaml(side(alloy, written)));
+    assertEquals(1, faults.size(), faults.toString());
+    String fault = faults.get(0);
+    String named = alloy + "-" + written.toUpperCase(Locale.ROOT);
+    assertTrue(fault.contains("not computed for " + named + ", because"), fault);
+    assertTrue(fault.contains("nearest in strength is O: state O"), fault);
+    assertFalse(fault.contains("did you mean"), fault);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"H111", "H112"})
+  void everyAlloyThatHardensByWorkHasItOrSaysSo(String temper) {
+    List<Alloy> bases = MaterialLibrary.standard().bases();
+    for (Alloy alloy : bases) {
+      boolean known = alloy.temper(temper).isPresent();
+      boolean told = TemperWords.notComputed(alloy, temper).isPresent();
+      assertTrue(alloy.heatTreatable() ? !told : known || told, alloy.name());
+      assertTrue(alloy.heatTreatable() || alloy.temper("O").isPresent(), alloy.name());
+    }
+  }
+
+  /** What can be bought is read by the same names as what a side is made of. */
+  @Test
+  void whatCanBeBoughtIsAnsweredAlike() {
+    List<String> faults =
+        lines(yaml(side("5083", "O") + "routes: {tempers_available: [O, H111]}\n"));
+    assertEquals(1, faults.size(), faults.toString());
+    assertTrue(
+        faults.get(0).contains("tempers_available: found 'H111', not computed for 5083-H111"));
+    assertFalse(faults.get(0).contains("did you mean"), faults.get(0));
   }
 
   @Test
