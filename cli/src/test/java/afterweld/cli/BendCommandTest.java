@@ -1,6 +1,7 @@
 package afterweld.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.cli.terminal.ExitStatus;
@@ -106,6 +107,26 @@ class BendCommandTest {
     assertEquals(1, root.get("guided_bends").size(), "the test of this metal alone");
     assertEquals(4, root.get("guided_bends").get(0).get("former_thicknesses").asDouble());
     assertEquals(1, root.get("outlooks").size());
+  }
+
+  /** The fork arm is welded with 4643: nothing is claimed of how far its weld metal stretches. */
+  @Test
+  void weldMetalOfMuchSiliconHasNoStretchAnywhere() throws IOException {
+    String arm = "examples/fork-arm.yaml";
+    String words = text(arm).replaceAll("\\s+", " ");
+    String why = "how far weld metal with more than 2 % silicon stretches is not predicted";
+    assertEquals(1, words.split("A wrapped bend of", -1).length - 1, "before welding alone");
+    assertTrue(words.contains("as welded (after 24 h): " + why), words);
+    assertTrue(words.contains("open in a wrap-around jig and under a plunger"), words);
+    assertFalse(words.contains("likely to pass"), words);
+    JsonNode states = new ObjectMapper().readTree(text(arm, "--json")).get("states");
+    assertTrue(states.get(0).get("even_stretch_least").isObject());
+    assertEquals("", states.get(0).get("even_stretch_note").asText());
+    for (JsonNode state : List.of(states.get(1), states.get(2))) {
+      assertTrue(state.get("even_stretch_least").isNull());
+      assertTrue(state.get("even_stretch_sharpest").isNull());
+      assertTrue(state.get("even_stretch_note").asText().startsWith(why));
+    }
   }
 
   /** It ends as profile does: nothing is required of the cover strip. */

@@ -73,6 +73,7 @@ public final class BendJson {
       Optional<BentState.Stretch> stretch = bent.flatMap(BentState::stretch);
       json.put("even_stretch_sharpest", stretch.map(b -> stretch(b.sharpest())).orElse(null));
       json.put("even_stretch_least", stretch.map(b -> stretch(b.least())).orElse(null));
+      json.put("even_stretch_note", bent.map(BentState::noStretch).orElse(""));
       states.add(json);
     }
     return states;

@@ -143,7 +143,7 @@ final class BendTable {
   private String stretch(BentState bent) {
     return profile.label(bent.state())
         + ": "
-        + bent.stretch().map(this::stretch).orElse(BendReport.CAST_STRETCH);
+        + bent.stretch().map(this::stretch).orElse(bent.noStretch() + "; no former is worked out.");
   }
 
   private String stretch(BentState.Stretch stretch) {

@@ -9,7 +9,8 @@ import java.util.Locale;
 /**
  * What the computed strip says about a guided bend of it in one state, for a sound weld. Only metal
  * that stretches evenly as far as the test asks is called likely to pass: a bend does not neck, so
- * where it asks more nothing is known, and the test decides.
+ * where it asks more nothing is known, and the test decides. Nor is anything known of metal whose
+ * stretch is not predicted.
  *
  * @param state place in the profile's list of states
  * @param wrapped outlook in a wrap-around jig, where every place gets the same radius
@@ -45,6 +46,9 @@ public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
    */
   static BendOutlook of(BendTest test, BentState bent, double thickness) {
     SpecimenBend specimen = SpecimenBend.of(test, bent.line(), thickness);
+    if (bent.stretch().isEmpty()) {
+      return unknown(bent, specimen);
+    }
     double asked = specimen.asked();
     double plunger = specimen.kink() * asked;
     Word wrapped = Word.of(asked, specimen.least().strain());
@@ -66,6 +70,19 @@ public record BendOutlook(int state, Word wrapped, Word plunged, String text) {
             100 * plunger,
             100 * specimen.sharpest().strain());
     return new BendOutlook(bent.state(), wrapped, plunged, text);
+  }
+
+  private static BendOutlook unknown(BentState bent, SpecimenBend specimen) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%s in a wrap-around jig and under a plunger: the test asks %.1f %% of the outer surface,"
+                + " about %.1f times that at the sharpest place under a plunger; %s",
+            Word.OPEN.label(),
+            100 * specimen.asked(),
+            specimen.kink(),
+            bent.noStretch());
+    return new BendOutlook(bent.state(), Word.OPEN, Word.OPEN, text);
   }
 
   private static String metal(String zone) {

@@ -70,10 +70,6 @@ public record BendReport(
   private static final String CAST =
       "A casting is not formed by bending; bend a wrought part before it is welded to one.";
 
-  /** What is said in place of a stretch where there is cast metal. */
-  public static final String CAST_STRETCH =
-      "how far a casting stretches is not predicted, its pores decide; no former is named.";
-
   private static final String UNLIKE =
       "To form the parts: bend them before they are welded; a treatment that hardens one side"
           + " anneals the other.";
@@ -142,7 +138,7 @@ public record BendReport(
       return Optional.empty();
     }
     try {
-      return Optional.of(BentState.of(state, line.get(), strip, profile.weldCase().hasCasting()));
+      return Optional.of(BentState.of(state, line.get(), strip, UnknownStretch.of(profile, state)));
     } catch (IllegalArgumentException fault) {
       warnings.add(
           new Warning(NOT_BENT, sentence(name, fault.getMessage() + "; take a longer strip")));

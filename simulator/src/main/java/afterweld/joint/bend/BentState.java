@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param couples bent by end couples
  * @param edge bent over an edge
  * @param softened from the first to the last softened metal, m from the weld centre
- * @param stretch how far its metal stretches; empty where there is cast metal, whose pores decide
+ * @param stretch how far its metal stretches; empty where that is not predicted
+ * @param noStretch why that is so; empty where there is one
  */
 public record BentState(
     int state,
@@ -24,10 +25,14 @@ public record BentState(
     StripBend couples,
     StripBend edge,
     SliceLine.Band softened,
-    Optional<Stretch> stretch) {
+    Optional<Stretch> stretch,
+    String noStretch) {
   /** Refuses what it cannot be. */
   public BentState {
     Check.notNegative("state", state, "");
+    if (stretch.isPresent() != noStretch.isEmpty()) {
+      throw new IllegalArgumentException("either a stretch, or why there is none");
+    }
   }
 
   /**
@@ -86,11 +91,12 @@ public record BentState(
   /**
    * Bends a strip both ways.
    *
-   * @param cast whether any of it is a casting
+   * @param unknown why nothing is said of how far it stretches; empty where it is
    * @throws IllegalArgumentException if the strip is shorter than 4 thicknesses or than the
    *     softened band
    */
-  static BentState of(int state, SliceLine line, BendSettings strip, boolean cast) {
+  static BentState of(
+      int state, SliceLine line, BendSettings strip, Optional<UnknownStretch> unknown) {
     StripBend couples = StripBend.bend(line, coupon(strip, BendLoad.COUPLES));
     StripBend edge = StripBend.bend(line, coupon(strip, BendLoad.EDGE));
     SliceLine cut = line.over(strip.length());
@@ -101,11 +107,12 @@ public record BentState(
         couples,
         edge,
         line.softBand(),
-        cast
+        unknown.isPresent()
             ? Optional.empty()
             : Optional.of(
                 new Stretch(
-                    EvenStretch.sharpest(cut, couples, modulus), EvenStretch.least(cut, modulus))));
+                    EvenStretch.sharpest(cut, couples, modulus), EvenStretch.least(cut, modulus))),
+        unknown.map(UnknownStretch::reason).orElse(""));
   }
 
   private static BendCoupon coupon(BendSettings strip, BendLoad load) {

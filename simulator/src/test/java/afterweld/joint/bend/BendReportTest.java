@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The strip of a computed joint, in every state. */
 class BendReportTest {
-  private static final SectionProfile WELDED = Cases.butt("6061", "T6").run();
+  private static final SectionProfile WELDED =
+      Cases.butt("6061", "T6").withFiller(Cases.filler("5356", 0.4)).run();
 
   private static BendReport report(SectionProfile profile) {
     return BendReport.of(profile, BendSettings.DEFAULT);
@@ -265,6 +266,47 @@ class BendReportTest {
     assertEquals(2, report.states().size());
     assertTrue(report.states().stream().allMatch(bent -> bent.stretch().isEmpty()));
     assertFalse(codes(report).contains("beyond-even-stretch"));
+  }
+
+  /**
+   * All-weld specimens of 4043 break at about 8 % (from memory), by the law of ductile metal they
+   * stretch evenly by 17. Annealing changes nothing that is counted on.
+   */
+  @ParameterizedTest
+  @CsvSource({"4043, 0.2", "4047, 0.4", "4643, 0.4"})
+  void nothingIsClaimedOfHowFarWeldMetalOfMuchSiliconStretches(String filler, double dilution) {
+    SectionProfile profile =
+        Cases.butt("6061", "O")
+            .withFiller(Cases.filler(filler, dilution))
+            .then(List.of(new FurnaceStep.Anneal(688.15, 9000, OptionalDouble.of(28.0 / 3600))))
+            .run();
+    BendReport report = report(profile);
+    assertEquals(3, report.states().size());
+    assertTrue(report.unwelded().orElseThrow().stretch().isPresent(), "no weld metal yet");
+    for (BentState bent : report.states().subList(1, 3)) {
+      assertTrue(bent.stretch().isEmpty());
+      assertTrue(bent.noStretch().contains("more than 2 % silicon"), bent.noStretch());
+    }
+    assertFalse(report.outlooks().isEmpty());
+    for (BendOutlook outlook : report.outlooks()) {
+      assertEquals(BendOutlook.Word.OPEN, outlook.wrapped());
+      assertEquals(BendOutlook.Word.OPEN, outlook.plunged());
+      assertTrue(outlook.text().contains("more than 2 % silicon"), outlook.text());
+      assertFalse(outlook.text().contains("evenly"), outlook.text());
+    }
+    BendReport sharp =
+        BendReport.of(profile, new BendSettings(Math.PI, 0.06, 0.1, BendLoad.COUPLES));
+    assertTrue(
+        sharp.warnings().stream()
+            .filter(warning -> warning.code().equals("beyond-even-stretch"))
+            .allMatch(warning -> warning.text().startsWith("Before welding")));
+  }
+
+  @Test
+  void weldMetalOfLittleSiliconKeepsItsStretch() {
+    BentState welded = report(WELDED).state(1).orElseThrow();
+    assertTrue(welded.stretch().isPresent());
+    assertEquals("", welded.noStretch());
   }
 
   /** M23 is bent round 6.67 thicknesses annealed and round 16.5 as welded (AWS D1.2). */
