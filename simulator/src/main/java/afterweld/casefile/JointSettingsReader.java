@@ -4,6 +4,7 @@ import static afterweld.casefile.Dimension.ANGLE;
 import static afterweld.casefile.Dimension.LENGTH;
 import static afterweld.casefile.Dimension.PRESSURE;
 
+import afterweld.joint.FilletWeld;
 import afterweld.joint.JointSettings;
 import afterweld.joint.JointSettings.BendLoad;
 import afterweld.joint.JointSettings.BendSettings;
@@ -36,11 +37,6 @@ final class JointSettingsReader {
 
   /** A bend of a shorter strip is not bending (practice). */
   private static final double STRIP_IN_THICKNESSES = 4;
-
-  /** Shortest fillet that counts: six throats or 30 mm (practice, EN 1999-1-1 as remembered). */
-  private static final double FILLET_IN_THROATS = 6;
-
-  private static final double SHORTEST_FILLET = 0.030;
 
   /** The thin-wall formula holds from this ratio of mean radius to wall on. */
   private static final double THIN_WALL = 10;
@@ -89,13 +85,13 @@ final class JointSettingsReader {
     double length = section.required(LENGTH_KEY);
     Optional<FilletLoad> load = section.requiredChoice("load", FILLET_LOADS);
     double throat = leg * second / Math.hypot(leg, second);
-    double shortest = Math.max(FILLET_IN_THROATS * throat, SHORTEST_FILLET);
+    double shortest = FilletWeld.shortest(throat);
     if (Measure.exceeds(shortest, length)) {
       section.fault(
           LENGTH_KEY.key(),
           "found "
               + LENGTH_KEY.show(length)
-              + "; expected at least six throats and 30 mm, "
+              + "; expected at least eight throats and 30 mm, "
               + LENGTH_KEY.show(shortest));
     }
     if (joint == Joint.LAP && Measure.exceeds(Math.min(leg, second), plates.thickest())) {

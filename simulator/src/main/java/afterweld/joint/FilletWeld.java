@@ -3,8 +3,10 @@ package afterweld.joint;
 import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
+import afterweld.quantity.BothUnits;
 import afterweld.quantity.Check;
 import afterweld.weld.Warning;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,9 +26,15 @@ import java.util.OptionalDouble;
  *
  * The lower of throat and leg planes counts; of the planes, shear on the shorter leg is the lowest.
  * The ratio of across to along, 1.22, agrees with the 1.2 that Marsh, Welding J. 67 (1988) 171s,
- * cites from tee joints. Validity: legs of at least 2 mm, length at least 6 throats and 30 mm,
- * sound root. Source: throat, Dwight, Aluminium Design and Construction (1999) 11.7; stress, EN
- * 1999-1-1 8.6.3 (from memory).
+ * cites from tee joints. Validity: legs of at least 2 mm, sound root; length at least 8 throats, as
+ * a shorter one is not counted (EN 1999-1-1 8.6.3.3, from memory), and 30 mm (common practice).
+ * Source: throat, Dwight, Aluminium Design and Construction (1999) 11.7; stress, EN 1999-1-1 8.6.3
+ * (from memory).
+ *
+ * <p>Loaded along, the shear is taken as even over the length. In a lap that is loaded at its ends
+ * the ends take more: from 100 throats on the code counts {@code (1.2 - 0.2 L / (100 a)) L} (EN
+ * 1999-1-1 8.6.3.3, from memory, meant to about 300 throats). How the load comes in is not known
+ * here, so that is said and not counted.
  *
  * @param throat a, m
  * @param length length that counts, m
@@ -53,7 +61,9 @@ public record FilletWeld(
   private static final double SHEAR_RULE = 0.6;
   private static final double SMALLEST_LEG = 2e-3;
   private static final double SHORTEST = 30e-3;
-  private static final double SHORTEST_IN_THROATS = 6;
+  private static final double SHORTEST_IN_THROATS = 8;
+  private static final double LONG_IN_THROATS = 100;
+  private static final double LONGEST_COUNTED_IN_THROATS = 300;
   private static final Warning NOT_SEEN =
       new Warning(
           "fillet-not-seen",
@@ -82,7 +92,7 @@ public record FilletWeld(
    * @param hazTensile characteristic tensile strength of the heat-affected zone along the legs, Pa
    * @param soundEnds whether the ends are returned or otherwise full; else one throat is lost at
    *     each
-   * @throws IllegalArgumentException for legs under 2 mm or a length under 6 throats or 30 mm
+   * @throws IllegalArgumentException for legs under 2 mm or a length under 8 throats or 30 mm
    */
   public static FilletWeld of(
       Fillet fillet, double weldMetal, double hazTensile, boolean soundEnds) {
@@ -101,7 +111,36 @@ public record FilletWeld(
         SHEAR_RULE * weldMetal * area,
         hazTensile / Math.sqrt(3) * shorterLeg * length,
         both,
-        both ? List.of(NOT_SEEN) : List.of(NOT_SEEN, ONE_SIDED));
+        warnings(fillet.load(), both, length, throat));
+  }
+
+  private static List<Warning> warnings(
+      FilletLoad load, boolean both, double length, double throat) {
+    List<Warning> warnings = new ArrayList<>(List.of(NOT_SEEN));
+    if (!both) {
+      warnings.add(ONE_SIDED);
+    }
+    if (load == FilletLoad.ALONG && length > LONG_IN_THROATS * throat) {
+      warnings.add(unevenShear(length, throat));
+    }
+    return warnings;
+  }
+
+  private static Warning unevenShear(double length, double throat) {
+    String counted =
+        length > LONGEST_COUNTED_IN_THROATS * throat
+            ? "its rule is not meant for more than about 300 throats, "
+                + BothUnits.length(LONGEST_COUNTED_IN_THROATS * throat)
+            : String.format(
+                Locale.ROOT, "%.0f %%", 100 * (1.2 - 0.2 * length / (LONG_IN_THROATS * throat)));
+    return new Warning(
+        "long-fillet",
+        "a fillet loaded along, longer than 100 throats, "
+            + BothUnits.length(LONG_IN_THROATS * throat)
+            + ": even shear over its length is assumed; in a lap that is loaded at its ends the code"
+            + " counts less of it ("
+            + counted
+            + "; EN 1999-1-1 8.6.3.3, from memory)");
   }
 
   /** Throat of a fillet with two legs of at least 2 mm, m. */
@@ -111,15 +150,19 @@ public record FilletWeld(
     return leg * secondLeg / Math.hypot(leg, secondLeg);
   }
 
+  /** Shortest fillet that counts, m, for its throat in m. */
+  public static double shortest(double throat) {
+    return Math.max(SHORTEST_IN_THROATS * throat, SHORTEST);
+  }
+
   private static void checkLength(double length, double throat) {
-    double shortest = Math.max(SHORTEST_IN_THROATS * throat, SHORTEST);
+    double shortest = shortest(throat);
     if (!(length >= shortest)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "fillet length %.1f mm: must be at least %.1f mm (6 throats, 30 mm)",
-              length * 1e3,
-              shortest * 1e3));
+          "fillet length "
+              + BothUnits.length(length)
+              + ": must be at least eight throats and 30 mm, "
+              + BothUnits.length(shortest));
     }
   }
 

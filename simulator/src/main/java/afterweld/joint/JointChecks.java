@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The checks a case asks for beside the pull across the weld: its fillet and its tube.
@@ -67,7 +68,11 @@ public record JointChecks(
     } catch (IllegalArgumentException fault) {
       refused.add(new Warning("tube-not-checked", "Tube: " + fault.getMessage()));
     }
-    fillet.ifPresent(check -> refused.addAll(check.warnings()));
+    Stream.of(fillet, treated)
+        .flatMap(Optional::stream)
+        .flatMap(check -> check.warnings().stream())
+        .distinct()
+        .forEach(refused::add);
     tube.ifPresent(check -> refused.addAll(check.warnings()));
     return new JointChecks(fillet, treated, tube, treatedTube, refused);
   }

@@ -448,7 +448,7 @@ class CaseFaultsTest {
         "^fillet",
         "fillet has no load; expected one of along, across",
         "^25 mm",
-        "length: found 25 mm; expected at least six throats and 30 mm, 30 mm",
+        "length: found 25 mm; expected at least eight throats and 30 mm, 33.94 mm",
         "^100 mm",
         "diameter: found 100 mm; expected a thin wall, an outside diameter of at least 21"
             + " thicknesses of the right side, 126 mm; without tube the rest of the case is computed",

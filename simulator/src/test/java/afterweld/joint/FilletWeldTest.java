@@ -10,6 +10,7 @@ import afterweld.joint.JointSettings.Fillet;
 import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.FilletSides;
 import afterweld.quantity.UnitSystem;
+import afterweld.weld.Warning;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -85,10 +86,34 @@ class FilletWeldTest {
   void refusesSmallLegsAndShortWelds() {
     refused(1.9, 6, 100);
     refused(6, 1.9, 100);
-    refused(6, 6, 29);
-    refused(10, 10, 42);
+    refused(2, 2, 29);
+    refused(8, 8, 36);
+    refused(8, 8, 45.2);
     refused(Double.NaN, 6, 100);
-    assertEquals(2, weld(6, 6, 30, FilletLoad.ALONG, true).warnings().size());
+    assertEquals(2, weld(2, 2, 30, FilletLoad.ALONG, true).warnings().size());
+    assertEquals(2, weld(8, 8, 45.3, FilletLoad.ALONG, true).warnings().size());
+  }
+
+  /** EN 1999-1-1, 8.6.3.3 (from memory): over 100 throats (1.2 - 0.2 L / (100 a)) L counts. */
+  @Test
+  void aLongFilletLoadedAlongIsSaidToBeTakenAsEvenlySheared() {
+    double throat = 6 / Math.sqrt(2);
+    assertFalse(uneven(99 * throat, FilletLoad.ALONG).isPresent());
+    assertFalse(uneven(400 * throat, FilletLoad.ACROSS).isPresent());
+    String twice = uneven(200 * throat, FilletLoad.ALONG).orElseThrow();
+    assertTrue(twice.contains("even shear over its length is assumed"), twice);
+    assertTrue(twice.contains("a lap that is loaded at its ends"), twice);
+    assertTrue(twice.contains("counts less of it (80 %;"), twice);
+    String far = uneven(400 * throat, FilletLoad.ALONG).orElseThrow();
+    assertTrue(far.contains("not meant for more than about 300 throats"), far);
+    assertFalse(far.contains("%"), far);
+  }
+
+  private static Optional<String> uneven(double length, FilletLoad load) {
+    return weld(6, 6, length, load, true).warnings().stream()
+        .filter(warning -> warning.code().equals("long-fillet"))
+        .map(Warning::text)
+        .findFirst();
   }
 
   private static void refused(double leg, double secondLeg, double length) {
