@@ -11,8 +11,9 @@ import java.util.Optional;
 
 /**
  * Whether a tube stands the pressure that its case states: not if its weakest metal begins to yield
- * below it, by the thin-wall formula of {@link ThinCylinder}. That it stands a lower pressure is
- * not said: the pressure code decides, with its own strengths and factors.
+ * below it, by the thin-wall formula of {@link ThinCylinder}. That holds for a weld along the tube
+ * as for one around it: no help of the metal beside a soft band is counted. That it stands a lower
+ * pressure is not said: the pressure code decides, with its own strengths and factors.
  */
 final class PressureRule {
   private PressureRule() {}

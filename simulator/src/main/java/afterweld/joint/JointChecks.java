@@ -148,7 +148,14 @@ public record JointChecks(
     Optional<SliceLine> before = line(profile, settings, BEFORE);
     return line.isEmpty() || before.isEmpty()
         ? Optional.empty()
-        : settings.tube().map(tube -> ThinCylinder.of(tube, line.get(), before.get()));
+        : settings
+            .tube()
+            .map(tube -> ThinCylinder.of(tube, line.get(), before.get(), around(profile)));
+  }
+
+  /** Only a ring says that the weld goes round: any other may run along the tube. */
+  private static boolean around(SectionProfile profile) {
+    return profile.weldCase().ring().isPresent();
   }
 
   private static Optional<SliceLine> line(

@@ -11,15 +11,16 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A thin tube under internal pressure with a weld around it, for information only. All values carry
+ * A thin tube under internal pressure with a weld in it, for information only. All values carry
  * three significant figures and never go without {@link Cautions#PRESSURE}.
  *
  * <p>With R the mean radius: hoop stress {@code pR/t}, axial {@code pR/2t}, von Mises {@code
- * sqrt(3)/2 pR/t}. The axial pull crosses the weld, so the band breaks at {@code p = 2 t tensile /
- * R}; the hoop stress runs along it, so its metal first yields at {@code p = 2/sqrt(3) proof t/R},
- * usually long before. A band shorter than {@code 0.78 sqrt(R t)} is partly propped by its
- * neighbours, which is ignored (lower estimate). A weld along the tube crosses the full hoop
- * stress: use the cross-weld tension with {@code pR/t}.
+ * sqrt(3)/2 pR/t}. The axial pull crosses a weld around the tube, so its band breaks at {@code p =
+ * 2 t tensile / R}; the hoop stress runs along it, so its metal first yields at {@code p =
+ * 2/sqrt(3) proof t/R}, usually long before. Such a band, if shorter than {@code 0.78 sqrt(R t)},
+ * is partly propped by its neighbours, which is ignored (lower estimate). A weld along the tube
+ * crosses the full hoop stress, which every place of its band carries: nothing props it, it yields
+ * first at that same pressure, and for its breaking use the cross-weld tension with {@code pR/t}.
  *
  * <p>Validity: R/t at least 10, closed ends, far from heads and fittings. Source: membrane theory.
  *
@@ -29,7 +30,8 @@ import java.util.Locale;
  * @param equivalent von Mises stress at the pressure, Pa
  * @param bandYieldPressure at which the weakest metal first yields, Pa
  * @param baseYieldPressure at which the base as it was before welding first yields, Pa
- * @param axialRupturePressure at which the axial pull reaches the lowest tensile strength, Pa
+ * @param axialRupturePressure at which the axial pull reaches the lowest tensile strength, Pa; of a
+ *     weld around the tube
  * @param decayLength 0.78 sqrt(R t), m
  * @param warnings the pressure text first
  */
@@ -71,11 +73,13 @@ public record ThinCylinder(
    * The information values of a tube.
    *
    * @param tube outside diameter and pressure
-   * @param line profile across the weld around it; its thinner end is the wall
+   * @param line profile across the weld; its thinner end is the wall
    * @param before the same before welding
+   * @param around whether the weld is known to go round the tube; else it may run along it
    * @throws IllegalArgumentException if the wall is thicker than a tenth of the mean radius
    */
-  public static ThinCylinder of(JointSettings.Tube tube, SliceLine line, SliceLine before) {
+  public static ThinCylinder of(
+      JointSettings.Tube tube, SliceLine line, SliceLine before, boolean around) {
     double wall = line.referenceSection();
     double radius = (Check.positive("tube diameter", tube.diameter(), "m") - wall) / 2;
     checkThin(radius, wall);
@@ -89,7 +93,7 @@ public record ThinCylinder(
         yieldPressure(lowest(before, true), radius),
         2 * lowest(line, false) / radius,
         decayLength(radius, wall),
-        warnings(line, decayLength(radius, wall)));
+        warnings(line.softBand().width(), decayLength(radius, wall), around));
   }
 
   /** Von Mises stress, Pa: pressure in Pa, mean radius and wall in m. */
@@ -125,22 +129,34 @@ public record ThinCylinder(
         .orElseThrow();
   }
 
-  private static List<Warning> warnings(SliceLine line, double decay) {
+  private static List<Warning> warnings(double soft, double decay, boolean around) {
     List<Warning> warnings = new ArrayList<>();
     warnings.add(new Warning("pressure-code", Cautions.PRESSURE));
-    double soft = line.softBand().width();
-    if (soft > 0 && soft < decay) {
-      warnings.add(
-          new Warning(
-              "propped-band",
-              String.format(
-                  Locale.ROOT,
-                  "the softened band of %s is shorter than %s: its neighbours prop it, the yield"
-                      + " pressure is a lower estimate",
-                  BothUnits.length(soft),
-                  BothUnits.length(decay))));
+    if (soft > 0 && !around) {
+      warnings.add(unpropped(soft));
+    } else if (soft > 0 && soft < decay) {
+      warnings.add(propped(soft, decay));
     }
     return warnings;
+  }
+
+  private static Warning unpropped(double soft) {
+    return new Warning(
+        "unpropped-band",
+        "in a weld along the tube nothing props the softened band of "
+            + BothUnits.length(soft)
+            + ": every place of it carries the whole hoop stress, and it begins to yield at the"
+            + " pressure shown for it; a weld round the tube is stated by 'ring'");
+  }
+
+  private static Warning propped(double soft, double decay) {
+    return new Warning(
+        "propped-band",
+        "the softened band of "
+            + BothUnits.length(soft)
+            + " is shorter than "
+            + BothUnits.length(decay)
+            + ": its neighbours prop it, the yield pressure is a lower estimate");
   }
 
   private static double threeFigures(double value) {

@@ -10,6 +10,8 @@ import afterweld.joint.JointSettings.FilletLoad;
 import afterweld.joint.JointSettings.Tube;
 import afterweld.section.Cases;
 import afterweld.section.SectionProfile;
+import afterweld.section.Welded;
+import afterweld.section.WrittenWelds;
 import afterweld.section.Zone;
 import afterweld.strength.ModelError;
 import afterweld.thermal.Pass;
@@ -18,6 +20,7 @@ import afterweld.thermal.furnace.FurnaceStep.Age;
 import afterweld.thermal.furnace.FurnaceStep.Ramp;
 import afterweld.weld.Side;
 import afterweld.weld.Warning;
+import afterweld.weld.WeldCase;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -264,6 +267,44 @@ class JointReportTest {
     assertEquals(expected, fillet.throatForce(), 1);
     assertTrue(report.checks().tube().isPresent());
     assertTrue(codes(report).contains("pressure-code"));
+  }
+
+  /** Only a ring says that the weld goes round: any other may run along the tube. */
+  @Test
+  void theBandOfATubeIsProppedOnlyRoundARing() {
+    Optional<Tube> tube = Optional.of(new Tube(1.5, 1e5));
+    JointSettings settings = new JointSettings(0.050, BendSettings.DEFAULT, Optional.empty(), tube);
+    for (String ring : List.of("", "ring: {diameter: 1500 mm, position: half lap}\n")) {
+      WeldCase shell =
+          WrittenWelds.of(
+              "left: {alloy: \"5454\", temper: H32, thickness: 4.8 mm}\njoint: butt\n"
+                  + "filler: {alloy: \"5554\"}\n"
+                  + ring,
+              "process: GMAW, current: 170 A, voltage: 23 V, travel_speed: 9 mm/s",
+              1);
+      List<String> codes = codes(JointReport.of(Welded.SESSION.profile(shell), settings));
+      assertEquals(ring.isEmpty(), codes.contains("unpropped-band"), codes.toString());
+      assertEquals(!ring.isEmpty(), codes.contains("propped-band"), codes.toString());
+    }
+  }
+
+  /** The fillet has a load as welded and after the treatment: what it does not see is one. */
+  @Test
+  void whatAFilletDoesNotSeeIsSaidOnce() {
+    JointSettings settings =
+        new JointSettings(
+            0.050,
+            BendSettings.DEFAULT,
+            Optional.of(new Fillet(3e-3, 3e-3, 1, FilletLoad.ALONG)),
+            Optional.empty());
+    SectionProfile treated =
+        Cases.butt("6061", "T6")
+            .withFiller(Cases.filler("4643", 0.4))
+            .then(Cases.fullTreatment("6061"))
+            .run();
+    JointReport report = JointReport.of(treated, settings);
+    assertTrue(report.checks().treatedFillet().isPresent());
+    assertEquals(1, codes(report).stream().filter("long-fillet"::equals).count());
   }
 
   /**

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.JointSettings.Tube;
 import afterweld.section.Cautions;
+import afterweld.weld.Warning;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ThinCylinderTest {
@@ -24,7 +26,7 @@ class ThinCylinderTest {
    */
   @Test
   void workedTube() {
-    ThinCylinder tube = ThinCylinder.of(new Tube(0.204, 4e6), BAND, BASE);
+    ThinCylinder tube = ThinCylinder.of(new Tube(0.204, 4e6), BAND, BASE, true);
     assertEquals(100e6, tube.hoop(), 1);
     assertEquals(50e6, tube.axial(), 1);
     assertEquals(86.6e6, tube.equivalent(), 1);
@@ -37,7 +39,7 @@ class ThinCylinderTest {
 
   @Test
   void thePressureTextAlwaysTravelsWithTheNumbers() {
-    ThinCylinder tube = ThinCylinder.of(new Tube(0.204, 0), BAND, BASE);
+    ThinCylinder tube = ThinCylinder.of(new Tube(0.204, 0), BAND, BASE, true);
     assertEquals(Cautions.PRESSURE, tube.warnings().get(0).text());
     assertTrue(Cautions.PRESSURE.contains("not a design pressure"));
   }
@@ -45,23 +47,44 @@ class ThinCylinderTest {
   @Test
   void saysWhenTheBandIsPropped() {
     SliceLine narrow = Profiles.plateauAndRamp(3, 5, 4, metal(115, 175), metal(240, 260));
-    assertTrue(propped(narrow));
-    assertFalse(propped(BAND));
+    assertTrue(said(narrow, true).contains("propped-band"));
+    assertFalse(said(BAND, true).contains("propped-band"));
   }
 
-  private static boolean propped(SliceLine line) {
-    return ThinCylinder.of(new Tube(0.204, 1e6), line, BASE).warnings().stream()
-        .anyMatch(warning -> warning.code().equals("propped-band"));
+  /** Barlow: along a tube every place of the band has the whole hoop stress, wide or narrow. */
+  @Test
+  void nothingPropsTheBandOfAWeldThatMayRunAlongTheTube() {
+    SliceLine narrow = Profiles.plateauAndRamp(3, 5, 4, metal(115, 175), metal(240, 260));
+    for (SliceLine line : List.of(narrow, BAND)) {
+      assertTrue(said(line, false).contains("unpropped-band"));
+      assertFalse(said(line, false).contains("propped-band"));
+      assertFalse(said(line, true).contains("unpropped-band"));
+    }
+    assertEquals(List.of("pressure-code"), said(BASE, false), "no band, nothing to prop");
+    assertEquals(tube(narrow, true).bandYieldPressure(), tube(narrow, false).bandYieldPressure());
+    String text = tube(narrow, false).warnings().get(1).text();
+    assertTrue(text.contains("along the tube nothing props"), text);
+    assertTrue(text.contains("begins to yield at the pressure") && text.contains("'ring'"), text);
+  }
+
+  private static List<String> said(SliceLine line, boolean around) {
+    return tube(line, around).warnings().stream().map(Warning::code).toList();
+  }
+
+  private static ThinCylinder tube(SliceLine line, boolean around) {
+    return ThinCylinder.of(new Tube(0.204, 1e6), line, BASE, around);
   }
 
   @Test
   void refusesThickWallsAndNonsense() {
     assertThrows(
-        IllegalArgumentException.class, () -> ThinCylinder.of(new Tube(0.080, 1e6), BAND, BASE));
+        IllegalArgumentException.class,
+        () -> ThinCylinder.of(new Tube(0.080, 1e6), BAND, BASE, true));
     assertThrows(
         IllegalArgumentException.class,
-        () -> ThinCylinder.of(new Tube(Double.NaN, 1e6), BAND, BASE));
+        () -> ThinCylinder.of(new Tube(Double.NaN, 1e6), BAND, BASE, true));
     assertThrows(
-        IllegalArgumentException.class, () -> ThinCylinder.of(new Tube(0.204, -1), BAND, BASE));
+        IllegalArgumentException.class,
+        () -> ThinCylinder.of(new Tube(0.204, -1), BAND, BASE, true));
   }
 }
