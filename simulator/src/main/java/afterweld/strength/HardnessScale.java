@@ -1,6 +1,5 @@
 package afterweld.strength;
 
-import afterweld.quantity.Check;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -53,15 +52,10 @@ public final class HardnessScale {
   /**
    * A converted hardness.
    *
-   * @param value in the scale asked for
+   * @param value in the scale asked for; no number of what is none
    * @param extrapolated true outside the table
    */
-  public record Reading(double value, boolean extrapolated) {
-    /** Refuses what it cannot be. */
-    public Reading {
-      Check.finite("hardness", value, "");
-    }
-  }
+  public record Reading(double value, boolean extrapolated) {}
 
   /** HB (500 kgf, 10 mm) of so many HV. */
   public static Reading brinell(double vickers) {

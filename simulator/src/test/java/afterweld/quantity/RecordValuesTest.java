@@ -28,15 +28,14 @@ import org.junit.jupiter.api.Test;
  * is named here with what the absence of a number means in it.
  */
 class RecordValuesTest {
-  /**
-   * Where NaN says that something is not predicted, not claimed or not there, as their texts tell.
-   */
+  /** Where NaN says that something is not predicted, not claimed or not there. */
   private static final List<String> NAN_MEANS_NONE =
       List.of(
           "choice.filler.FillerOption$Point",
           "document.JsonNumber",
           "joint.JointStrength.lowestYield",
           "section.Softening$OfSide",
+          "strength.HardnessScale$Reading",
           "study.AgeingStudy$Paint.share",
           "study.AgeingStudy$Window",
           "study.FirstOrder$Index",
