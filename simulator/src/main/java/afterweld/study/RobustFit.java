@@ -266,7 +266,8 @@ public record RobustFit(
       double[] values = new double[inner.length];
       for (int p = 0; p < values.length; p++) {
         FitParameter one = parameters.get(p);
-        values[p] = one.low() + (one.high() - one.low()) / (1 + Math.exp(-inner[p]));
+        double value = one.low() + (one.high() - one.low()) / (1 + Math.exp(-inner[p]));
+        values[p] = Math.min(one.high(), value);
       }
       return values;
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import afterweld.joint.ReferenceRow;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -143,6 +144,17 @@ class RobustFitTest {
             .get(1);
     assertTrue(slope.atLimit() && slope.high() <= 1.9, slope.toString());
     assertFalse(line(LINE, 0.05).estimates().get(1).atLimit());
+  }
+
+  /** From 0.3 to 0.9 the transform rounds to a last digit over 0.9. */
+  @Test
+  void aValueFarBeyondItsLimitEndsOnIt() {
+    FitParameter share = new FitParameter("arc efficiency", "", 0.8, 0.3, 0.9, 0.1);
+    UnaryOperator<double[]> far =
+        v -> IntStream.range(0, 9).mapToDouble(i -> 1e4 * (v[0] - 5) + 0.01 * i).toArray();
+    RobustFit.Estimate one = RobustFit.of(List.of(share), far, 1e-4).estimates().get(0);
+    assertEquals(0.9, one.value(), 1e-9);
+    assertTrue(one.atLimit() && one.high() <= 0.9, one.toString());
   }
 
   @Test
