@@ -127,6 +127,23 @@ public record TraverseFit(
     return new Work(weldCase, traverse, model).fit();
   }
 
+  /** Why the ranges of the fit are not to be trusted; empty if they are, or nothing is fitted. */
+  public Optional<String> misfit() {
+    return misfit(fit);
+  }
+
+  private static Optional<String> misfit(Optional<RobustFit> fit) {
+    return fit.map(RobustFit::s2)
+        .filter(s2 -> s2 > MISFIT)
+        .map(
+            s2 ->
+                String.format(
+                    Locale.ROOT,
+                    "The points lie %.1f times as far from the fitted line as indents scatter:"
+                        + " the prediction has another shape here, do not trust the ranges.",
+                    Math.sqrt(s2)));
+  }
+
   private record Work(WeldCase weldCase, HardnessTraverse traverse, TraverseModel model) {
 
     TraverseFit fit() {
@@ -192,15 +209,21 @@ public record TraverseFit(
 
     /** Whether the points tell the efficiency by themselves: a bead width alone is no traverse. */
     private boolean toldByPoints(List<FitParameter> free, RobustFit fit) {
-      double[] up = fit.values();
-      double[] down = fit.values();
+      double[] places = distances(traverse.points());
+      double[] values = fit.values();
+      double[] up = values.clone();
+      double[] down = values.clone();
       up[0] = Math.min(free.get(0).high(), up[0] + EFFICIENCY_STEP);
       down[0] = Math.max(free.get(0).low(), down[0] - EFFICIENCY_STEP);
-      double[] more = predicted(free, up, distances(traverse.points()));
-      double[] less = predicted(free, down, distances(traverse.points()));
+      values[0] = (up[0] + down[0]) / 2;
+      double[] changes =
+          Slopes.onBothSides(
+              predicted(free, down, places),
+              predicted(free, values, places),
+              predicted(free, up, places));
       double squares = 0;
-      for (int k = 0; k < more.length; k++) {
-        squares += Math.pow((more[k] - less[k]) / traverse.points().get(k).deviation(), 2);
+      for (int k = 0; k < changes.length; k++) {
+        squares += Math.pow(2 * changes[k] / traverse.points().get(k).deviation(), 2);
       }
       return (up[0] - down[0]) / Math.sqrt(squares) <= USELESS;
     }
@@ -343,15 +366,7 @@ public record TraverseFit(
 
     private List<String> warnings(Optional<RobustFit> fit) {
       List<String> warnings = new ArrayList<>();
-      fit.filter(found -> found.s2() > MISFIT)
-          .ifPresent(
-              found ->
-                  warnings.add(
-                      String.format(
-                          Locale.ROOT,
-                          "The points lie %.1f times as far from the fitted line as indents scatter:"
-                              + " the prediction has another shape here, do not trust the ranges.",
-                          Math.sqrt(found.s2()))));
+      misfit(fit).ifPresent(warnings::add);
       boolean ages =
           weldCase.left().alloy().heatTreatable() || weldCase.right().alloy().heatTreatable();
       if (ages && weldCase.afterWeld().isEmpty() && weldCase.naturalAge() < WEEK) {

@@ -65,4 +65,22 @@ class EntangledValuesTest {
   void whatIsToldApartIsNotEntangled() {
     assertFalse(EntangledValues.in(fit(x -> 1.0, x -> 2 * x, x -> 5 * x * x)));
   }
+
+  /** As at the fusion line: the point is level up to a step right beside the best values. */
+  @Test
+  void onePointBesideAStepEntanglesNothing() {
+    UnaryOperator<double[]> residuals =
+        v ->
+            IntStream.range(0, 41)
+                .mapToDouble(
+                    i -> {
+                      double x = i / 39.0 - 0.5;
+                      double step = v[0] + v[2] > 5e-4 ? 10 : 0;
+                      return i == 40 ? step : v[0] + v[1] * 2 * x + v[2] * 5 * x * x;
+                    })
+                .toArray();
+    RobustFit fit = RobustFit.of(THREE, residuals, 1e-3);
+    assertEquals(0, fit.values()[2], 1e-3);
+    assertFalse(EntangledValues.in(fit), fit.toString());
+  }
 }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class TraverseFitTest {
@@ -200,6 +201,24 @@ class TraverseFitTest {
       TraverseFit fit = TraverseFit.of(Welded.SESSION, panel, new HardnessTraverse(points));
       assertTrue(fit.fit().isEmpty(), temper);
       assertTrue(fit.refusals().toString().contains("level"), fit.refusals().toString());
+    }
+  }
+
+  /** After a full treatment the line is level but for a step at the fusion line. */
+  @Test
+  void aLineOfOneStepTellsNeitherEfficiencyNorCentre() {
+    WeldCase treated = CASE.withAfterWeld(Cases.fullTreatment("6061"));
+    double[] hardness = {116, 114, 116, 114, 116, 99, 97, 100, 114, 116, 116, 118, 116};
+    double[] places = {-60, -40, -25, -15, -8, -3, 0, 3, 8, 15, 25, 40, 60};
+    List<HardnessTraverse.Point> points =
+        IntStream.range(0, places.length)
+            .mapToObj(k -> new HardnessTraverse.Point(1e-3 * places[k], hardness[k], 3))
+            .toList();
+    for (double efficiency : List.of(0.58, 0.62, 0.66, 0.70, 0.74)) {
+      WeldCase written = new TraverseModel(Welded.SESSION, treated).at(efficiency);
+      TraverseFit fit = TraverseFit.of(Welded.SESSION, written, new HardnessTraverse(points));
+      assertTrue(fit.fit().isEmpty(), efficiency + " " + fit.fit());
+      assertTrue(fit.refusals().toString().contains("does not tell"), fit.refusals().toString());
     }
   }
 }
