@@ -40,6 +40,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 
@@ -96,7 +97,7 @@ final class Wiring {
       String fileName,
       byte[] content,
       List<Double> efficiencies,
-      double half,
+      OptionalDouble half,
       List<String> remarks) {
     MaterialLibrary library = MaterialLibrary.standard();
     CaseReader reader = new CaseReader(library.bases(), library.fillers());

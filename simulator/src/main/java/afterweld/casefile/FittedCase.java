@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -55,17 +56,18 @@ public final class FittedCase {
    * @param text the case as read without faults
    * @param positions where its keys stand
    * @param efficiencies one for each pass
-   * @param half half-width of the efficiency's 95 % interval, relative
+   * @param half half-width of the efficiency's 95 % interval, relative; empty if nobody should go
+   *     by it: then {@code spread} stays as it is
    * @param remarks lines for the top; a JSON file, which knows no remarks, gets none
    */
   public static String of(
       String text,
       Positions positions,
       List<Double> efficiencies,
-      double half,
+      OptionalDouble half,
       List<String> remarks) {
     FittedCase fitted = new FittedCase(text, positions);
-    fitted.spread(halfWidth(half));
+    half.ifPresent(known -> fitted.spread(halfWidth(known)));
     for (int pass = 0; pass < efficiencies.size(); pass++) {
       fitted.edit("/passes/" + pass, efficiencies.get(pass));
     }

@@ -12,6 +12,7 @@ import afterweld.thermal.Pass;
 import afterweld.weld.WeldCase;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -133,7 +134,7 @@ class StudyInputTest {
             text,
             read(file, text).positions(),
             List.of(efficiencies),
-            0.0432,
+            OptionalDouble.of(0.0432),
             List.of("Fitted to a traverse."));
     if (!text.startsWith("{")) {
       assertTrue(fitted.startsWith(REMARK), fitted);
@@ -148,6 +149,22 @@ class StudyInputTest {
       assertTrue(passes.get(i).beadWidth().isEmpty());
     }
     return fitted.replace(REMARK, "");
+  }
+
+  /** A range that the fit itself distrusts is not written; what the user wrote stays. */
+  @Test
+  void withoutARangeTheSpreadStaysAsItIs() {
+    for (String spread : List.of("", "spread: {arc_efficiency: 10 %}\n")) {
+      String text = withSpread(spread);
+      String fitted =
+          FittedCase.of(
+              text,
+              read("case.yaml", text).positions(),
+              List.of(0.6),
+              OptionalDouble.empty(),
+              List.of());
+      assertEquals(text.replace("{process", "{efficiency: 0.6000, process"), fitted);
+    }
   }
 
   private static final String ADDED = "spread: {arc_efficiency: 4.4 %}\n";

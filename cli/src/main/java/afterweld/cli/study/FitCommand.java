@@ -31,6 +31,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -138,7 +139,10 @@ public final class FitCommand implements Callable<Integer> {
   private String fitted(FitTable table, TraverseFit fit, RobustFit.Estimate efficiency) {
     byte[] content = new CaseInput(options.caseFile()).content();
     List<String> remarks = table.remarks(String.valueOf(traverseFile.getFileName()));
-    double half = efficiency.halfWidth() / efficiency.value();
+    OptionalDouble half =
+        fit.misfit().isPresent()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(efficiency.halfWidth() / efficiency.value());
     return fittedCases.of(
         options.caseFile().toString(), content, fit.efficiencies(), half, remarks);
   }

@@ -16,6 +16,9 @@ import java.util.Optional;
 
 /** What a person reads on the terminal after {@code fit}. */
 final class FitTable {
+  private static final String NO_SPREAD =
+      " So no spread of the arc efficiency was written into this case.";
+
   private final WeldCase weldCase;
   private final TraverseFit fit;
   private final boolean treated;
@@ -59,6 +62,7 @@ final class FitTable {
     found(TraverseFit.EFFICIENCY).ifPresent(one -> lines.add(words("Arc efficiency", one) + "."));
     found(TraverseFit.BASE).ifPresent(one -> lines.add(baseWords(one)));
     found(TraverseFit.OFFSET).ifPresent(one -> lines.add(offsetWords(one)));
+    fit.misfit().ifPresent(why -> lines.add(why + NO_SPREAD));
     lines.addAll(fit.refusals());
     return lines;
   }
