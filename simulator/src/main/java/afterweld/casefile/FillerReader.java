@@ -23,7 +23,11 @@ final class FillerReader {
   private static final Measure MELTED = Measure.above("melted_area", AREA, 0, 10_000, "mm²");
   private static final Measure DEPOSIT = Measure.above("deposit_area", AREA, 0, 10_000, "mm²");
   private static final Measure FROM_LEFT = Measure.within("from_left", SHARE, 0, 100, "%");
+
+  /** Share of the melted base that is of the left side where nobody says (assumed). */
   private static final double USUAL_FROM_LEFT = 0.5;
+
+  /** Dilution up to which weld metal was checked against published welds. */
   private static final double CALIBRATED_UP_TO = 0.6;
 
   private final Choices<Alloy> fillers;

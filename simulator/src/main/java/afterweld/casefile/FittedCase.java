@@ -17,10 +17,10 @@ import java.util.stream.Collectors;
  * since it would set another.
  */
 public final class FittedCase {
-  /** The most that {@code spread} takes. */
+  /** The most that {@code spread} takes (assumed). */
   private static final double WIDEST = 0.5;
 
-  /** A spread of nothing would be more than a fit can know. */
+  /** A spread of nothing would be more than a fit can know (assumed). */
   private static final double NARROWEST = 0.001;
 
   private static final String SPREAD = "/spread";

@@ -29,7 +29,10 @@ final class HeatTreatmentReader {
   /** Between quench and ageing where the case says nothing, s: common practice. */
   private static final double USUAL_HOLD = 7200;
 
-  /** After a last quench: 6061 comes to T4 in days, and tempers are stated after 30, s. */
+  /**
+   * After a last quench: 6061 comes to T4 in days, and tempers are stated after 30, s (common
+   * practice).
+   */
   private static final double TO_T4 = 30 * 86_400.0;
 
   private final StepReader steps;

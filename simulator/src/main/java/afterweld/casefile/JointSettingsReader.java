@@ -35,10 +35,13 @@ final class JointSettingsReader {
   private static final Choices<FilletSides> FILLET_SIDES =
       Choices.of(List.of(FilletSides.values()), FilletSides::label);
 
-  /** A bend of a shorter strip is not bending (practice). */
+  /** A bend of a shorter strip is not bending (common practice). */
   private static final double STRIP_IN_THICKNESSES = 4;
 
-  /** The thin-wall formula holds from this ratio of mean radius to wall on. */
+  /**
+   * The thin-wall formula holds from this ratio of mean radius to wall on (membrane theory, common
+   * practice).
+   */
   private static final double THIN_WALL = 10;
 
   private final Plates plates;

@@ -22,6 +22,7 @@ import java.util.Optional;
  *     case requires; empty where a base sets the limit or the case has one of them
  */
 record MeltingLimit(double solidus, String metal, List<String> suitable) {
+  /** As many fillers are named as one reads at a glance (assumed). */
   private static final int NAMED = 3;
 
   /** Copies the list. */

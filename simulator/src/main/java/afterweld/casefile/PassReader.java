@@ -36,9 +36,20 @@ final class PassReader {
 
   private static final String EXPECTED =
       "a list of passes, each with process, current, voltage and travel_speed";
+
+  /** More passes than any weld of 40 mm plate takes (assumed). */
   private static final int MOST_PASSES = 50;
+
+  /** Arc power, W, beyond any process here (assumed). */
   private static final double MOST_POWER = 20_000;
+
+  /** Room temperature, K: 20 °C (convention). */
   private static final double USUAL_PREHEAT = 293.15;
+
+  /**
+   * Interpass temperature where nobody says, K: 150 °F, the usual limit for heat-treated metal
+   * (common practice).
+   */
   private static final double USUAL_INTERPASS = 339.15;
 
   private final Plates plates;

@@ -12,7 +12,7 @@ import java.util.stream.DoubleStream;
  * @param right the other part
  */
 record Plates(SideReader.Draft left, SideReader.Draft right) {
-  /** Share of the absolute solidus that preheat and interpass must stay under. */
+  /** Share of the absolute solidus that preheat and interpass must stay under (assumed). */
   private static final double HOTTEST_START = 0.9;
 
   /** Thickness of the thicker side, m; NaN if one of them is not known. */

@@ -21,6 +21,8 @@ final class RouteSettingsReader {
   private static final Measure TARGET = Measure.within("target", RATIO, 0.5, 0.999, "");
   private static final List<Measure> SIDES = List.of(side("length"), side("width"), side("height"));
   private static final String BOX = "keys length, width and height";
+
+  /** More than all tempers there are (assumed). */
   private static final int MOST_NAMES = 20;
 
   /** What routes are compared by, in the words of a case file. */

@@ -25,7 +25,10 @@ final class SideReader {
 
   private static final Measure THICKNESS = Measure.within("thickness", LENGTH, 0.5, 40, "mm");
   private static final Measure WIDTH = Measure.above("width", LENGTH, 0, 10_000, "mm");
+
+  /** A narrower leg is no thin wall any more (assumed). */
   private static final double WIDTH_IN_THICKNESSES = 4;
+
   private static final String ALLOY = "alloy";
   private static final String TEMPER = "temper";
   private static final String COMPOSITION = "composition";

@@ -21,8 +21,14 @@ final class SpreadReader {
   private static final Measure DELAY = Measure.within("quench_delay", TIME, 0, 600, "s");
   private static final Measure AGEING = Measure.within("ageing_time", SHARE, 0, 50, "%");
   private static final Measure COMPOSITION = Measure.within("composition", SHARE, 0, 50, "%");
+
+  /** Fewer runs have no 5 % value (assumed). */
   private static final int FEWEST_RUNS = 10;
+
+  /** More runs take longer than anybody waits (assumed). */
   private static final int MOST_RUNS = 100_000;
+
+  /** Eighteen digits, which a long holds. */
   private static final long LARGEST_SEED = 999_999_999_999_999_999L;
 
   SpreadSettings read(Section top) {

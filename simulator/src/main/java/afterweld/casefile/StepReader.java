@@ -36,10 +36,19 @@ final class StepReader {
       Choices.of(
           List.of(FurnaceStep.Furnace.values()), kind -> kind.name().toLowerCase(Locale.ROOT));
 
+  /** Solution treatments lie above this, K: 480 °C (common practice). */
   private static final double COLD_SOLUTION = UnitSystem.ZERO_CELSIUS + 480;
+
+  /** No ageing lies above this, K: 260 °C (common practice). */
   private static final double OVERAGEING = UnitSystem.ZERO_CELSIUS + 260;
+
+  /** Water of a tank at room temperature, K (common practice). */
   private static final double USUAL_BATH = UnitSystem.ZERO_CELSIUS + 25;
+
+  /** Boiling water, K. */
   private static final double BOILING = UnitSystem.ZERO_CELSIUS + 100;
+
+  /** Delay from furnace to water, s, that usual racks take (common practice). */
   private static final double USUAL_DELAY = 7;
 
   private final MeltingLimit limit;

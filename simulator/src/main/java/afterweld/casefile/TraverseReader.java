@@ -24,11 +24,20 @@ import java.util.OptionalDouble;
  * @param faults all that is wrong, with line and column
  */
 public record TraverseReader(Optional<HardnessTraverse> traverse, List<Fault> faults) {
+  /** No aluminium is softer, HV (common practice). */
   private static final double SOFTEST = 20;
+
+  /** No aluminium is harder, HV (common practice). */
   private static final double HARDEST = 250;
+
+  /** A larger scatter is no hardness test, HV (assumed). */
   private static final double LARGEST_DEVIATION = 50;
+
   private static final double INCH = 0.0254;
+
+  /** Farther from a weld no traverse reads, m (assumed). */
   private static final double FARTHEST = 2;
+
   private static final String HEAD =
       "a head with distance_mm or distance_in, HV, HB or HRB, and sd if it is known";
   private static final List<String> NAMES =

@@ -53,7 +53,7 @@ final class ExpectedHardness {
   /** Less than this of the hardness no reading tells apart; assumed. */
   private static final double TELLING_GAIN = 0.1;
 
-  /** Half of the last figure shown, HV. */
+  /** Half of the last figure shown, HV (rounding). */
   private static final double READ_AS_EQUAL = 0.5;
 
   private final FurnaceOrder order;

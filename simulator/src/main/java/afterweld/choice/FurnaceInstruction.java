@@ -29,7 +29,11 @@ import java.util.stream.Stream;
 /** The lines of a furnace sheet: only what this order does, with the limits of this metal. */
 final class FurnaceInstruction {
   private static final double HOUR = 3600;
+
+  /** A rest that is shorter than this, s, nobody can use (assumed). */
   private static final double BRIEF = 600;
+
+  /** Store that keeps quenched metal soft, K: 0 °F (common practice). */
   private static final double COLD_STORE = 255.15;
 
   private final FurnaceOrder order;

@@ -23,16 +23,29 @@ import java.util.stream.IntStream;
 final class RouteRanking {
   static final List<String> CRITERIA =
       List.of("strength margin", "distortion", "steps", "furnace hours");
+
+  /** What each criterion may miss and still count as alike, of its range (assumed). */
   private static final double[] TOLERANCES = {0.05 / 0.30, 0.25, 0.25, 2.0 / 24};
+
+  /** Margin over what is asked from which on more is worth nothing (assumed). */
   private static final double FULL_MARGIN = 0.30;
+
+  /** Steps of the shop that count as the most (assumed). */
   private static final double MOST_STEPS = 5;
+
+  /** Furnace hours that count as the most (assumed). */
   private static final double MOST_HOURS = 24;
+
   private static final int WEIGHT_SETS = 2000;
   private static final long SEED = 6061;
+
+  /** Share of the weights from which on a choice is clear (assumed). */
   private static final double CLEAR_SHARE = 0.70;
+
+  /** Standard deviations to the 5 % value of a normal distribution (standard). */
   private static final double FIVE_PERCENT = 1.645;
 
-  /** Scores that differ by less are shown as the same number. */
+  /** Scores that differ by less are shown as the same number (rounding). */
   private static final double SAME = 0.01;
 
   private static final double ROUNDING = 1e-9;

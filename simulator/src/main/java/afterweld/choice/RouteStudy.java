@@ -34,6 +34,7 @@ public record RouteStudy(
     boolean clear,
     List<String> why,
     List<Shelf> shelf) {
+  /** Days, a week, a month and half a year on the shelf (assumed). */
   private static final double[] SHELF_DAYS = {1, 7, 30, 180};
 
   /** Copies the lists. */

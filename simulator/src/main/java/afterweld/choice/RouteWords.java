@@ -19,14 +19,17 @@ import java.util.stream.Collectors;
 
 /** What is said about a route and about the choice, in sentences a customer understands. */
 final class RouteWords {
-  /** From this share of the weights on a route counts as first in all of them. */
+  /** From this share of the weights on a route counts as first in all of them (assumed). */
   private static final double ALWAYS = 0.995;
 
   private static final String SOFTENS_FURTHER =
       "Lower in tensile strength than left alone: ageing softens the metal where the joint fails"
           + " still further, since the weld has overaged or annealed it already.";
 
+  /** Less than half a per cent of strength nobody notices (assumed). */
   private static final double NOTICED = 0.995;
+
+  /** From an even chance on a route would be worth having (assumed). */
   private static final double EVEN = 0.5;
 
   private RouteWords() {}

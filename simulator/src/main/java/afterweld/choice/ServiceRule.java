@@ -13,7 +13,9 @@ import java.util.List;
  * above its limit; above 100 °C strength at room temperature says nothing, so the answer is open.
  */
 final class ServiceRule {
+  /** Above this, K, strength at room temperature tells nothing (common practice). */
   private static final double HOT = 100 + UnitSystem.ZERO_CELSIUS;
+
   private static final double HAIR = 1e-6;
 
   private ServiceRule() {}

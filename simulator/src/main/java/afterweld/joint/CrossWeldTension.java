@@ -203,13 +203,13 @@ public record CrossWeldTension(
    * @param runnerUp the next zone, if there is another
    */
   public record Failure(String zone, double distance, Optional<RunnerUp> runnerUp) {
+    private static final double TIE = 0.02;
+
     /** Refuses what it cannot be. */
     public Failure {
       Check.said("zone", zone);
       Check.finite("distance", distance, "m");
     }
-
-    private static final double TIE = 0.02;
 
     /** Whether the next zone is so close that no single place can be named. */
     public boolean undecided() {

@@ -24,15 +24,15 @@ public record DesignCodeValue(
     String unit,
     String published,
     String status) {
+  private static final double METRES_PER_MM = 1e-3;
+  private static final double PASCAL_PER_MPA = 1e6;
+
   /** Refuses what it cannot be. */
   public DesignCodeValue {
     Check.said("code", code);
     Check.said("item", item);
     Check.positive("value", value, unit);
   }
-
-  private static final double METRES_PER_MM = 1e-3;
-  private static final double PASCAL_PER_MPA = 1e6;
 
   /** The same for one side only. */
   DesignCodeValue named(String side) {

@@ -38,7 +38,7 @@ public record JointReport(
     Optional<MemberReport> member,
     List<Warning> warnings) {
 
-  /** The 2 in gauge of US practice, m. */
+  /** The 2 in gauge of US practice, m (ASTM B557). */
   public static final double TWO_INCHES = 0.0508;
 
   private static final String CODES_NOTE =
@@ -48,7 +48,7 @@ public record JointReport(
           + " else. Look a value up in the code before you use it. Which value governs when the joint is heat treated after welding is"
           + " left to the engineer and the code.";
 
-  /** Metal within 2 % of the softest counts as as soft. */
+  /** Metal within 2 % of the softest counts as as soft (assumed). */
   private static final double AS_SOFT = 0.98;
 
   private static final String NO_CODES =

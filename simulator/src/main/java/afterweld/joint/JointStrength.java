@@ -33,14 +33,14 @@ public record JointStrength(
     double lowestYieldHigh,
     boolean softestInGauge,
     String withheld) {
+  /** What stands in place of values that cannot be given. */
+  public static final String NOT_PREDICTED = "not predicted, since one of its zones is not";
+
   /** Refuses what it cannot be. */
   public JointStrength {
     Check.notNegative("state", state, "");
     Check.positive("gauge", gauge, "m");
   }
-
-  /** What stands in place of values that cannot be given. */
-  public static final String NOT_PREDICTED = "not predicted, since one of its zones is not";
 
   /** A joint of which nothing is claimed. */
   public static JointStrength withheld(int state, Bead bead, double gauge, String why) {

@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** Turns one state of a section profile into slices that can be pulled or bent. */
 public final class ProfileSlices {
-  /** Half the gauge and a little more, so that its ends lie inside the line. */
+  /** Half the gauge and a little more, so that its ends lie inside the line (numerics). */
   private static final double BEYOND_GAUGE = 0.52;
 
   private static final int BEFORE = 0;

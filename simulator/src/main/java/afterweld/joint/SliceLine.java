@@ -14,10 +14,10 @@ import java.util.Locale;
  * @param rightBase the same on the right
  */
 public record SliceLine(List<Slice> slices, SliceMetal leftBase, SliceMetal rightBase) {
-  /** Longest slice unless another length is asked for, m. */
+  /** Longest slice unless another length is asked for, m (numerics). */
   public static final double LONGEST_SLICE = 0.5e-3;
 
-  /** Share of the base's proof stress below which metal counts as softened. */
+  /** Share of the base's proof stress below which metal counts as softened (definition). */
   static final double SOFT_BELOW = 0.98;
 
   private static final int FEWEST_STATIONS = 5;

@@ -14,8 +14,16 @@ import java.util.Locale;
  * @param tensile tensile strength, Pa
  */
 public record SliceMetal(double proof, double tensile) {
+  /**
+   * Tensile over proof beyond which no aluminium lies; O metal has up to 3.5 (handbook, from
+   * memory).
+   */
   private static final double CREDIBLE_RATIO = 4;
+
+  /** Strain hardening beyond that of annealed aluminium (handbook, from memory). */
   private static final double CREDIBLE_EXPONENT = 0.35;
+
+  /** Tensile over proof from which on a power law can be fitted (assumed). */
   private static final double HARDLY_HARDENS = 1.01;
 
   /** Refuses strengths that aren't positive, and a tensile strength below proof. */

@@ -29,6 +29,12 @@ import java.util.stream.Stream;
  */
 public record SoftenedReach(
     String side, double anyLoss, boolean toTheEnd, OptionalDouble dip, OptionalDouble code) {
+  private static final double HARDNESS_BACK = 0.9;
+  private static final int BEFORE = 0;
+  private static final int AS_WELDED = 1;
+  private static final double MM = 1e-3;
+  private static final String CODE_ITEM = "HAZ half width";
+
   /** Refuses what it cannot be. */
   public SoftenedReach {
     Check.said("side", side);
@@ -36,12 +42,6 @@ public record SoftenedReach(
     Check.notNegative("reach", dip, "m");
     Check.notNegative("reach", code, "m");
   }
-
-  private static final double HARDNESS_BACK = 0.9;
-  private static final int BEFORE = 0;
-  private static final int AS_WELDED = 1;
-  private static final double MM = 1e-3;
-  private static final String CODE_ITEM = "HAZ half width";
 
   /** Of each side, of two like ones once; none of a side that nothing softens. */
   public static List<SoftenedReach> of(SectionProfile profile, List<DesignCodeValue> codes) {

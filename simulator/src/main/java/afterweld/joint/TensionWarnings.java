@@ -10,6 +10,7 @@ import java.util.Map;
 
 /** What the reader of a cross-weld tension result must know. */
 final class TensionWarnings {
+  /** Offset of the middles, of the thinner part, that is no step (assumed). */
   private static final double SAME_THICKNESS = 0.02;
 
   private TensionWarnings() {}

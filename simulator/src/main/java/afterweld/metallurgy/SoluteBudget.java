@@ -28,8 +28,12 @@ final class SoluteBudget {
   static final double PURE_PRECIPITATE =
       ALUMINIUM_MOLAR_VOLUME.value() / PRECIPITATE_MOLAR_VOLUME.value();
 
+  /** Atoms of magnesium per wt%, as a share (standard atomic weights). */
   private static final double MAGNESIUM_PER_WT = 0.2698 / 24.305;
+
+  /** Atoms of silicon per wt%, as a share (standard atomic weights). */
   private static final double SILICON_PER_WT = 0.2698 / 28.086;
+
   private static final double LEAST_MAGNESIUM = 1e-3;
   private static final double LEAST_SILICON = 1e-4;
   private static final double LEAST_HARDENING = 1e-6;

@@ -13,7 +13,9 @@ public enum UnitSystem {
   /** 0 °C in K. */
   public static final double ZERO_CELSIUS = 273.15;
 
-  /** The trade's whole °F and whole °C of one temperature differ by no more than this, K. */
+  /**
+   * The trade's whole °F and whole °C of one temperature differ by no more than this, K (rounding).
+   */
   public static final double ROUNDED = 0.6;
 
   private final String lengthUnit;

@@ -31,6 +31,7 @@ import java.util.function.ToDoubleFunction;
  *     where the end gets no hotter, and where a long seam is followed in part only
  */
 public record AlongWeld(boolean ring, Sections stated, Optional<Sections> other) {
+  /** Share of the current from which on it need not fall (assumed). */
   private static final double NO_NEED = 0.98;
 
   /** Narrowest over widest of a bead that is called even [assumed]. */

@@ -19,7 +19,10 @@ import java.util.Set;
 
 /** What the computed stations themselves give reason to say. */
 final class ResultWarnings {
-  /** A load that stays above this until it is in the bath may exceed the quench delay, K. */
+  /**
+   * A load that stays above this until it is in the bath may exceed the quench delay, K (AMS 2770,
+   * from memory).
+   */
   private static final double WARM_ENOUGH_TO_QUENCH = 413 + UnitSystem.ZERO_CELSIUS;
 
   private static final Set<String> NATURALLY_AGED = Set.of("T1", "T4");

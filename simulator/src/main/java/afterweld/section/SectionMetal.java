@@ -41,10 +41,10 @@ record SectionMetal<S extends State>(
     Function<S, Strength> strength,
     BiFunction<S, S, Zone> zone) {
 
-  /** Weld metal with more copper than this (wt%) is outside every model here. */
+  /** Weld metal with more copper than this (wt%) is outside every model here (assumed). */
   private static final double MOST_COPPER = 0.5;
 
-  /** Temperature at which cast metal starts its own history, K. */
+  /** Temperature at which cast metal starts its own history, K (assumed). */
   static final double CAST_START = 813.15;
 
   /** The metal of one side, made by its temper's own history. */

@@ -20,8 +20,13 @@ public record HardnessTraverse(List<Point> points) {
   /** Scatter of one indent where the file does not say, HV (common practice). */
   public static final double USUAL_DEVIATION = 3;
 
+  /** Indents at one place that differ more are a slip of the pen, HV (assumed). */
   private static final double MOST_APART = 20;
+
+  /** Outermost points of a side that are the base (assumed). */
   private static final int END_POINTS = 3;
+
+  /** Base readings that lie farther apart, HV, are not level (assumed). */
   private static final double BASE_SCATTER = 8;
 
   /** Sorts the points. */

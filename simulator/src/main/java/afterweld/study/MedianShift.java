@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  *     it hardly moves or none does
  */
 public record MedianShift(double predicted, double middle, List<Pull> pulls) {
-  /** A shift under this share is none. */
+  /** A shift under this share is none (assumed). */
   public static final double NOTICED = 0.02;
 
   /** Part of the way that a group must move the middle by itself to be named; assumed. */

@@ -14,14 +14,14 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
  * @param coverage confidence that the quantile lies between
  */
 public record OrderRanks(int low, int high, double coverage) {
+  private static final double TAIL = 0.025;
+
   /** Refuses what it cannot be. */
   public OrderRanks {
     Check.notNegative("rank", low, "");
     Check.rising("ranks", low, high);
     Check.share("coverage", coverage);
   }
-
-  private static final double TAIL = 0.025;
 
   /** The ranks round a quantile. */
   public static OrderRanks around(double share, int runs) {

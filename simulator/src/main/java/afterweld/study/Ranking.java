@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param places in any order; the answers are places in this list
  */
 public record Ranking(List<JointPlace> places) {
-  /** How much less counts as the same. */
+  /** How much less counts as the same (assumed). */
   public static final double SAME = 0.01;
 
   /** Copies the list. */

@@ -99,14 +99,14 @@ public record RobustFit(
    */
   public record Estimate(
       FitParameter parameter, double value, double deviation, double low, double high) {
+    private static final double AT_LIMIT = 0.01;
+
     /** Refuses what it cannot be. */
     public Estimate {
       Check.finite("value", value, "");
       Check.rising("deviation", 0, deviation);
       Check.rising("interval", low, value, high);
     }
-
-    private static final double AT_LIMIT = 0.01;
 
     /** The wider half of the 95 % interval. */
     public double halfWidth() {

@@ -12,14 +12,15 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param chance of a number this far from what is expected; 1 if all have one sign or are too few
  */
 public record RunsTest(int runs, double expected, double chance) {
+  /** Chance under which runs are held to be no chance (convention). */
+  private static final double UNLIKELY = 0.05;
+
   /** Refuses what it cannot be. */
   public RunsTest {
     Check.notNegative("runs", runs, "");
     Check.notNegative("expected runs", expected, "");
     Check.share("chance", chance);
   }
-
-  private static final double UNLIKELY = 0.05;
 
   /** Whether neighbours lie on one side of the line more often than by chance. */
   public boolean clustered() {

@@ -61,8 +61,13 @@ public record TraverseFit(
   /** Name of the distance of the traverse's zero from the weld centre. */
   public static final String OFFSET = "centre offset";
 
+  /** An efficiency that is told no better is not told (assumed). */
   private static final double USELESS = 0.10;
+
+  /** Step of the efficiency in the search (numerics). */
   private static final double EFFICIENCY_STEP = 0.05;
+
+  /** Variance over that of the indents from which on the line has another shape (assumed). */
   private static final double MISFIT = 2;
 
   /**

@@ -24,9 +24,15 @@ import java.util.stream.IntStream;
  * outwards about as the heat grows, so that the two sections nearly agree before they are mixed.
  */
 final class TraverseModel {
+  /** No arc puts in more (common practice). */
   static final double HIGHEST_EFFICIENCY = 0.9;
+
+  /** No arc puts in less (common practice). */
   private static final double LOWEST_EFFICIENCY = 0.3;
+
+  /** Distance of the efficiencies that are computed (numerics). */
   private static final double SCAN = 0.01;
+
   private static final int NODES_PER_UNIT = 50;
 
   private final WeldSession session;

@@ -13,7 +13,10 @@ import java.util.OptionalDouble;
  */
 public record Leg(
     boolean left, double thickness, OptionalDouble width, ConductionMaterial material) {
+  /** Thinner sheet is not welded by these processes, m (assumed). */
   private static final double THINNEST = 0.5e-3;
+
+  /** Thicker plate was not checked, m (assumed). */
   private static final double THICKEST = 40e-3;
 
   /** Checks what the field can take. */

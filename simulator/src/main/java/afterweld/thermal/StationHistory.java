@@ -20,6 +20,10 @@ public record StationHistory(
     List<PassTimes> passTimes,
     List<Double> passPeaks,
     boolean melted) {
+  /**
+   * Weld metal is solid under this, K: the eutectic with Mg2Si and silicon lies near 555 °C
+   * (handbook, from memory).
+   */
   private static final double FROZEN = 540 + UnitSystem.ZERO_CELSIUS;
 
   /** Copies the list. */

@@ -12,7 +12,13 @@ package afterweld.thermal;
  * @param ambient K
  */
 public record SurfaceLoss(double filmCoefficient, boolean radiation, double ambient) {
+  /** Film coefficient of still air, W/(m² K) (handbook, from memory). */
   private static final double STILL_AIR = 10;
+
+  /**
+   * Radiation of oxidized aluminium near 400 K as a film coefficient, W/(m² K) (Stefan-Boltzmann at
+   * emissivity 0.1, standard).
+   */
   private static final double RADIATION = 1.3;
 
   /** Checks the numbers. */

@@ -14,7 +14,10 @@ import afterweld.quantity.Check;
  *     less where the welder takes it back; linear between
  */
 public record WeldCourse(boolean ring, double length, double beyond, Place place, double endPower) {
+  /** A shorter way round is no thin wall, m (assumed). */
   private static final double SHORTEST_RING = 0.03;
+
+  /** A shorter weld is a tack, m (assumed). */
   private static final double SHORTEST_SEAM = 0.01;
 
   /** Where a section may be taken. */

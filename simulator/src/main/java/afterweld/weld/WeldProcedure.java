@@ -23,7 +23,7 @@ public record WeldProcedure(
     double ambient,
     double depth,
     Optional<HeatFlow> heatFlow) {
-  /** Ambient temperature that nobody stated, K: 20 °C. */
+  /** Ambient temperature that nobody stated, K: 20 °C (convention). */
   public static final double USUAL_AMBIENT = 293.15;
 
   /**

@@ -28,9 +28,16 @@ public enum CrackTendency {
               Collectors.toMap(
                   row -> row.get("system") + " " + row.get("limit"),
                   row -> Double.parseDouble(row.get("wt_percent"))));
+
+  /** Weight of magnesium to silicon in Mg2Si (standard atomic weights). */
   private static final double MAGNESIUM_PER_SILICON = 1.73;
+
+  /** Weight of Mg2Si to its magnesium (standard atomic weights). */
   private static final double MG2SI_PER_MAGNESIUM = 1 / 0.634;
+
+  /** Magnesium that the silicon of an ordinary 5xxx alloy binds, wt% (assumed 0.3 % Si). */
   private static final double BOUND_BY_USUAL_SILICON = 0.3 * MAGNESIUM_PER_SILICON;
+
   private static final double ROUNDING = 1e-6;
 
   private final String label;

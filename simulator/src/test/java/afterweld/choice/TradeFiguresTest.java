@@ -222,7 +222,16 @@ class TradeFiguresTest {
   /** Weld metal of 4043 reads annealed about as it was deposited: it cannot tell of the furnace. */
   @Test
   void aReadingThatCannotFindAMissedAnnealSaysSo() {
-    WeldCase annealed = treated("6061", "T6", "4043", "anneal: {temperature: 775 °F, time: 2 h}");
+    WeldCase annealed =
+        WrittenWelds.of(
+            """
+            left: {alloy: "6061", temper: O, thickness: 3 mm}
+            joint: butt
+            filler: {alloy: "4043", dilution: 20 %}
+            after_weld:
+              - anneal: {temperature: 775 °F, time: 2 h}
+            """,
+            "process: GTAW-AC, current: 125 A, voltage: 14 V, travel_speed: 3.2 mm/s", 1);
     FurnaceSheet.Expected weld =
         sheet(annealed, Requirement.NONE).expected().stream()
             .filter(one -> one.place().equals("weld metal"))

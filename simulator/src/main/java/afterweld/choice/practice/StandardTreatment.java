@@ -22,9 +22,17 @@ import java.util.Optional;
 public final class StandardTreatment {
   private static final double MINUTE = 60;
   private static final double DAY = 86400;
+
+  /** Water of a tank at room temperature, K (common practice). */
   private static final double WATER = 298.15;
+
+  /** Water for castings, K (ASTM B917: 65 to 100 °C). */
   private static final double WATER_FOR_CASTINGS = 65 + UnitSystem.ZERO_CELSIUS;
+
+  /** Under the top of the range by as much as a furnace strays, K (common practice). */
   private static final double UNDER_THE_HIGHER = 10;
+
+  /** Days until quenched metal is called T4, s (common practice). */
   private static final double TO_T4 = 30 * DAY;
 
   /** The schedule that ages hotter, or longer at the same temperature. */
@@ -32,6 +40,7 @@ public final class StandardTreatment {
       Comparator.comparingDouble(Alloy.StandardSchedule::ageTemperature)
           .thenComparingDouble(Alloy.StandardSchedule::ageTime);
 
+  /** Delay from furnace to water, s, that usual racks take (common practice). */
   private static final double DELAY = 7;
 
   private StandardTreatment() {}

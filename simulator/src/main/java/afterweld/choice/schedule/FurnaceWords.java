@@ -19,6 +19,8 @@ import java.math.MathContext;
 /** A furnace step in the words of the shop, metric with °F beside °C, every time as ordered. */
 public final class FurnaceWords {
   private static final double HOUR = 3600;
+
+  /** Full anneals cool slowly down to this, K (AMS 2770, from memory). */
   private static final double ANNEAL_SLOW_UNTIL = 260 + UnitSystem.ZERO_CELSIUS;
 
   private FurnaceWords() {}

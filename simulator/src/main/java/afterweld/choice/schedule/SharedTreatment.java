@@ -31,7 +31,9 @@ public final class SharedTreatment {
   /** A schedule that leaves a base less than this does not serve it (assumed). */
   private static final double SERVED = 0.90;
 
+  /** Cold water, K: 25 °C (common practice). */
   private static final double COLD_WATER = 298.15;
+
   private static final FurnaceStep NO_WAIT = new NaturalAge(0);
 
   private SharedTreatment() {}

@@ -9,7 +9,10 @@ import java.util.Locale;
 
 /** What the reader of a bend result must know. */
 final class BendWarnings {
+  /** Radius in thicknesses under which plane sections fail (beam theory, assumed). */
   private static final double SHARP = 3;
+
+  /** Width over thickness from which on a strip bends as a plate (assumed). */
   private static final double WIDE = 8;
 
   private BendWarnings() {}

@@ -51,13 +51,14 @@ public record BentState(
    * @param strain nominal uniform strain, 0 to 1
    */
   public record EvenStretch(String zone, double strain) {
+    /** Curvatures that count as the sharpest too (assumed). */
+    private static final double ALIKE = 0.999;
+
     /** Refuses what it cannot be. */
     public EvenStretch {
       Check.said("zone", zone);
       Check.notNegative("strain", strain, "");
     }
-
-    private static final double ALIKE = 0.999;
 
     private static EvenStretch of(Slice slice, double modulus) {
       return new EvenStretch(slice.zone(), Math.expm1(slice.metal().law(modulus).uniformStrain()));

@@ -25,16 +25,16 @@ import afterweld.weld.WeldCase;
  * @param area of the open groove, m²
  */
 public record Groove(Preparation preparation, double thickness, double rootFace, double area) {
+  private static final double MM = 1e-3;
+  private static final double WIDER_GAP_FROM = 10 * MM;
+  private static final double TAN_OF_HALF_ANGLE = Math.tan(Math.toRadians(30));
+
   /** Refuses what it cannot be. */
   public Groove {
     Check.positive("thickness", thickness, "m");
     Check.within("root face", rootFace, 0, thickness, "m");
     Check.notNegative("area", area, "m²");
   }
-
-  private static final double MM = 1e-3;
-  private static final double WIDER_GAP_FROM = 10 * MM;
-  private static final double TAN_OF_HALF_ANGLE = Math.tan(Math.toRadians(30));
 
   /** The usual groove of a case. */
   public static Groove of(WeldCase weldCase) {

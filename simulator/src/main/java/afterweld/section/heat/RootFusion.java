@@ -14,15 +14,17 @@ import java.util.List;
  * @param thickness of the thinner part, m
  */
 public record RootFusion(double needed, double reached, double thickness) {
+  /** Share of the thickness that may be missing (assumed). */
+  private static final double MISSING = 0.1;
+
+  private static final double ROUNDING = 1e-9;
+
   /** Refuses what it cannot be. */
   public RootFusion {
     Check.notNegative("depth needed", needed, "m");
     Check.notNegative("depth reached", reached, "m");
     Check.positive("thickness", thickness, "m");
   }
-
-  private static final double MISSING = 0.1;
-  private static final double ROUNDING = 1e-9;
 
   /** How deep the passes fuse a preparation. */
   public static RootFusion of(Groove groove, List<PassHeat> heats) {

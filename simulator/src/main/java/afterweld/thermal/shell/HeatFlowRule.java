@@ -28,6 +28,7 @@ import java.util.Locale;
  * </ul>
  */
 public final class HeatFlowRule {
+  /** Heat that comes back, K, from which on it counts (assumed). */
   private static final double NOTICED = 10;
 
   private final WeldLegs legs;
